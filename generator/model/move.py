@@ -67,7 +67,9 @@ class Caps(Frozen):
     @model_validator(mode="after")
     def _rise(self) -> Self:
         if not self.k_2 <= self.g3_5 <= self.g6_8:
-            raise ValueError("a cap may not fall from one grade band to the next")
+            raise ValueError(
+                "fall from one grade band to the next: let each be at least the one before"
+            )
         return self
 
     def for_band(self, band: GradeBand) -> int:
@@ -137,5 +139,7 @@ class Moves(Frozen):
         for move_id, move in self.moves.items():
             for energy in (move.youth_energy, move.adult_energy):
                 if energy is not None and energy.source not in self.sources:
-                    raise ValueError(f"move {move_id}: no source is called {energy.source}")
+                    raise ValueError(
+                        f"lacks the source `{energy.source}`, which `{move_id}` names: add it under `sources:`"
+                    )
         return self
