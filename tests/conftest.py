@@ -1,0 +1,110 @@
+"""What browser tests are given: a served folder, a watched page of a real Chromium, and axe."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import ExitStack
+from pathlib import Path
+from typing import Any
+from urllib.parse import urlsplit
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, ConsoleMessage, Page, sync_playwright
+
+from tests import chromium
+from tests.local_server import serving
+
+AXE = Path(__file__).parent / "vendor" / "axe.min.js"
+AXE_OPTIONS = {"resultTypes": ["violations"]}  # all rules: WCAG 2.2 A and AA, and best practice
+QUIET = (
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-gpu",
+    "--disable-quic",
+    "--disable-sync",
+    "--no-first-run",
+)
+INSIDE = {"", "localhost", "127.0.0.1"}  # "" is a file, a blob or data: no host at all
+
+
+@pytest.fixture(scope="session")
+def browser() -> Iterator[Browser]:
+    """One Chromium for all tests. Without one they fail: a skipped test would look like a pass."""
+    program = chromium.find()
+    if program is None:
+        pytest.fail(chromium.WAY_OUT, pytrace=False)
+    with sync_playwright() as playwright:
+        launched = playwright.chromium.launch(executable_path=program, args=list(QUIET))
+        yield launched
+        launched.close()
+
+
+@pytest.fixture
+def browser_context_args() -> dict[str, Any]:
+    """A phone in the hand. A test that needs another screen overrides this fixture."""
+    return {
+        "viewport": {"width": 390, "height": 844},
+        "locale": "en-US",
+        "service_workers": "allow",
+    }
+
+
+@pytest.fixture
+def context(browser: Browser, browser_context_args: dict[str, Any]) -> Iterator[BrowserContext]:
+    """A browser without memory: no storage, no cache, no worker of the test before."""
+    fresh = browser.new_context(**browser_context_args)
+    fresh.set_default_timeout(10_000)
+    yield fresh
+    fresh.close()
+
+
+@pytest.fixture
+def complaints() -> list[str]:
+    """All that the watched page did wrong. A test that expects one asserts it, then clears this."""
+    return []
+
+
+@pytest.fixture
+def page(context: BrowserContext, complaints: list[str]) -> Iterator[Page]:
+    """A page that fails its test on errors in its console or requests to anyone else's host."""
+
+    def heard(message: ConsoleMessage) -> None:
+        # The browser asks for favicon.ico by itself, so its absence is not the page's doing.
+        if message.type == "error" and not message.location["url"].endswith("/favicon.ico"):
+            complaints.append(f"console: {message.text} ({message.location['url']})")
+
+    def asked(url: str) -> None:
+        if (urlsplit(url).hostname or "") not in INSIDE:
+            complaints.append(f"request to another host: {url}")
+
+    context.on("console", heard)
+    context.on("weberror", lambda error: complaints.append(f"error: {error.error}"))
+    context.on("request", lambda request: asked(request.url))
+    yield context.new_page()
+    assert complaints == []
+
+
+@pytest.fixture
+def serve() -> Iterator[Callable[[Path], str]]:
+    """`serve(folder)` gives the folder's address on this machine until the test ends."""
+    with ExitStack() as stack:
+        yield lambda folder: stack.enter_context(serving(folder))
+
+
+@pytest.fixture
+def axe() -> Callable[[Page], list[str]]:
+    """`axe(page)` lists what axe-core finds inaccessible, each with its rule and its place."""
+    return _violations
+
+
+def _violations(page: Page) -> list[str]:
+    # Through the debugger, for the pages' own policy rightly refuses a script from elsewhere.
+    session = page.context.new_cdp_session(page)
+    session.send("Runtime.evaluate", {"expression": AXE.read_text(encoding="utf-8")})
+    found = page.evaluate("options => axe.run(document, options)", AXE_OPTIONS)
+    session.detach()
+    return [
+        f"{rule['id']}: {rule['help']}: {' '.join(map(str, node['target']))}"
+        for rule in found["violations"]
+        for node in rule["nodes"]
+    ]

@@ -1,0 +1,85 @@
+"""Serves a folder to the tests' browser the way a plain web host does, ranges included."""
+
+from __future__ import annotations
+
+import io
+import re
+import sys
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
+from functools import partial
+from http import HTTPStatus
+from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
+from pathlib import Path
+from typing import Any, BinaryIO
+
+
+@contextmanager
+def serving(folder: Path) -> Iterator[str]:
+    """Give the address of the folder, ending in a slash, for as long as the block lasts."""
+    server = _Server(("127.0.0.1", 0), partial(_Handler, directory=str(folder)))
+    thread = threading.Thread(target=server.serve_forever, kwargs={"poll_interval": 0.02})
+    thread.start()
+    try:
+        yield f"http://127.0.0.1:{server.server_port}/"
+    finally:
+        server.shutdown()
+        server.server_close()
+        thread.join()
+
+
+class _Server(ThreadingHTTPServer):
+    def handle_error(self, request: Any, client_address: Any) -> None:
+        """Stay quiet where the browser hung up, as it does when it leaves a video."""
+        if not isinstance(sys.exception(), ConnectionError):
+            super().handle_error(request, client_address)
+
+
+class _Handler(SimpleHTTPRequestHandler):
+    protocol_version = "HTTP/1.1"
+    # Written out, for a machine's own table of types differs from the next one's.
+    extensions_map = {  # noqa: RUF012 - the base class declares it so
+        "": "application/octet-stream",
+        ".css": "text/css; charset=utf-8",
+        ".html": "text/html; charset=utf-8",
+        ".js": "text/javascript; charset=utf-8",
+        ".json": "application/json",
+        ".jpg": "image/jpeg",
+        ".mp4": "video/mp4",
+        ".pdf": "application/pdf",
+        ".png": "image/png",
+        ".svg": "image/svg+xml",
+        ".vtt": "text/vtt; charset=utf-8",
+        ".webm": "video/webm",
+        ".webmanifest": "application/manifest+json",
+        ".webp": "image/webp",
+        ".zip": "application/zip",
+    }
+
+    def send_head(self) -> io.BytesIO | BinaryIO | None:
+        """Answer a range of bytes (RFC 9110, section 14), without which no video can seek."""
+        asked = re.fullmatch(r"bytes=(\d+)-(\d*)", self.headers.get("Range", ""))
+        path = Path(self.translate_path(self.path))
+        if not asked or not path.is_file():
+            return super().send_head()
+        whole = path.read_bytes()
+        first, last = int(asked[1]), min(int(asked[2] or len(whole)), len(whole) - 1)
+        if first > last:
+            self.send_error(HTTPStatus.REQUESTED_RANGE_NOT_SATISFIABLE)
+            return None
+        part = whole[first : last + 1]
+        self.send_response(HTTPStatus.PARTIAL_CONTENT)
+        self.send_header("Content-Type", self.guess_type(path))
+        self.send_header("Content-Range", f"bytes {first}-{last}/{len(whole)}")
+        self.send_header("Content-Length", str(len(part)))
+        self.end_headers()
+        return io.BytesIO(part)
+
+    def end_headers(self) -> None:
+        self.send_header("Accept-Ranges", "bytes")
+        self.send_header("Cache-Control", "no-cache")
+        super().end_headers()
+
+    def log_message(self, *_: object) -> None:
+        """Leave the tests' output to the tests."""
