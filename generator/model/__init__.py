@@ -1,0 +1,1 @@
+"""Frozen data: what a lesson, a food and a move are."""

@@ -1,0 +1,130 @@
+"""A food record: what 100 g of it hold, and the portions people use."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from decimal import Decimal
+from enum import StrEnum
+from fractions import Fraction
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from generator.model.amount import parse_amount
+from generator.model.base import Frozen
+from generator.model.measure import Measure
+
+Grams = Annotated[Decimal, Field(gt=0, le=5000, allow_inf_nan=False)]
+NoValue = Literal["no value"]
+Value = Annotated[Decimal, Field(ge=0, allow_inf_nan=False)] | NoValue
+"""What a record gives for 100 g; ``no value`` is a blank in the record, which is not zero."""
+
+
+class Allergen(StrEnum):
+    """The nine major food allergens of United States law (FALCPA 2004, FASTER Act 2021)."""
+
+    MILK = "milk"
+    EGGS = "eggs"
+    FISH = "fish"
+    SHELLFISH = "shellfish"
+    TREE_NUTS = "tree nuts"
+    PEANUTS = "peanuts"
+    WHEAT = "wheat"
+    SOYBEANS = "soybeans"
+    SESAME = "sesame"
+
+
+class Portion(Frozen):
+    """A household portion and its weight."""
+
+    names: Mapping[str, str]
+    """Wording by language, beginning with its number; ``en`` is the one a lesson uses."""
+    grams: Grams
+    """Weight of the whole stated amount, in grams."""
+    record: str
+    """The record's own amount and unit."""
+
+
+class Per100g(Frozen):
+    """What 100 g hold."""
+
+    energy: Value
+    """kcal"""
+    protein: Value
+    """g"""
+    fat: Value
+    """g; only for the plausibility of energy"""
+    carbohydrate: Value
+    """g; only for the plausibility of energy"""
+    sugars: Value
+    """g, total sugars"""
+    fiber: Value
+    """g, total dietary fiber"""
+    saturated_fat: Value
+    """g"""
+    sodium: Value
+    """mg"""
+
+
+class FoodEntry(Frozen):
+    """One entry of ``site_data/foods.yaml``, as written there."""
+
+    names: Mapping[str, str]
+    """Plain name by language."""
+    group: str
+    """Which shelf of the library it stands on."""
+    fdc: Annotated[int, Field(gt=0)]
+    """FoodData Central id."""
+    record: str
+    """The record's own description."""
+    per_100g: Per100g
+    portions: Annotated[tuple[Portion, ...], Field(min_length=1)]
+    release: str | None = None
+    """Release of the record, where it is not the one the file opens with."""
+    drink: bool = False
+    """Whether it is drunk; energy density says nothing about drinks."""
+    allergens: tuple[Allergen, ...] = ()
+    choking: bool = False
+    """Whether it can choke a child under four unless it is cut or cooked."""
+
+
+@dataclass(frozen=True, slots=True)
+class Serving:
+    """An amount of a food, weighed."""
+
+    grams: Fraction
+    """Weight of the amount, exact."""
+    portion: Portion | None
+    """The portion it was weighed by; nothing where grams were given."""
+    times: Fraction
+    """How many of that portion."""
+
+
+@dataclass(frozen=True, slots=True)
+class Food:
+    """A food a lesson can name by its id."""
+
+    id: str
+    entry: FoodEntry
+    release: str
+    """Release the figures come from, such as ``USDA FoodData Central, SR Legacy, 2018-04``."""
+
+    def value(self, measure: Measure) -> Decimal | None:
+        """What 100 g hold, in the measure's unit; nothing where the record has no value."""
+        value = getattr(self.entry.per_100g, measure.value)
+        return None if value == "no value" else value
+
+    def serving(self, amount: str) -> Serving | None:
+        """Weigh an amount such as ``2 slices`` or ``150 g``; nothing where no portion fits it."""
+        wanted = parse_amount(amount)
+        if wanted is None or wanted.number <= 0:
+            return None
+        if wanted.grams is not None:
+            return Serving(wanted.grams, None, Fraction(1))
+        for portion in self.entry.portions:
+            held = parse_amount(portion.names["en"])
+            if held and held.unit == wanted.unit:
+                times = wanted.number / held.number
+                return Serving(Fraction(portion.grams) * times, portion, times)
+        return None
