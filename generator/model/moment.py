@@ -1,0 +1,40 @@
+"""A moment in a video: ``"1:10"`` in a lesson file, seconds in here."""
+
+from __future__ import annotations
+
+import re
+from decimal import Decimal
+from typing import Annotated
+
+from pydantic import BeforeValidator, Field
+
+_TIME = re.compile(r"(?:(\d+):)?([0-5]?\d):([0-5]\d(?:\.\d{1,3})?)")
+
+
+def parse_moment(text: object) -> Decimal:
+    """Seconds of ``m:ss``, ``m:ss.ttt`` or ``h:mm:ss``.
+
+    Raises:
+        ValueError: the text is none of these forms.
+    """
+    found = _TIME.fullmatch(text) if isinstance(text, str) else None
+    if not found:
+        raise ValueError('is not a time: write minutes and seconds in quotes, such as "1:10"')
+    hours, minutes, seconds = found.groups()
+    return Decimal(hours or 0) * 3600 + Decimal(minutes) * 60 + Decimal(seconds)
+
+
+def clock(seconds: Decimal) -> str:
+    """``1:10`` from 70 seconds; parts of a second are dropped."""
+    whole = int(seconds)
+    hours, rest = divmod(whole, 3600)
+    head = f"{hours}:{rest // 60:02}" if hours else f"{rest // 60}"
+    return f"{head}:{rest % 60:02}"
+
+
+Moment = Annotated[
+    Decimal,
+    BeforeValidator(parse_moment),
+    Field(ge=0, json_schema_extra={"type": "string", "pattern": _TIME.pattern}),
+]
+"""Seconds from the start of the video."""

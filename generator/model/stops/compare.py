@@ -1,0 +1,84 @@
+"""Two sides of the same foods, and the gap between them."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from enum import StrEnum
+from typing import Annotated, Literal
+
+from pydantic import Field, model_validator
+
+from generator.model.base import Frozen
+from generator.model.measure import Measure
+from generator.model.moment import Moment
+from generator.model.stops.base import BaseStop, StopId, Text
+
+
+class Solve(StrEnum):
+    """What the learner works out."""
+
+    GAP = "gap"
+    COUNT = "count"
+    TOTAL = "total"
+
+
+class Aim(StrEnum):
+    """Which direction the lesson talks about; it colours nothing and judges nothing."""
+
+    NEITHER = "neither"
+    MORE = "more"
+    LESS = "less"
+
+
+class Item(Frozen):
+    """The food on one side of a row: from the library, or with a value of its own."""
+
+    food: str | None = None
+    """Id in ``site_data/foods.yaml``."""
+    amount: Text | None = None
+    """``1 medium``, ``2 slices``, ``150 g``."""
+    name: Text | None = None
+    """Wording on the page, where the library's name does not serve."""
+    value: Annotated[Decimal, Field(ge=0, le=20000, allow_inf_nan=False)] | None = None
+    """Own value for the whole amount, in the measure's unit."""
+    source: Text | None = None
+    """Where an own value was read: a package label, a school menu."""
+    read_on: Annotated[str, Field(pattern=r"^\d{4}-\d\d-\d\d$")] | None = None
+    """The day an own value was read, as ``2026-03-14``."""
+
+    @model_validator(mode="after")
+    def _one_way_to_a_number(self) -> Item:
+        if self.food is None and self.value is None:
+            raise ValueError(
+                "needs `food:` with an id of the library, or `name:`, `value:` and `source:`"
+            )
+        if self.value is None:
+            if self.amount is None:
+                raise ValueError("needs `amount:`, such as `1 cup` or `150 g`")
+        elif self.source is None:
+            raise ValueError(
+                "has a value without a source: add `source:` and say where the value was read"
+            )
+        elif self.food is None and self.name is None:
+            raise ValueError("needs `name:`, what to call this food on the page")
+        return self
+
+
+class CompareStop(BaseStop):
+    """Two sides, row by row."""
+
+    kind: Literal["compare"] = "compare"
+    id: StopId
+    """Required here: a move stop calls it by this name."""
+    at: Moment | None = None
+    """Pause point, in seconds."""
+    measure: Measure
+    sides: tuple[Text, Text]
+    """Names of the two sides."""
+    rows: Annotated[tuple[tuple[Item, Item], ...], Field(min_length=1, max_length=12)]
+    solve: Annotated[tuple[Solve, ...], Field(min_length=1)] = (Solve.GAP,)
+    aim: Aim = Aim.NEITHER
+    prompt: Text | None = None
+    """A sentence before the rows."""
+    reveal: Text | None = None
+    """What to notice once the gaps are found."""

@@ -1,0 +1,27 @@
+"""A gap turned into a count of moves done in the room."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from generator.model.moment import Moment
+from generator.model.stops.base import BaseStop, StopId, Text
+
+
+class MoveStop(BaseStop):
+    """One move for each row of a compare stop."""
+
+    kind: Literal["move"] = "move"
+    at: Moment | None = None
+    """Pause point, in seconds."""
+    compare: StopId = Field(alias="for")
+    """Id of the compare stop whose gaps are counted."""
+    one_move_per: Annotated[Decimal, Field(gt=0, allow_inf_nan=False)]
+    """How much of the gap stands for one count, in the measure's unit."""
+    moves: Annotated[tuple[str, ...], Field(min_length=1)]
+    """Ids in ``site_data/moves.yaml``, one for each row."""
+    prompt: Text | None = None
+    """A sentence before the moves."""

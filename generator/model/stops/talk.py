@@ -1,0 +1,19 @@
+"""Something to talk over, with no answer to check."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from generator.model.moment import Moment
+from generator.model.stops.base import BaseStop, Text
+
+
+class TalkStop(BaseStop):
+    """A prompt for the family or the class."""
+
+    kind: Literal["talk"] = "talk"
+    at: Moment | None = None
+    """Pause point, in seconds."""
+    prompt: Text
+    ideas: tuple[Text, ...] = ()
+    """A few ideas to begin with."""

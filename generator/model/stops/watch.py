@@ -1,0 +1,25 @@
+"""A stretch of the video to watch."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from pydantic import Field
+
+from generator.model.moment import Moment
+from generator.model.stops.base import BaseStop
+
+
+class WatchStop(BaseStop):
+    """Watch from one moment to another."""
+
+    kind: Literal["watch"] = "watch"
+    start: Moment = Field(alias="from")
+    """Seconds."""
+    end: Moment = Field(alias="to")
+    """Seconds."""
+
+    @property
+    def at(self) -> Moment:
+        """Where the stop begins, in seconds."""
+        return self.start
