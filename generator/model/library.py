@@ -1,0 +1,24 @@
+"""Everything a lesson may call by name."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from generator.model.food import Food
+from generator.model.move import Move
+from generator.model.site import SiteFile
+from generator.model.words import Words
+
+
+@dataclass(frozen=True, slots=True)
+class Library:
+    """What stands in ``site_data/``."""
+
+    foods: Mapping[str, Food] = field(repr=False)
+    """Foods by id."""
+    moves: Mapping[str, Move] = field(repr=False)
+    """Moves by id."""
+    words: Mapping[str, Words] = field(repr=False)
+    """Interface texts by language."""
+    site: SiteFile

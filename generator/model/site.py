@@ -1,0 +1,31 @@
+"""Who makes the site and where it will stand."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Annotated
+
+from pydantic import Field
+
+from generator.model.base import Frozen
+from generator.model.stops.base import Text
+
+
+class Standard(Frozen):
+    """One code of a curriculum standard."""
+
+    says: Text
+    """One-line paraphrase."""
+
+
+class SiteFile(Frozen):
+    """What ``site_data/site.yaml`` says."""
+
+    programme: Text
+    """Name of the programme, shown above every lesson."""
+    address: Annotated[str, Field(pattern=r"^(https?://[^\s]+/)?$")] = ""
+    """Where the site is published, ending in a slash; links on paper need it."""
+    languages: Annotated[tuple[str, ...], Field(min_length=1)] = ("en",)
+    """Language tags in the order offered; the first is the lessons' own."""
+    standards: Mapping[str, Standard] = Field(default_factory=dict)
+    """Paraphrase by code."""
