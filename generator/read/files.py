@@ -1,0 +1,36 @@
+"""Text of a file on disk, or a problem that says why it cannot be had."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from generator.problems import Place, Problem
+
+LARGEST_TEXT = 5_000_000
+"""Bytes; a longer text file is some other file by mistake."""
+
+
+def read_text(root: Path, path: str) -> str | Problem:
+    """The text of a file below the root, in UTF-8."""
+    file = root / path
+    place = Place(path)
+    if not file.is_file():
+        return Problem(
+            place, "this file is missing", "put it back, or take it from the last commit"
+        )
+    if file.stat().st_size > LARGEST_TEXT:
+        return Problem(
+            place,
+            "this file is far too large for a text file",
+            "check which file was saved under this name",
+        )
+    data = file.read_bytes()
+    try:
+        return data.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        line = data.count(b"\n", 0, error.start) + 1
+        return Problem(
+            Place(path, line),
+            "this file is not saved as UTF-8",
+            "save it again with the encoding UTF-8",
+        )

@@ -1,0 +1,20 @@
+"""The educator's hand-written pages beside the lessons."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+_HEADING = re.compile(r"^#\s+(.+?)\s*#*$", re.MULTILINE)
+
+
+def handwritten_pages(root: Path) -> tuple[tuple[str, str], ...]:
+    """Address and title of every Markdown page at the top of ``lessons/`` but the front page."""
+    files = sorted((root / "lessons").glob("*.md"))
+    return tuple((f"{file.stem}.html", _title(file)) for file in files if file.stem != "index")
+
+
+def _title(file: Path) -> str:
+    """The first heading; the file's name where it has none."""
+    found = _HEADING.search(file.read_text("utf-8", errors="replace"))
+    return found[1] if found else file.stem.replace("-", " ").capitalize()

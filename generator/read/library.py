@@ -1,0 +1,129 @@
+"""``site_data/`` into the library: foods, moves, words and who makes the site."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Annotated
+
+from pydantic import Field
+
+from generator.model.base import Frozen
+from generator.model.food import Food, FoodEntry
+from generator.model.library import Library
+from generator.model.move import Move, Moves
+from generator.model.places import Places
+from generator.model.site import SiteFile
+from generator.problems import LessonError, Problem
+from generator.read.explain import Model, validate
+from generator.read.files import read_text
+from generator.read.source import Data, read_source
+from generator.read.words import read_words
+
+FOODS, MOVES, SITE = "site_data/foods.yaml", "site_data/moves.yaml", "site_data/site.yaml"
+
+
+class FoodSource(Frozen):
+    """Where the foods' figures come from."""
+
+    name: str
+    release: str
+    """Year and month."""
+    licence: str
+    url: Annotated[str, Field(pattern="^https://")]
+
+
+def read_library(root: Path) -> Library:
+    """Read all of ``site_data/``.
+
+    Raises:
+        LessonError: with every mistake of every file in it.
+    """
+    problems: list[Problem] = []
+    site = _whole(root, SITE, SiteFile, problems)
+    foods = _foods(root, problems)
+    moves = _moves(root, problems)
+    words = read_words(root, site.languages if site else (), problems)
+    if problems or site is None:
+        raise LessonError(problems)
+    return Library(foods, moves, words, site)
+
+
+def _foods(root: Path, problems: list[Problem]) -> dict[str, Food]:
+    data, places = _data(root, FOODS, problems)
+    source = _part(FoodSource, data, places, "source", problems)
+    release = f"{source.name}, {source.release}" if source else ""
+    entries = _entries(FoodEntry, data, places, "foods", problems)
+    seen: dict[int, str] = {}
+    for name, entry in entries.items():
+        if entry.fdc in seen:
+            place = places.at("foods", name, "fdc")
+            problems.append(
+                Problem(
+                    place,
+                    f"`{name}` and `{seen[entry.fdc]}` are the same record {entry.fdc}",
+                    "keep one of them",
+                )
+            )
+        seen.setdefault(entry.fdc, name)
+    return {name: Food(name, entry, entry.release or release) for name, entry in entries.items()}
+
+
+def _moves(root: Path, problems: list[Problem]) -> Mapping[str, Move]:
+    data, places = _data(root, MOVES, problems)
+    entries = _entries(Move, data, places, "moves", problems)
+    whole = _kept(validate(Moves, data, places), problems) if len(problems) == 0 else None
+    return whole.moves if whole else entries
+
+
+def _whole(root: Path, path: str, model: type[Model], problems: list[Problem]) -> Model | None:
+    data, places = _data(root, path, problems)
+    return _kept(validate(model, data, places), problems) if data is not None else None
+
+
+def _data(root: Path, path: str, problems: list[Problem]) -> tuple[Data, Places]:
+    text = read_text(root, path)
+    if isinstance(text, Problem):
+        problems.append(text)
+        return None, Places(path, {}, {})
+    source = read_source(path, text)
+    problems += source.problems
+    return source.data, source.places
+
+
+def _part(
+    model: type[Model], data: Data, places: Places, key: str, problems: list[Problem]
+) -> Model | None:
+    if not isinstance(data, dict):
+        return None
+    if key not in data:
+        problems.append(
+            Problem(places.at(), f"`{key}:` is missing", "take it from the last commit")
+        )
+        return None
+    return _kept(validate(model, data[key], places, (key,)), problems)
+
+
+def _entries(
+    model: type[Model], data: Data, places: Places, key: str, problems: list[Problem]
+) -> Mapping[str, Model]:
+    """The entries below a key, each a model; a wrong one leaves the others standing."""
+    entries = data.get(key) if isinstance(data, dict) else None
+    if not isinstance(entries, dict):
+        if data is not None:
+            problems.append(
+                Problem(places.at(key), f"`{key}:` must hold entries", "write `id:` lines below it")
+            )
+        return {}
+    made = {
+        name: _kept(validate(model, entry, places, (key, name)), problems)
+        for name, entry in entries.items()
+    }
+    return {name: entry for name, entry in made.items() if entry is not None}
+
+
+def _kept(result: Model | list[Problem], problems: list[Problem]) -> Model | None:
+    if isinstance(result, list):
+        problems += result
+        return None
+    return result

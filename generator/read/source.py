@@ -1,0 +1,178 @@
+"""YAML text into plain data, with the place of every key and value.
+
+The parser's events are composed into nodes and never constructed, because YAML 1.1 guesses:
+it reads ``1:30`` as 90, ``no`` as false and ``012`` as 10. Here a scalar keeps the text the
+educator wrote; only plain whole numbers, ``true``, ``false`` and an empty value become more.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+
+import yaml
+
+from generator.model.places import Path, Places
+from generator.problems import Place, Problem
+
+Data = None | bool | int | str | list["Data"] | dict[str, "Data"]
+"""What a file holds, ready for a model; numbers with a point stay text, for exact decimals."""
+
+_SEXAGESIMAL = re.compile(r"\d+(?::[0-5]?\d)+(?:\.\d*)?")
+_WHOLE = re.compile(r"-?(?:0|[1-9]\d*)")
+
+
+@dataclass(slots=True)
+class Source:
+    """One file, taken apart."""
+
+    path: str
+    """Relative to the project's root, with forward slashes."""
+    text: str = field(repr=False)
+    data: Data = None
+    values: dict[Path, Place] = field(default_factory=dict, repr=False)
+    keys: dict[Path, Place] = field(default_factory=dict, repr=False)
+    problems: list[Problem] = field(default_factory=list)
+
+    @property
+    def places(self) -> Places:
+        """The places, for the model to carry."""
+        return Places(self.path, self.values, self.keys, tuple(self.text.splitlines()))
+
+
+def read_source(path: str, text: str) -> Source:
+    """Take a file's text apart; what is wrong with it is in ``problems``."""
+    source = Source(path, text)
+    try:
+        node = yaml.compose(text, Loader=_Loader)
+    except yaml.MarkedYAMLError as error:
+        source.problems.append(_broken(path, error))
+        return source
+    except yaml.reader.ReaderError as error:
+        source.problems.append(_unreadable(path, text, error))
+        return source
+    if node is None:
+        source.problems.append(Problem(Place(path), "the file is empty", "begin it with `title:`"))
+        return source
+    source.data = _Taker(source).take(node, ())
+    return source
+
+
+_Loader = getattr(yaml, "CSafeLoader", yaml.SafeLoader)  # the C parser is about eight times faster
+
+
+class _Taker:
+    """Walks the nodes of one file."""
+
+    def __init__(self, source: Source) -> None:
+        self.source = source
+        self.open: set[int] = set()
+
+    def take(self, node: yaml.Node, path: Path) -> Data:
+        self.source.values[path] = self.place(node)
+        if id(node) in self.open:
+            self.problem(
+                node, "a value refers to itself", "write it out instead of using `&` and `*`"
+            )
+            return None
+        self.open.add(id(node))
+        try:
+            return self.inside(node, path)
+        finally:
+            self.open.discard(id(node))
+
+    def inside(self, node: yaml.Node, path: Path) -> Data:
+        if isinstance(node, yaml.MappingNode):
+            return self.mapping(node, path)
+        if isinstance(node, yaml.SequenceNode):
+            return [self.take(child, (*path, index)) for index, child in enumerate(node.value)]
+        return self.scalar(node) if isinstance(node, yaml.ScalarNode) else None
+
+    def mapping(self, node: yaml.MappingNode, path: Path) -> dict[str, Data]:
+        result: dict[str, Data] = {}
+        for key_node, value_node in node.value:
+            if not isinstance(key_node, yaml.ScalarNode):
+                self.problem(
+                    key_node,
+                    "a key must be a word",
+                    "check the brackets and the colon on this line",
+                )
+                continue
+            key = key_node.value
+            if key in result:
+                first = self.source.keys[(*path, key)].line
+                self.problem(
+                    key_node, f"`{key}` is written twice", f"keep one; the first is on line {first}"
+                )
+                continue
+            self.source.keys[(*path, key)] = self.place(key_node)
+            result[key] = self.take(value_node, (*path, key))
+        return result
+
+    def scalar(self, node: yaml.ScalarNode) -> Data:
+        text: str = node.value
+        if node.style:  # quoted, or a block of text: always words; plain is "" in the C parser, None in the other
+            return text
+        if _SEXAGESIMAL.fullmatch(text):
+            reads = yaml.safe_load(text)
+            danger = f" and YAML reads it as {reads}" if reads != text else ""
+            self.problem(node, f"the time {text} has no quotes{danger}", f'write "{text}"')
+            return text
+        if text in {"", "~", "null"}:
+            return None
+        if text in {"true", "false"}:
+            return text == "true"
+        return int(text) if _WHOLE.fullmatch(text) else text
+
+    def place(self, node: yaml.Node) -> Place:
+        mark = node.start_mark
+        return Place(self.source.path, mark.line + 1, mark.column + 1)
+
+    def problem(self, node: yaml.Node, what: str, hint: str) -> None:
+        self.source.problems.append(Problem(self.place(node), what, hint))
+
+
+def _broken(path: str, error: yaml.MarkedYAMLError) -> Problem:
+    """A file that is no YAML, told by its commonest causes rather than the parser's words."""
+    mark = error.problem_mark or error.context_mark
+    place = Place(path, mark.line + 1, mark.column + 1) if mark else Place(path)
+    said = (error.problem or "").lower()
+    if "character '\\t'" in said or "'\\t'" in said or "tab" in said:
+        return Problem(place, "there is a tab here", "indent with spaces; YAML takes no tabs")
+    if "mapping values are not allowed" in said:
+        hint = 'put the text in quotes where it holds a colon, such as title: "Soup: two ways", and check the indent'
+        return Problem(place, "a colon stands where none can", hint)
+    if "undefined alias" in said or "anchor" in said:
+        return Problem(
+            place,
+            "a word begins with `*` or `&`, which YAML keeps for itself",
+            "put the text in quotes",
+        )
+    if "could not find expected ':'" in said:
+        return Problem(
+            place, "a key without its colon", "write `key: value`, with a space after the colon"
+        )
+    if "end of stream" in said or "quoted scalar" in (error.context or ""):
+        return Problem(
+            place, "a quote is opened and never closed", "close it, or use the other kind of quote"
+        )
+    if "expected ',' or" in said:
+        return Problem(
+            place,
+            "a bracket is opened and not closed, or a comma is missing",
+            "close `[` with `]` and `{` with `}`",
+        )
+    return Problem(
+        place,
+        f"the file cannot be read here ({error.problem})",
+        "check the indent and the quotes of this line",
+    )
+
+
+def _unreadable(path: str, text: str, error: yaml.reader.ReaderError) -> Problem:
+    line = text.count("\n", 0, error.position) + 1
+    return Problem(
+        Place(path, line),
+        "a character that cannot be shown stands here",
+        "delete it and type the word again",
+    )

@@ -1,0 +1,81 @@
+"""The interface texts of every language, held against the first one."""
+
+from __future__ import annotations
+
+import string
+from pathlib import Path
+
+from generator.model.words import Words
+from generator.problems import Place, Problem
+from generator.read.explain import did_you_mean
+from generator.read.files import read_text
+from generator.read.source import Source, read_source
+
+_FIRST = "en"
+
+
+def read_words(root: Path, languages: tuple[str, ...], problems: list[Problem]) -> dict[str, Words]:
+    """Texts of ``site_data/words/<language>.yaml``; what English has, every language must have."""
+    sources = {
+        language: _source(root, language, problems)
+        for language in dict.fromkeys((_FIRST, *languages))
+    }
+    first = sources[_FIRST]
+    for language, source in sources.items():
+        if source and first and language != _FIRST:
+            problems += _differences(source, first)
+    return {name: Words(name, _texts(source)) for name, source in sources.items() if source}
+
+
+def _source(root: Path, language: str, problems: list[Problem]) -> Source | None:
+    path = f"site_data/words/{language}.yaml"
+    text = read_text(root, path)
+    if isinstance(text, Problem):
+        problems.append(
+            Problem(Place(path), text.what, "every language of site_data/site.yaml needs its words")
+        )
+        return None
+    source = read_source(path, text)
+    problems += source.problems
+    return source if isinstance(source.data, dict) else None
+
+
+def _texts(source: Source) -> dict[str, str | dict[str, str]]:
+    data = source.data if isinstance(source.data, dict) else {}
+    return {
+        key: {form: str(text) for form, text in value.items()}
+        if isinstance(value, dict)
+        else str(value)
+        for key, value in data.items()
+    }
+
+
+def _differences(source: Source, first: Source) -> list[Problem]:
+    """Texts that are missing, unknown, or that fill other places than the English ones do."""
+    here, there = _texts(source), _texts(first)
+    found = [
+        Problem(source.places.at(), f"the text `{key}` is missing", "translate it from en.yaml")
+        for key in there
+        if key not in here
+    ]
+    for key, text in here.items():
+        place = source.places.key(key)
+        if key not in there:
+            found.append(
+                Problem(place, f"`{key}` is no text of the site", did_you_mean(key, list(there)))
+            )
+        elif _fields(text) != _fields(there[key]):
+            wanted = ", ".join(f"{{{name}}}" for name in sorted(_fields(there[key]))) or "none"
+            found.append(
+                Problem(
+                    place,
+                    f"`{key}` fills other places than the English text",
+                    f"it must hold {wanted}",
+                )
+            )
+    return found
+
+
+def _fields(text: str | dict[str, str]) -> set[str]:
+    forms = [text] if isinstance(text, str) else list(text.values())
+    return {name for form in forms for _, name, _, _ in string.Formatter().parse(form) if name}
