@@ -1,0 +1,1 @@
+"""Pure arithmetic: no files, no clock, no language."""

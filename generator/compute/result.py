@@ -1,0 +1,82 @@
+"""What the arithmetic found for one lesson: every number a page may show."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from generator.compute.count import Count
+from generator.compute.gap import Gap
+from generator.compute.label import Shown
+from generator.model.food import Food, Serving
+from generator.model.lesson import Lesson
+from generator.model.move import Move
+from generator.model.stops.compare import CompareStop, Item
+from generator.model.stops.move import MoveStop
+
+
+@dataclass(frozen=True, slots=True)
+class Holding:
+    """What one side of a row holds."""
+
+    item: Item
+    """As the lesson names it."""
+    food: Food | None
+    """The record, or nothing for a value of its own."""
+    serving: Serving | None
+    """The amount weighed, or nothing for a value of its own."""
+    per_100g: Fraction | None
+    """The record's value for 100 g, in the measure's unit."""
+    shown: Shown
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """Two holdings and their gap."""
+
+    sides: tuple[Holding, Holding]
+    gap: Gap
+    count: Count | None
+    """The gap in moves, where a move stop counts it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Comparison:
+    """A compare stop worked out."""
+
+    stop: CompareStop
+    rows: tuple[Row, ...]
+    total: Gap
+    per: Count | None
+    """The total gap in counts, where a move stop counts this comparison."""
+
+
+@dataclass(frozen=True, slots=True)
+class MoveCount:
+    """One move, with the row whose gap it counts."""
+
+    move_id: str
+    move: Move
+    row: Row
+    count: Count
+
+
+@dataclass(frozen=True, slots=True)
+class Movement:
+    """A move stop worked out."""
+
+    stop: MoveStop
+    comparison: Comparison
+    counts: tuple[MoveCount, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class LessonResult:
+    """A lesson with all its numbers."""
+
+    lesson: Lesson
+    comparisons: Mapping[str, Comparison] = field(repr=False)
+    """By id of the compare stop."""
+    movements: Mapping[str, Movement] = field(repr=False)
+    """By id of the move stop."""
