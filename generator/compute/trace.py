@@ -1,0 +1,163 @@
+"""Where every shown number of a lesson comes from, step by step."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from decimal import Decimal
+from fractions import Fraction
+
+from generator.compute.count import Count
+from generator.compute.gap import Gap
+from generator.compute.result import Comparison, Holding, LessonResult, Movement
+from generator.model.measure import Measure
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One step on the way to a number."""
+
+    what: str
+    """``record``, ``portion``, ``amount``, ``rounding``, ``subtraction``, ``sum`` or ``division``."""
+    says: str
+    """The step in a sentence or as arithmetic."""
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A shown number."""
+
+    id: str
+    """Its address in the lesson: ``lunch.row-1.first``, ``lunch.row-1.gap``, ``move-1.card-1.count``."""
+    value: Decimal
+    unit: str
+    """``kcal``, ``mg``, ``g`` or ``times``."""
+    exact: Fraction
+    """The value before rounding; the same as ``value`` where nothing was rounded."""
+    steps: tuple[Step, ...]
+
+
+def trace(result: LessonResult) -> tuple[Figure, ...]:
+    """Every number a page of the lesson shows, in the order of the stops."""
+    figures: list[Figure] = []
+    for comparison in result.comparisons.values():
+        figures += _comparison(comparison)
+    for stop_id, movement in result.movements.items():
+        figures += _movement(stop_id, movement)
+    return tuple(figures)
+
+
+def _comparison(comparison: Comparison) -> Iterator[Figure]:
+    stop = comparison.stop
+    for number, row in enumerate(comparison.rows, 1):
+        base = f"{stop.id}.row-{number}"
+        for side, held in zip(("first", "second"), row.sides, strict=True):
+            yield Figure(
+                f"{base}.{side}",
+                held.shown.value,
+                stop.measure.unit,
+                held.shown.exact,
+                _holding_steps(held, stop.measure),
+            )
+        yield _gap(f"{base}.gap", row.gap, stop.measure)
+        if row.count:
+            yield from _counts(f"{base}.count", row.gap.size, row.count, stop.measure)
+    total = comparison.total
+    for index, side in enumerate(("first", "second")):
+        values = [row.sides[index].shown.value for row in comparison.rows]
+        value = (total.first, total.second)[index]
+        exact = sum((row.sides[index].shown.exact for row in comparison.rows), Fraction(0))
+        yield Figure(
+            f"{stop.id}.total.{side}",
+            value,
+            stop.measure.unit,
+            exact,
+            (Step("sum", " + ".join(map(str, values)) + f" = {value}"),),
+        )
+    yield _gap(f"{stop.id}.total.gap", total, stop.measure)
+
+
+def _movement(stop_id: str, movement: Movement) -> Iterator[Figure]:
+    measure = movement.comparison.stop.measure
+    for number, counted in enumerate(movement.counts, 1):
+        yield from _counts(
+            f"{stop_id}.card-{number}.count", counted.row.gap.size, counted.count, measure
+        )
+
+
+def _holding_steps(held: Holding, measure: Measure) -> tuple[Step, ...]:
+    if held.food is None or held.serving is None or held.per_100g is None:
+        when = f", read on {held.item.read_on}" if held.item.read_on else ""
+        return (
+            Step("record", f"own value: {held.item.source}{when}"),
+            Step("rounding", held.shown.rule),
+        )
+    food, serving, unit = held.food, held.serving, measure.unit
+    steps = [
+        Step(
+            "record",
+            f"{food.release}, FDC {food.entry.fdc}, {food.entry.record}: {_plain(held.per_100g)} {unit} in 100 g",
+        )
+    ]
+    if serving.portion:
+        weighs = f"{serving.portion.record} weighs {serving.portion.grams} g"
+        steps.append(
+            Step(
+                "portion",
+                weighs
+                + (
+                    ""
+                    if serving.times == 1
+                    else f"; {_plain(serving.times)} × {serving.portion.grams} g = {_plain(serving.grams)} g"
+                ),
+            )
+        )
+    else:
+        steps.append(Step("portion", f"{_plain(serving.grams)} g, as the lesson gives it"))
+    steps.append(
+        Step(
+            "amount",
+            f"{_plain(held.per_100g)} × {_plain(serving.grams)} ÷ 100 = {_plain(held.shown.exact)} {unit}",
+        )
+    )
+    steps.append(
+        Step(
+            "rounding",
+            f"21 CFR 101.9{held.shown.rule}; half goes up: {_plain(held.shown.exact)} → {held.shown.value} {unit}",
+        )
+    )
+    return tuple(steps)
+
+
+def _gap(name: str, gap: Gap, measure: Measure) -> Figure:
+    unit = measure.unit
+    unrounded = f"before rounding the gap is {_plain(abs(gap.exact))} {unit}"
+    step = Step(
+        "subtraction",
+        f"{gap.larger} − {gap.smaller} = {gap.size} {unit}, between shown values; {unrounded}",
+    )
+    return Figure(name, gap.size, unit, abs(gap.exact), (step,))
+
+
+def _counts(name: str, gap: Decimal, count: Count, measure: Measure) -> Iterator[Figure]:
+    left = f", {count.left_over} {measure.unit} left over"
+    step = Step("division", f"{gap} ÷ {count.per} = {count.whole}{left if count.left_over else ''}")
+    yield Figure(name, Decimal(count.whole), "times", Fraction(count.whole), (step,))
+    yield Figure(
+        name.removesuffix("count") + "left-over",
+        count.left_over,
+        measure.unit,
+        Fraction(count.left_over),
+        (step,),
+    )
+
+
+def _plain(exact: Fraction) -> str:
+    """Decimal digits when there are not too many of them; the fraction itself when they never end."""
+    bottom = exact.denominator
+    for prime in (2, 5):
+        while bottom % prime == 0:
+            bottom //= prime
+    if bottom != 1:
+        return f"{exact.numerator}/{exact.denominator}"
+    return f"{(Decimal(exact.numerator) / Decimal(exact.denominator)).normalize():f}"
