@@ -1,0 +1,92 @@
+"""A worked-out lesson as the family's page."""
+
+from __future__ import annotations
+
+from generator.compute.result import LessonResult
+from generator.model.lesson import Video
+from generator.model.stops.watch import WatchStop
+from generator.present.page import Surround
+from generator.present.prose import inline
+from generator.present.say import Say, digits
+from generator.present.stamp import print_stamp
+from generator.present.stops.head import Telling
+from generator.present.stops.view import stop_view
+from generator.present.views import LessonView, LinkView, StopView, TrackView, VideoView
+
+
+def lesson_view(result: LessonResult, surround: Surround) -> LessonView:
+    """Everything the lesson page shows."""
+    lesson, say = result.lesson, surround.say
+    file = lesson.file
+    stops = stop_views(result, surround)
+    return LessonView(
+        page=surround.page(f"{lesson.id}/index.html", file.title, file.summary),
+        id=lesson.id,
+        title=file.title,
+        summary=inline(file.summary),
+        meta=meta_line(result, say),
+        you_need=file.you_need,
+        goals=file.goals,
+        video=_video(file.video, result, say) if file.video else None,
+        stops=stops,
+        downloads=downloads(result, say),
+        care=tuple(
+            say(f"care_{name}") for name in ("educational", "ask", "food", "young", "local")
+        ),
+        allergens=_allergens(result, say),
+        stamp=print_stamp(result),
+    )
+
+
+def stop_views(result: LessonResult, surround: Surround) -> tuple[StopView, ...]:
+    """The stops in order, as any page of the lesson shows them."""
+    telling = Telling(result, surround.say, "../")
+    return tuple(
+        stop_view(index, stop, telling) for index, stop in enumerate(result.lesson.file.stops)
+    )
+
+
+def meta_line(result: LessonResult, say: Say) -> str:
+    """``Grades 3–5 · 18 minutes``."""
+    file = result.lesson.file
+    span = str(file.grades).replace("-", "–")
+    key = "meta_grade" if file.grades.first == file.grades.last else "meta_grades"
+    return f"{say(key, grades=span)} · {say('minutes', n=file.minutes)}"
+
+
+def downloads(result: LessonResult, say: Say) -> tuple[LinkView, ...]:
+    """The pages for paper."""
+    cards = (LinkView("cards.html", say("cards_title")),) if result.movements else ()
+    sheets = (
+        LinkView("worksheet.html", say("worksheet_title")),
+        LinkView("answers.html", say("answers_title")),
+    )
+    return cards + sheets
+
+
+def _video(video: Video, result: LessonResult, say: Say) -> VideoView:
+    stops = result.lesson.file.stops
+    pauses = tuple(
+        (digits(stop.at), result.lesson.stop_id(index))
+        for index, stop in enumerate(stops)
+        if stop.at is not None and not isinstance(stop, WatchStop)
+    )
+    tracks = tuple(
+        TrackView(src, language, say(f"language_{language}"), language == say.language)
+        for language, src in video.captions.items()
+    )
+    return VideoView(video.file, video.poster or "", tracks, pauses)
+
+
+def _allergens(result: LessonResult, say: Say) -> str:
+    """The major allergens the library knows of in the foods shown."""
+    foods = {
+        held.food.id: held.food
+        for one in result.comparisons.values()
+        for row in one.rows
+        for held in row.sides
+        if held.food
+    }
+    named = {allergen for food in foods.values() for allergen in food.entry.allergens}
+    listed = tuple(sorted(say("allergen_" + name.replace(" ", "_")) for name in named))
+    return say("allergens", listed=say.listed(listed)) if listed else ""

@@ -1,0 +1,95 @@
+"""The pages of a lesson that are printed: movement cards, worksheet and answer key."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from itertools import islice
+
+from generator.compute.practice import practice_problems
+from generator.compute.result import LessonResult
+from generator.model.grades import GradeBand
+from generator.present.lesson_page import meta_line, stop_views
+from generator.present.page import Surround
+from generator.present.qr import qr_code
+from generator.present.say import Say
+from generator.present.stamp import print_stamp
+from generator.present.views import (
+    AskView,
+    CardSheetView,
+    CardsView,
+    CompareView,
+    LinkView,
+    MoveCardView,
+    MoveView,
+    PracticeView,
+    SheetView,
+    TalkView,
+)
+
+CARDS_A_SHEET = 4
+
+
+def cards_view(result: LessonResult, surround: Surround) -> CardsView:
+    """The movement cards, four to a sheet."""
+    stops = tuple(stop for stop in stop_views(result, surround) if isinstance(stop, MoveView))
+    address = _address(result, surround)
+    title = surround.say("cards_title")
+    return CardsView(
+        page=surround.page(
+            f"{result.lesson.id}/cards.html", f"{title}: {result.lesson.file.title}", paper=True
+        ),
+        title=result.lesson.file.title,
+        back=LinkView("index.html", surround.say("back_to_lesson")),
+        sheets=_sheets(card for stop in stops for card in stop.cards),
+        stops=stops,
+        qr=qr_code(address),
+        address=address,
+        stamp=print_stamp(result),
+    )
+
+
+def sheet_view(result: LessonResult, surround: Surround, *, answers: bool) -> SheetView:
+    """The worksheet, or the answer key with the same problems."""
+    lesson, say = result.lesson, surround.say
+    stops = stop_views(result, surround)
+    address = _address(result, surround)
+    name, title = (
+        ("answers", say("answers_title")) if answers else ("worksheet", say("worksheet_title"))
+    )
+    return SheetView(
+        page=surround.page(f"{lesson.id}/{name}.html", f"{title}: {lesson.file.title}", paper=True),
+        title=lesson.file.title,
+        meta=meta_line(result, say),
+        back=LinkView("index.html", say("back_to_lesson")),
+        answers=answers,
+        compares=tuple(stop for stop in stops if isinstance(stop, CompareView)),
+        moves=tuple(stop for stop in stops if isinstance(stop, MoveView)),
+        asks=tuple(stop for stop in stops if isinstance(stop, AskView)),
+        talks=tuple(stop for stop in stops if isinstance(stop, TalkView)),
+        practice=_practice(lesson.id, lesson.file.grades.band, say),
+        qr=qr_code(address),
+        address=address,
+        stamp=print_stamp(result),
+    )
+
+
+def _sheets(cards: Iterable[MoveCardView]) -> tuple[CardSheetView, ...]:
+    every = iter(cards)
+    fours = iter(lambda: tuple(islice(every, CARDS_A_SHEET)), ())
+    return tuple(CardSheetView(four, number) for number, four in enumerate(fours, 1))
+
+
+def _practice(seed: str, band: GradeBand, say: Say) -> tuple[PracticeView, ...]:
+    return tuple(
+        PracticeView(
+            number,
+            f"{say.number(problem.larger)} − {say.number(problem.smaller)} =",
+            say.number(problem.gap),
+        )
+        for number, problem in enumerate(practice_problems(seed, band), 1)
+    )
+
+
+def _address(result: LessonResult, surround: Surround) -> str:
+    """Where the lesson is published; empty while the site has no address."""
+    return f"{surround.site.address}{result.lesson.id}/index.html" if surround.site.address else ""

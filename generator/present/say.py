@@ -1,0 +1,71 @@
+"""The site's words and numbers as one language writes them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from decimal import Decimal
+from fractions import Fraction
+
+from babel import Locale
+from babel.numbers import format_decimal
+
+from generator.model.measure import Measure
+from generator.model.words import Words
+
+
+class Say:
+    """Words with their values filled in, and numbers written out, in one language."""
+
+    def __init__(self, words: Words) -> None:
+        self.language = words.language
+        self._words = words
+        self._locale = Locale.parse(words.language, sep="-")
+        self._plain = {key: text for key, text in words.texts.items() if isinstance(text, str)}
+
+    def __call__(self, key: str, **values: object) -> str:
+        """A text of the site.
+
+        Args:
+            key: its name in ``site_data/words/``.
+            values: what its places hold; ``n`` also chooses the plural form.
+
+        Raises:
+            KeyError: the text or a value for one of its places is missing; a bug of ours.
+        """
+        text = self._plain.get(key)
+        if text is None:
+            text = self._form(self._words.forms(key), values["n"])
+        return text.format(**values) if values else text
+
+    def number(self, value: Decimal | int) -> str:
+        """``1,420`` or ``2.5``, by CLDR."""
+        return format_decimal(value, locale=self._locale)
+
+    def quantity(self, value: Decimal, measure: Measure) -> str:
+        """A number with its unit, kept on one line by a no-break space."""
+        return f"{self.number(value)}\N{NO-BREAK SPACE}{measure.unit}"
+
+    def listed(self, parts: tuple[str, ...]) -> str:
+        """``a``, ``a and b``, ``a, b and c``."""
+        if len(parts) < 2:
+            return "".join(parts)
+        return self("list_and", most=", ".join(parts[:-1]), last=parts[-1])
+
+    def starting_with(self, prefix: str) -> dict[str, str | Mapping[str, str]]:
+        """Every text whose key begins with a prefix, for the browser."""
+        return {key: text for key, text in self._words.texts.items() if key.startswith(prefix)}
+
+    def _form(self, forms: Mapping[str, str], number: object) -> str:
+        category = self._locale.plural_form(Decimal(str(number)))
+        return forms.get(category) or forms["other"]
+
+
+def digits(value: Decimal) -> str:
+    """A number for a machine: digits and a point, no needless zeros."""
+    return f"{value.normalize():f}"
+
+
+def as_decimal(exact: Fraction, places: int = 2) -> Decimal:
+    """An exact value for reading, to so many decimal places; the exact one is what is computed with."""
+    scale = 10**places
+    return (Decimal(round(exact * scale)) / Decimal(scale)).normalize()

@@ -1,0 +1,102 @@
+"""Every page and file of the site, in order, ready to be written."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from markupsafe import Markup
+
+from generator.compute.result import LessonResult
+from generator.model.library import Library
+from generator.present.bundle import join_script, join_styles
+from generator.present.chart import figure_json
+from generator.present.environment import Theme
+from generator.present.home import home_view
+from generator.present.lesson_page import lesson_view
+from generator.present.page import Surround
+from generator.present.paper import cards_view, sheet_view
+from generator.present.say import Say
+from generator.present.views import ProseView
+
+
+@dataclass(frozen=True, slots=True)
+class Output:
+    """One file of the site."""
+
+    path: str
+    """From the site's root, with forward slashes."""
+    content: str | bytes
+    title: str = ""
+    """Title of a page that takes part in the navigation; empty for any other file."""
+    source: str = ""
+    """The file it was made from, relative to the project's root."""
+
+
+class Presenter:
+    """Makes the files of one site in one language."""
+
+    def __init__(
+        self, root: Path, library: Library, links: tuple[tuple[str, str], ...], *, preview: bool
+    ) -> None:
+        self._folder = root / "theme"
+        self._theme = Theme(self._folder)
+        self._say = Say(library.words[library.site.languages[0]])
+        self._surround = Surround(library.site, self._say, links, preview)
+
+    def lesson(self, result: LessonResult) -> Iterator[Output]:
+        """The pages of one lesson, and the figures of its charts."""
+        lesson, say = result.lesson, self._say
+        source = lesson.places.file
+        page = self._theme.fill("lesson.html", lesson_view(result, self._surround), say)
+        yield Output(f"{lesson.id}/index.html", page, lesson.file.title, source)
+        if result.movements:
+            yield Output(
+                f"{lesson.id}/cards.html",
+                self._theme.fill("cards.html", cards_view(result, self._surround), say),
+                source=source,
+            )
+        for name, answers in (("worksheet", False), ("answers", True)):
+            sheet = sheet_view(result, self._surround, answers=answers)
+            yield Output(
+                f"{lesson.id}/{name}.html",
+                self._theme.fill("sheet.html", sheet, say),
+                source=source,
+            )
+        for comparison in result.comparisons.values():
+            yield Output(
+                f"{lesson.id}/{comparison.stop.id}.chart.json",
+                figure_json(comparison, say),
+                source=source,
+            )
+
+    def home(self, results: Iterable[LessonResult], intro: Markup) -> str:
+        """The front page, below an introduction that the educator wrote."""
+        return self._theme.fill("home.html", home_view(results, intro, self._surround), self._say)
+
+    def prose(self, path: str, title: str, body: str) -> str:
+        """A hand-written page, its body already HTML."""
+        view = ProseView(self._surround.page(path, title), title, Markup(body))  # noqa: S704  # made by MkDocs from a trusted file
+        return self._theme.fill("prose.html", view, self._say)
+
+    def assets(self) -> Iterator[Output]:
+        """Styles, scripts and pictures that all pages share."""
+        styles, scripts = self._texts("css"), self._texts("js")
+        for name in ("screen.css", "paper.css"):
+            yield Output(f"assets/{name}", join_styles(name, styles))
+        for name in ("lesson.js", "paper.js"):
+            yield Output(f"assets/{name}", join_script(name, scripts))
+        vendor = self._folder / "vendor" / "plotly"
+        yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
+        yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())
+        for picture in sorted((self._folder / "img").glob("*.svg")):
+            yield Output(f"assets/{picture.name}", picture.read_bytes())
+
+    def _texts(self, kind: str) -> dict[str, str]:
+        """Style sheets or scripts by their name below their folder."""
+        folder = self._folder / kind
+        return {
+            file.relative_to(folder).as_posix(): file.read_text("utf-8")
+            for file in sorted(folder.rglob(f"*.{kind}"))
+        }

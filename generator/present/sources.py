@@ -1,0 +1,41 @@
+"""Where the numbers of a comparison come from, in sentences for the page."""
+
+from __future__ import annotations
+
+from generator.compute.result import Comparison, Holding
+from generator.model.measure import Measure
+from generator.present.amounts import food_name
+from generator.present.say import Say, as_decimal
+from generator.present.views import SourceView
+
+
+def source_views(comparison: Comparison, say: Say) -> tuple[SourceView, ...]:
+    """One sentence for each food, in the order of the rows."""
+    measure = comparison.stop.measure
+    return tuple(
+        SourceView(food_name(held, say), _sentence(held, measure, say))
+        for row in comparison.rows
+        for held in row.sides
+    )
+
+
+def _sentence(held: Holding, measure: Measure, say: Say) -> str:
+    shown = say.quantity(held.shown.value, measure)
+    if held.food is None or held.serving is None or held.per_100g is None:
+        source = held.item.source or ""
+        return say(
+            "source_own",
+            source=source + (f", {held.item.read_on}" if held.item.read_on else ""),
+            shown=shown,
+        )
+    return say(
+        "source_record",
+        record=held.food.entry.record,
+        release=held.food.release,
+        fdc=held.food.entry.fdc,
+        per_100g=say.quantity(held.food.value(measure) or held.shown.value, measure),
+        amount=held.item.amount or "",
+        grams=say.number(round(held.serving.grams)),
+        exact=say.number(as_decimal(held.shown.exact)),
+        shown=shown,
+    )

@@ -1,0 +1,1 @@
+"""Each kind of stop as its template sees it."""

@@ -1,0 +1,61 @@
+"""A move stop as cards with their counts."""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+
+from markupsafe import Markup
+
+from generator.compute.result import MoveCount
+from generator.model.measure import Measure
+from generator.model.stops.move import MoveStop
+from generator.present.figures import figure
+from generator.present.prose import inline
+from generator.present.say import Say
+from generator.present.stops.head import Telling, head
+from generator.present.views import MoveCardView, MoveView
+
+
+def move_view(index: int, stop: MoveStop, telling: Telling) -> MoveView:
+    """The moves of a comparison, one for each row."""
+    say = telling.say
+    identity = head(index, stop, telling)
+    movement = telling.result.movements[identity.id]
+    measure = movement.comparison.stop.measure
+    return MoveView(
+        **asdict(identity),
+        prompt=inline(stop.prompt) if stop.prompt else Markup(""),
+        rule=say(
+            "move_rule",
+            per=say.quantity(stop.one_move_per, measure),
+            measure=say(f"measure_{measure}"),
+        ),
+        cards=tuple(_card(counted, measure, say) for counted in movement.counts),
+        before=tuple(say(f"before_moving_{number}") for number in range(1, 5)),
+    )
+
+
+def _card(counted: MoveCount, measure: Measure, say: Say) -> MoveCardView:
+    move, count = counted.move, counted.count
+    text = move.texts.get(say.language) or move.texts["en"]
+    return MoveCardView(
+        id=counted.move_id,
+        name=text.name,
+        count=say.number(count.whole),
+        count_number=str(count.whole),
+        left_over=say.quantity(count.left_over, measure) if count.left_over else "",
+        count_is=say("one_count_is", count_is=text.count_is),
+        steps=text.steps,
+        seated=text.seated,
+        care=text.care,
+        room=say("room_" + move.room.replace(" ", "_")),
+        noise=say(f"noise_{move.noise}"),
+        pace=move.pace,
+        figures=tuple(Markup(figure(pose)) for pose in move.poses),  # noqa: S704  # drawn from numbers only
+        seated_figures=tuple(Markup(figure(pose)) for pose in move.seated_poses),  # noqa: S704  # drawn from numbers only
+        for_row=say(
+            "card_for_row",
+            gap=say.quantity(counted.row.gap.size, measure),
+            per=say.number(count.per),
+        ),
+    )

@@ -1,0 +1,67 @@
+"""One stop into its view, whatever its kind."""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+from typing import assert_never
+
+from markupsafe import Markup
+
+from generator.model.moment import clock
+from generator.model.stops import Stop
+from generator.model.stops.ask import AskStop
+from generator.model.stops.compare import CompareStop
+from generator.model.stops.move import MoveStop
+from generator.model.stops.talk import TalkStop
+from generator.model.stops.watch import WatchStop
+from generator.present.prose import inline
+from generator.present.say import digits
+from generator.present.stops.compare import compare_view
+from generator.present.stops.head import Telling, head
+from generator.present.stops.move import move_view
+from generator.present.views import AskView, StopView, TalkView, WatchView
+
+
+def stop_view(index: int, stop: Stop, telling: Telling) -> StopView:
+    """The view of the stop at an index."""
+    match stop:
+        case WatchStop():
+            return _watch(index, stop, telling)
+        case AskStop():
+            return _ask(index, stop, telling)
+        case CompareStop():
+            return compare_view(index, stop, telling)
+        case MoveStop():
+            return move_view(index, stop, telling)
+        case TalkStop():
+            return _talk(index, stop, telling)
+        case _:
+            assert_never(stop)
+
+
+def _watch(index: int, stop: WatchStop, telling: Telling) -> WatchView:
+    says = telling.say("watch_from_to", start=clock(stop.start), end=clock(stop.end))
+    return WatchView(
+        **asdict(head(index, stop, telling)),
+        until=clock(stop.end),
+        until_seconds=digits(stop.end),
+        says=says,
+    )
+
+
+def _ask(index: int, stop: AskStop, telling: Telling) -> AskView:
+    hint = inline(stop.hint) if stop.hint else Markup("")
+    return AskView(
+        **asdict(head(index, stop, telling)),
+        prompt=inline(stop.prompt),
+        hint=hint,
+        reveal=inline(stop.reveal),
+    )
+
+
+def _talk(index: int, stop: TalkStop, telling: Telling) -> TalkView:
+    return TalkView(
+        **asdict(head(index, stop, telling)),
+        prompt=inline(stop.prompt),
+        ideas=tuple(map(inline, stop.ideas)),
+    )

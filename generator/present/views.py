@@ -1,0 +1,422 @@
+"""What the templates see: words and numbers ready to print, and nothing to compute.
+
+Every text here is in the page's language and every number already formatted. A template
+prints them, decides nothing, and escapes everything but ``Markup``.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+
+@dataclass(frozen=True, slots=True)
+class LinkView:
+    """A link on the page."""
+
+    href: str
+    """Relative to the page, so that the site opens from a folder."""
+    label: str
+    here: bool = False
+    """Whether it leads to the page it stands on."""
+
+
+@dataclass(frozen=True, slots=True)
+class PageView:
+    """What every page has around its content."""
+
+    language: str
+    title: str
+    """For the title bar: the page and the programme."""
+    description: str
+    programme: str
+    root: str
+    """Relative address of the site's front page folder: empty or ``../`` so many times."""
+    home: LinkView
+    links: tuple[LinkView, ...]
+    """Pages for everyone: teachers, sources, care and privacy."""
+    stylesheet: str
+    script: str
+    script_words: Markup
+    """The browser's texts as JSON, safe inside a script block."""
+    policy: str
+    """Content security policy, or empty in the preview."""
+
+
+@dataclass(frozen=True, slots=True)
+class BlocksView:
+    """Base-ten blocks of one number."""
+
+    label: str
+    """Said instead of the picture: ``3 hundreds, 2 tens``."""
+    hundreds: int
+    tens: int
+    ones: int
+    half: bool
+
+
+@dataclass(frozen=True, slots=True)
+class HoldingView:
+    """One side of a row."""
+
+    side: str
+    """Name of the side."""
+    side_key: str
+    """``first`` or ``second``: which colour and pattern it wears."""
+    name: str
+    """The food."""
+    amount: str
+    value: str
+    """Formatted number without its unit."""
+    unit: str
+    number: str
+    """The number for a machine: digits and a point."""
+    blocks: BlocksView
+    teaspoons: str
+    """For sugars: ``about 9 ¾ teaspoons``; else empty."""
+    grams: str
+    """Weight of the amount, ``182 g``; empty where it is not known."""
+
+
+@dataclass(frozen=True, slots=True)
+class WorkingView:
+    """How a row is worked out, line by line."""
+
+    lines: tuple[str, ...]
+    """``410 − 90 = 320``, ``320 ÷ 10 = 32``, in the order they are done."""
+    says: str
+    """One sentence with the answer."""
+
+
+@dataclass(frozen=True, slots=True)
+class ColumnView:
+    """One place-value column of a subtraction on paper."""
+
+    place: str
+    """``hundreds``, ``tens`` ... ``hundredths``; the words have its short head as ``place_hundreds``."""
+    larger: str
+    smaller: str
+    gap: str
+    """One digit each, or empty."""
+    after_point: bool
+    """Whether the decimal point stands before it."""
+
+
+@dataclass(frozen=True, slots=True)
+class RowView:
+    """One row of a gap calculator."""
+
+    id: str
+    """Address of the row on the page: ``lunch-row-1``."""
+    number: int
+    """Counted from 1."""
+    legend: str
+    """``Row 1: Apple and Apple pie``, for a screen reader."""
+    first: HoldingView
+    second: HoldingView
+    gap: str
+    """Formatted, with its unit."""
+    gap_number: str
+    """Digits and a point."""
+    larger_number: str
+    smaller_number: str
+    holder: str
+    """Name of the side that holds more; empty where both hold the same."""
+    left: BlocksView
+    """What is left of the larger when both are matched."""
+    left_key: str
+    """``first`` or ``second``: whose blocks are left."""
+    ask_gap: bool
+    ask_count: bool
+    count: str
+    """Whole counts, formatted; empty where nothing is counted."""
+    count_number: str
+    left_over: str
+    """What the count leaves over, formatted with unit; empty when nothing is."""
+    per_number: str
+    """How much of the gap is one count; empty where nothing is counted."""
+    hint: str
+    working: WorkingView
+    columns: tuple[ColumnView, ...]
+    """The subtraction digit under digit, for paper."""
+
+
+@dataclass(frozen=True, slots=True)
+class BarView:
+    """One bar of the chart in the page."""
+
+    label: str
+    """The food."""
+    side_key: str
+    value: str
+    """Formatted, with its unit."""
+    width: str
+    """Percent of the longest bar, 0 to 100."""
+
+
+@dataclass(frozen=True, slots=True)
+class ChartView:
+    """The two sides as bars, and where the figure to explore is kept."""
+
+    label: str
+    """What the picture shows, in a sentence."""
+    bars: tuple[BarView, ...]
+    figure: str
+    """Address of the interactive figure's data, relative to the page."""
+    library: str
+    """Address of the script that draws it, relative to the page."""
+
+
+@dataclass(frozen=True, slots=True)
+class SourceView:
+    """Where the numbers of one food come from."""
+
+    food: str
+    says: str
+    """Record, portion weight and rounding, in one sentence."""
+
+
+@dataclass(frozen=True, slots=True)
+class TotalView:
+    """The totals of a comparison."""
+
+    first: str
+    second: str
+    """Formatted with unit."""
+    first_number: str
+    second_number: str
+    gap: str
+    gap_number: str
+    working: WorkingView
+
+
+@dataclass(frozen=True, slots=True)
+class StopView:
+    """What every stop shows."""
+
+    kind: str
+    id: str
+    heading: str
+    at: str
+    """``1:10``, or empty."""
+    at_seconds: str
+    """Seconds for the player, or empty."""
+    number: int
+    """Its place along the thread, counted from 1."""
+
+
+@dataclass(frozen=True, slots=True)
+class WatchView(StopView):
+    """A stretch of the video."""
+
+    until: str
+    """``0:40``"""
+    until_seconds: str
+    says: str
+    """``Watch from 0:00 to 0:40.``"""
+
+
+@dataclass(frozen=True, slots=True)
+class AskView(StopView):
+    """A question with hint and reveal."""
+
+    prompt: Markup
+    hint: Markup
+    """Empty where there is none."""
+    reveal: Markup
+
+
+@dataclass(frozen=True, slots=True)
+class CompareView(StopView):
+    """A gap calculator."""
+
+    prompt: Markup
+    measure: str
+    """``energy``, in the page's language."""
+    unit: str
+    about: str
+    """What the measure is, in one sentence for a child."""
+    sides: tuple[str, str]
+    rows: tuple[RowView, ...]
+    total: TotalView | None
+    """Where the total is asked for or there is more than one row."""
+    ask_total: bool
+    reveal: Markup
+    chart: ChartView
+    sources: tuple[SourceView, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class MoveCardView:
+    """A move with its count."""
+
+    id: str
+    """Id in the moves library."""
+    name: str
+    count: str
+    """Formatted whole number."""
+    count_number: str
+    left_over: str
+    count_is: str
+    """``One count is one knee up.``"""
+    steps: tuple[str, ...]
+    seated: str
+    care: str
+    room: str
+    noise: str
+    pace: int
+    """Counts a minute."""
+    figures: tuple[Markup, ...]
+    """Line figures of the move."""
+    seated_figures: tuple[Markup, ...]
+    for_row: str
+    """``Apple and Apple pie: 320 ÷ 10``"""
+
+
+@dataclass(frozen=True, slots=True)
+class MoveView(StopView):
+    """The moves of a comparison."""
+
+    prompt: Markup
+    rule: str
+    """``One move for every 10 kcal of the gap.``"""
+    cards: tuple[MoveCardView, ...]
+    before: tuple[str, ...]
+    """Room check and stop signs, before anyone moves."""
+
+
+@dataclass(frozen=True, slots=True)
+class TalkView(StopView):
+    """Something to talk over."""
+
+    prompt: Markup
+    ideas: tuple[Markup, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class TrackView:
+    """A caption file of the video."""
+
+    src: str
+    language: str
+    label: str
+    default: bool
+
+
+@dataclass(frozen=True, slots=True)
+class VideoView:
+    """The recording."""
+
+    src: str
+    poster: str
+    """Address of a still, or empty."""
+    tracks: tuple[TrackView, ...]
+    pauses: tuple[tuple[str, str], ...]
+    """Seconds and the stop each pause belongs to."""
+
+
+@dataclass(frozen=True, slots=True)
+class LessonView:
+    """A lesson page."""
+
+    page: PageView
+    id: str
+    title: str
+    summary: Markup
+    meta: str
+    """``grades 3–5 · 18 minutes``"""
+    you_need: tuple[str, ...]
+    goals: tuple[str, ...]
+    video: VideoView | None
+    stops: tuple[StopView, ...]
+    downloads: tuple[LinkView, ...]
+    """Cards, worksheet, answer key."""
+    care: tuple[str, ...]
+    allergens: str
+    """``Foods shown contain wheat and milk.``, or empty."""
+    stamp: str
+
+
+@dataclass(frozen=True, slots=True)
+class CardSheetView:
+    """One sheet of four cards."""
+
+    cards: tuple[MoveCardView, ...]
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class CardsView:
+    """The movement cards of a lesson."""
+
+    page: PageView
+    title: str
+    back: LinkView
+    sheets: tuple[CardSheetView, ...]
+    stops: tuple[MoveView, ...]
+    qr: Markup
+    """SVG of the lesson's address; empty while the site has none."""
+    address: str
+    stamp: str
+
+
+@dataclass(frozen=True, slots=True)
+class PracticeView:
+    """A practice problem made from a seed."""
+
+    number: int
+    says: str
+    """``240 − 160 =``"""
+    answer: str
+
+
+@dataclass(frozen=True, slots=True)
+class SheetView:
+    """The worksheet, or the answer key: the same problems, with answers or with room for them."""
+
+    page: PageView
+    title: str
+    meta: str
+    back: LinkView
+    answers: bool
+    """Whether the answers are printed."""
+    compares: tuple[CompareView, ...]
+    moves: tuple[MoveView, ...]
+    asks: tuple[AskView, ...]
+    talks: tuple[TalkView, ...]
+    practice: tuple[PracticeView, ...]
+    qr: Markup
+    address: str
+    stamp: str
+
+
+@dataclass(frozen=True, slots=True)
+class LessonCardView:
+    """A lesson in the list on the front page."""
+
+    href: str
+    title: str
+    summary: Markup
+    meta: str
+    topic: str
+    """Measures it compares."""
+
+
+@dataclass(frozen=True, slots=True)
+class HomeView:
+    """The front page."""
+
+    page: PageView
+    title: str
+    intro: Markup
+    lessons: tuple[LessonCardView, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ProseView:
+    """A hand-written page."""
+
+    page: PageView
+    title: str
+    body: Markup
