@@ -1,0 +1,1 @@
+"""From a finished site to the people: what changed, git, reports."""

@@ -1,0 +1,1 @@
+"""From finished pages to files: swapped in whole, never half."""
