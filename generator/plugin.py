@@ -1,0 +1,120 @@
+"""The thin side towards MkDocs: our pages become its files, its Markdown pages wear our theme."""
+
+from __future__ import annotations
+
+import logging
+from pathlib import Path
+from typing import Literal
+
+from markupsafe import Markup
+from mkdocs.commands.build import build as mkdocs_build
+from mkdocs.commands.serve import serve as mkdocs_serve
+from mkdocs.config import load_config
+from mkdocs.config.base import Config
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.exceptions import PluginError
+from mkdocs.plugins import BasePlugin
+from mkdocs.structure.files import File, Files
+from mkdocs.structure.pages import Page
+from mkdocs.structure.toc import get_toc
+
+from generator.build import Built, build, work
+from generator.problems import LessonError
+from generator.write.swap import replaced
+
+log = logging.getLogger("mkdocs.plugins.plumline")
+
+
+class NoOptions(Config):  # type: ignore[no-untyped-call]  # MkDocs leaves its hook untyped
+    """Everything there is to choose stands in ``site_data/site.yaml``."""
+
+
+class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  # MkDocs leaves its hook untyped
+    """Lessons into pages."""
+
+    def __init__(self) -> None:
+        self._preview = False
+        self._built: Built | None = None
+
+    def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
+        """Remember whether this is a preview; also makes MkDocs keep one plugin for all its builds."""
+        self._preview = command == "serve"
+
+    def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
+        """Read, compute and render before MkDocs empties the old site, so that a mistake leaves it whole."""
+        try:
+            self._built = build(Path(config.config_file_path).parent, preview=self._preview)
+        except LessonError as error:
+            raise PluginError(str(error)) from None
+        for question in self._built.worked.questions:
+            log.info("%s", question)
+        site = self._built.worked.library.site
+        config.site_name = site.programme
+        config.site_url = config.site_url or site.address or None
+        return config
+
+    def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
+        """Add what was made; the theme's sources stay at home."""
+        theme = {Path(folder) for folder in config.theme.dirs}
+        for file in [file for file in files if file.src_dir and Path(file.src_dir) in theme]:
+            files.remove(file)
+        for output in self.built.outputs:
+            if output.title:
+                page = File.generated(config, output.path.removesuffix(".html") + ".md", content="")
+                LessonPage(output.title, page, config, str(output.content))
+                files.append(page)
+            else:
+                files.append(File.generated(config, output.path, content=output.content))
+        if files.get_file_from_path("index.md") is None:
+            front = File.generated(config, "index.md", content="")
+            files.append(front)
+        return files
+
+    def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
+        """A hand-written page in our theme; ours is whole already."""
+        if isinstance(page, LessonPage):
+            return html
+        if page.file.src_uri == "index.md":
+            return self.built.presenter.home(self.built.worked.results, Markup(html))  # noqa: S704  # the educator's own Markdown
+        return self.built.presenter.prose(page.file.dest_uri, str(page.title), html)
+
+    @property
+    def built(self) -> Built:
+        """What was made of the lessons in this run."""
+        if self._built is None:
+            raise RuntimeError("MkDocs asked for files before its configuration was read")
+        return self._built
+
+
+class LessonPage(Page):
+    """A page that needs no Markdown: it holds its HTML from the start."""
+
+    def __init__(self, title: str, file: File, config: MkDocsConfig, html: str) -> None:
+        super().__init__(title, file, config)
+        self._html = html
+
+    def read_source(self, config: MkDocsConfig) -> None:
+        """There is no Markdown to read."""
+        self.markdown, self.meta = "", {}
+
+    def render(self, config: MkDocsConfig, files: Files) -> None:
+        """Hand over the finished page."""
+        self.content, self.toc = self._html, get_toc([])
+
+
+def build_site(root: Path) -> Path:
+    """Build the whole site and put it in the place of the old one; returns its folder.
+
+    Raises:
+        LessonError: with every problem; the old site is untouched.
+    """
+    work(root)  # MkDocs would flatten the problems into one text
+    site = root / "site"
+    with replaced(site) as folder:
+        mkdocs_build(load_config(str(root / "mkdocs.yml"), site_dir=str(folder), strict=True))
+    return site
+
+
+def preview_site(root: Path, address: str) -> None:
+    """Serve the site at ``host:port`` and reload pages when a file changes; ends with Ctrl+C."""
+    mkdocs_serve(str(root / "mkdocs.yml"), dev_addr=address)
