@@ -1,0 +1,158 @@
+"""The command ``plumline``: each word an educator types, and what it prints."""
+
+from __future__ import annotations
+
+import json
+import sys
+from pathlib import Path
+
+import click
+from rich.console import Console
+from rich.text import Text
+
+from generator.build import lesson_files, work
+from generator.compute.trace import Figure, trace
+from generator.problems import LessonError, Problem, Weight
+from generator.write.new_lesson import new_lesson
+
+root_option = click.option(
+    "--root",
+    type=click.Path(exists=True, file_okay=False, path_type=Path),
+    default=".",
+    help="Folder of the site, the one that holds lessons/. Here, unless you say otherwise.",
+)
+
+
+class _Commands(click.Group):
+    """Ends every command in one way: problems are shown, and the exit code says whether there were any."""
+
+    def invoke(self, ctx: click.Context) -> object:
+        try:
+            return super().invoke(ctx)
+        except LessonError as error:
+            show(error.problems, Path(ctx.meta.get("root", ".")))
+            sys.exit(1)
+
+
+@click.group(cls=_Commands, context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(package_name="plumline")
+def main() -> None:
+    """Home video lessons from plain files: write, check, look, publish."""
+
+
+@main.command()
+@root_option
+@click.pass_context
+def check(ctx: click.Context, root: Path) -> None:
+    """Say everything that is wrong with the lessons."""
+    ctx.meta["root"] = root
+    worked = work(root)
+    show(worked.questions, root)
+    number = len(worked.results)
+    click.echo(f"{number} lesson{'s' if number != 1 else ''} checked: nothing has to be put right.")
+
+
+@main.command()
+@root_option
+@click.pass_context
+def build(ctx: click.Context, root: Path) -> None:
+    """Build the site into the folder site/; a mistake leaves the old site as it was."""
+    from generator.plugin import build_site  # noqa: PLC0415  # MkDocs takes a quarter second to load
+
+    ctx.meta["root"] = root
+    folder = build_site(root)
+    click.echo(f"The site is in {folder.name}/. Open {folder.name}/index.html to look at it.")
+
+
+@main.command()
+@root_option
+@click.option(
+    "--address",
+    default="127.0.0.1:8000",
+    show_default=True,
+    help="Where the browser finds it, as host:port.",
+)
+@click.pass_context
+def preview(ctx: click.Context, root: Path, address: str) -> None:
+    """Show the site in a browser and renew it whenever a file changes."""
+    from generator.plugin import preview_site  # noqa: PLC0415  # MkDocs takes a quarter second to load
+
+    ctx.meta["root"] = root
+    work(root)  # a mistake is told in full before the server starts
+    click.echo(f"Open http://{address}/ in a browser. Stop with Ctrl+C.")
+    preview_site(root, address)
+
+
+@main.command()
+@click.argument("title")
+@root_option
+@click.pass_context
+def new(ctx: click.Context, title: str, root: Path) -> None:
+    """Begin a lesson called TITLE from a filled-in example."""
+    ctx.meta["root"] = root
+    file = new_lesson(root, title)
+    click.echo(
+        f"{file.relative_to(root).as_posix()} is ready. Change it in a text editor, and look with: plumline preview"
+    )
+
+
+@main.command(name="trace")
+@click.argument("lesson")
+@click.option("--json", "as_json", is_flag=True, help="For another program.")
+@root_option
+@click.pass_context
+def trace_command(ctx: click.Context, lesson: str, as_json: bool, root: Path) -> None:  # noqa: FBT001  # click passes a flag by name
+    """Say where every number of LESSON comes from."""
+    ctx.meta["root"] = root
+    known = [Path(file).parent.name for file in lesson_files(root)]
+    if lesson not in known:
+        raise click.BadParameter(
+            f"there is no lesson `{lesson}`; there are {', '.join(known)}", param_hint="LESSON"
+        )
+    figures = trace(work(root, lesson).results[0])
+    if as_json:
+        click.echo(
+            json.dumps([as_data(figure) for figure in figures], ensure_ascii=False, indent=1)
+        )
+        return
+    for figure in figures:
+        click.echo(f"{figure.id}: {figure.value} {figure.unit}")
+        for step in figure.steps:
+            click.echo(f"    {step.what}: {step.says}")
+
+
+def as_data(figure: Figure) -> dict[str, object]:
+    """A figure for JSON; numbers as text, so that they stay exact."""
+    steps = [{"what": step.what, "says": step.says} for step in figure.steps]
+    return {
+        "id": figure.id,
+        "value": str(figure.value),
+        "unit": figure.unit,
+        "exact": str(figure.exact),
+        "steps": steps,
+    }
+
+
+def show(problems: tuple[Problem, ...], root: Path) -> None:
+    """Each problem with its line of the file and a mark below the place."""
+    console = Console(stderr=True, highlight=False, soft_wrap=True)
+    for problem in problems:
+        console.print(Text(f"{problem.place}: ", "bold"), Text(problem.what), sep="", end="\n")
+        line = _line(root / problem.place.path, problem.place.line)
+        if line.strip():
+            number = f"{problem.place.line:>5} | "
+            console.print(Text(number + line, "dim"))
+            console.print(Text(" " * (len(number) + problem.place.column - 1) + "^", "magenta"))
+        if problem.hint:
+            console.print(Text(f"        {problem.hint}"))
+    must = sum(problem.weight is Weight.MUST for problem in problems)
+    if must:
+        console.print(f"{must} thing{'s' if must != 1 else ''} to put right. Nothing was written.")
+
+
+def _line(file: Path, number: int) -> str:
+    """A line of a file, or nothing where there is none."""
+    try:
+        return file.read_text("utf-8").splitlines()[number - 1]
+    except (OSError, UnicodeDecodeError, IndexError):
+        return ""
