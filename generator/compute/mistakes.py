@@ -1,0 +1,179 @@
+"""What may have happened when a gap or a count came out wrong.
+
+Each mistake is a small procedure that does what the child does and gives the child's answer;
+a wrong answer is read by finding the first procedure that gives it. The subtraction bugs are
+those of Brown & Burton 1978 (Cognitive Science 2:155–192), most of which Young & O'Shea 1981
+(Cognitive Science 5:153–177) found again in ten-year-olds; their names are from memory. The
+slips with places, and those in dividing, are our own list: common practice, no source.
+
+Two mistakes can give one answer: 50 − 24 = 34 is smaller-from-larger and also 0 − N = N. The
+order of ``Mistake`` decides: the subtraction bugs from the most widespread on, adding, then the
+slips that are known by nothing but the size of the error. ``theme/js/mistakes.js`` does the same
+in the browser, held to it by ``tests/examples/mistakes.json``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from decimal import Decimal
+from enum import StrEnum
+
+_Column = Callable[[int, int, int], tuple[int, int]]
+"""Two digits and what the place before borrowed, into a digit and what is borrowed in turn."""
+
+
+class Mistake(StrEnum):
+    """A way to a wrong answer; the value is the end of its text's key, ``js_smaller_from_larger``."""
+
+    SMALLER_FROM_LARGER = "smaller_from_larger"
+    """In each place the smaller digit is taken from the larger: 63 − 29 = 46."""
+    NO_DECREMENT = "no_decrement"
+    """A ten is borrowed and not paid back: 230 − 184 = 156."""
+    ZERO_GIVES_DIGIT = "zero_gives_digit"
+    """0 − N is written as N: 230 − 184 = 54."""
+    ZERO_GIVES_ZERO = "zero_gives_zero"
+    """0 − N is written as 0: 230 − 184 = 50."""
+    ACROSS_ZERO = "across_zero"
+    """Borrowing skips a 0 and leaves it a 0: 300 − 184 = 26."""
+    ADDED = "added"
+    """Both are put together: 230 − 184 = 414."""
+    FORGOT_TO_DIVIDE = "forgot_to_divide"
+    """The gap is given as the count: 460 ÷ 10 = 460."""
+    MULTIPLIED = "multiplied"
+    """460 ÷ 10 = 4,600."""
+    TOOK_ONE_AWAY = "took_one_away"
+    """One move's worth is subtracted instead: 460 ÷ 10 = 450."""
+    MOVED_ZERO = "moved_zero"
+    """A 0 is kept in the wrong place: 460 ÷ 10 = 406."""
+    COUNTED_LEFT_OVER = "counted_left_over"
+    """What is left over becomes a count, or a part of one: 465 ÷ 10 = 47."""
+    DROPPED_ZERO = "dropped_zero"
+    """A tenth of the answer: 410 − 90 = 32."""
+    KEPT_ZERO = "kept_zero"
+    """Ten times the answer: 410 − 90 = 3,200."""
+    TEN_OFF = "ten_off"
+    """410 − 90 = 310."""
+    HUNDRED_OFF = "hundred_off"
+    """410 − 90 = 220."""
+
+
+def gap_mistake(larger: Decimal, smaller: Decimal, answer: Decimal) -> Mistake | None:
+    """How a wrong gap may have come about; nothing for the right one, or for one we cannot read.
+
+    Args:
+        larger, smaller: shown values in one unit, to a tenth at most.
+        answer: what the child wrote, in the same unit.
+
+    Raises:
+        ValueError: a value is negative, finer than a tenth, or the smaller is the larger.
+    """
+    top, bottom = _tenths(larger), _tenths(smaller)
+    if top < bottom:
+        raise ValueError(f"{larger} is smaller than {smaller}")
+    return _first(answer * 10, top - bottom, gap_answers(top, bottom))
+
+
+def count_mistake(gap: Decimal, per: Decimal, answer: Decimal) -> Mistake | None:
+    """How a wrong count may have come about; nothing for the right one, or for one we cannot read.
+
+    Args:
+        gap, per: the gap and how much of it is one count, in one unit.
+        answer: the count the child wrote.
+
+    Raises:
+        ValueError: the gap is negative or ``per`` is not above zero.
+    """
+    if gap < 0 or per <= 0:
+        raise ValueError(f"{gap} cannot be counted in steps of {per}")
+    count = gap // per
+    answers = {
+        Mistake.FORGOT_TO_DIVIDE: (gap,),
+        Mistake.MULTIPLIED: (gap * per,),
+        Mistake.TOOK_ONE_AWAY: (gap - per,),
+        Mistake.MOVED_ZERO: _zero_inside(int(count)),
+        Mistake.COUNTED_LEFT_OVER: (count + 1, gap / per) if gap % per else (),
+        **_place_slips(count, Decimal(1)),
+    }
+    return _first(answer, count, answers)
+
+
+def gap_answers(top: int, bottom: int) -> dict[Mistake, tuple[Decimal, ...]]:
+    """What each mistake makes of a subtraction of tenths, in tenths; empty where it cannot happen."""
+    return {
+        Mistake.SMALLER_FROM_LARGER: _columns(top, bottom, lambda a, b, _: (abs(a - b), 0)),
+        Mistake.NO_DECREMENT: _columns(top, bottom, lambda a, b, _: ((a - b) % 10, 0)),
+        Mistake.ZERO_GIVES_DIGIT: _columns(
+            top, bottom, lambda a, b, owed: _borrow(a, b, owed) if a or owed else (b, 0)
+        ),
+        Mistake.ZERO_GIVES_ZERO: _columns(
+            top, bottom, lambda a, b, owed: _borrow(a, b, owed) if a or owed else (0, 0)
+        ),
+        Mistake.ACROSS_ZERO: _across_zero(top, bottom),
+        Mistake.ADDED: (Decimal(top + bottom),),
+        **_place_slips(Decimal(top - bottom), Decimal(10)),
+    }
+
+
+def _first(
+    answer: Decimal, right: Decimal, answers: dict[Mistake, tuple[Decimal, ...]]
+) -> Mistake | None:
+    if answer == right:
+        return None
+    return next((mistake for mistake in Mistake if answer in answers.get(mistake, ())), None)
+
+
+def _columns(top: int, bottom: int, column: _Column) -> tuple[Decimal, ...]:
+    """Subtract place by place, from the ones on."""
+    answer = owed = 0
+    for place in range(len(str(top))):
+        digit, owed = column(_digit(top, place), _digit(bottom, place), owed)
+        answer += digit * 10**place
+    return (Decimal(answer),)
+
+
+def _borrow(a: int, b: int, owed: int) -> tuple[int, int]:
+    """One place as it should be done."""
+    return (a - owed - b) % 10, int(a - owed < b)
+
+
+def _across_zero(top: int, bottom: int) -> tuple[Decimal, ...]:
+    """Borrow from the next digit that is not 0, and leave the zeros between as they are."""
+    digits = [_digit(top, place) for place in range(len(str(top)))]
+    answer, skipped = 0, False
+    for place, a in enumerate(digits):
+        b = _digit(bottom, place)
+        if a < b:
+            lender = next((at for at in range(place + 1, len(digits)) if digits[at]), None)
+            if lender is None:
+                return ()  # nothing is left to borrow from: this child would have noticed
+            digits[lender] -= 1
+            skipped = skipped or lender > place + 1
+        answer += (a - b) % 10 * 10**place
+    return (Decimal(answer),) if skipped else ()
+
+
+def _zero_inside(count: int) -> tuple[Decimal, ...]:
+    """A number with one 0 put between its digits: 46 gives 406."""
+    digits = str(count)
+    return tuple(Decimal(f"{digits[:at]}0{digits[at:]}") for at in range(1, len(digits)))
+
+
+def _place_slips(right: Decimal, one: Decimal) -> dict[Mistake, tuple[Decimal, ...]]:
+    """Answers with the right digits in the wrong place, or one digit out by one."""
+    return {
+        Mistake.DROPPED_ZERO: (right / 10,),
+        Mistake.KEPT_ZERO: (right * 10,),
+        Mistake.TEN_OFF: (right + 10 * one, right - 10 * one),
+        Mistake.HUNDRED_OFF: (right + 100 * one, right - 100 * one),
+    }
+
+
+def _digit(number: int, place: int) -> int:
+    return number // 10**place % 10
+
+
+def _tenths(value: Decimal) -> int:
+    tenths = value * 10
+    if value < 0 or tenths % 1:
+        raise ValueError(f"{value} is no shown value: negative, or finer than a tenth")
+    return int(tenths)

@@ -1,0 +1,120 @@
+import { readTenths, restingPlace, writeTenths } from "./gap-arithmetic.js";
+import { countMistake, gapMistake } from "./mistakes.js";
+import { lessonStore } from "./store.js";
+import { say } from "./words.js";
+
+/**
+ * Takes answers for the rows of a comparison, says what it sees in them, and lets the learner try
+ * again as often as they like. A row that is complete sends up `gap-found`.
+ */
+export class GapCalculator extends HTMLElement {
+  static define() {
+    customElements.define("gap-calculator", this);
+  }
+
+  connectedCallback() {
+    for (const form of this.querySelectorAll("form")) new Row(form).start();
+  }
+}
+
+/** One row: its numbers in tenths, its entries and its band. */
+class Row {
+  /** @param {HTMLFormElement} form */
+  constructor(form) {
+    this.form = form;
+    this.language = document.documentElement.lang;
+    this.store = lessonStore();
+    this.inputs = [...form.querySelectorAll("input")];
+    const first = this.number("first");
+    const second = this.number("second");
+    this.larger = Math.max(first, second);
+    this.smaller = Math.min(first, second);
+    this.per = this.number("per");
+  }
+
+  start() {
+    if (!this.inputs.length) return;
+    this.form.querySelector("[data-check]")?.removeAttribute("hidden");
+    this.form.addEventListener("submit", (event) => {
+      event.preventDefault();
+      this.check();
+    });
+    this.form.closest("lesson-thread")?.addEventListener("lesson-cleared", () => {
+      this.form.reset();
+      this.show("");
+    });
+    for (const input of this.inputs) {
+      input.value = this.store.get(this.nameOf(input));
+      input.addEventListener("input", () => this.store.set(this.nameOf(input), input.value));
+    }
+    if (this.inputs.every((input) => this.isRight(input))) this.check();
+  }
+
+  check() {
+    const open = this.inputs.find((input) => !this.isRight(input));
+    if (open) {
+      this.show(this.next(open));
+      open.focus();
+      return;
+    }
+    const answer = this.form.querySelector(".working + p")?.textContent ?? "";
+    this.show(`${say("right")} ${answer}`);
+    this.form.dispatchEvent(new CustomEvent("gap-found", { bubbles: true }));
+  }
+
+  /**
+   * What to say about the first entry that is not right yet.
+   * @param {HTMLInputElement} input
+   */
+  next(input) {
+    const tenths = this.read(input);
+    const counting = input.name === "count";
+    if (!input.value.trim()) return this.say(counting ? "count_empty" : "gap_empty");
+    if (tenths === null) return this.say("unread");
+    const mistake = counting
+      ? countMistake(this.larger - this.smaller, this.per, tenths)
+      : gapMistake(this.larger, this.smaller, tenths);
+    if (mistake) return this.say(mistake);
+    if (counting) return this.say("count_step");
+    return this.say(restingPlace(this.smaller, this.larger) ? "gap_step" : "gap_look");
+  }
+
+  /** @param {string} key */
+  say(key) {
+    const numbers = {
+      larger: this.larger,
+      smaller: this.smaller,
+      gap: this.larger - this.smaller,
+      per: this.per,
+      rest: restingPlace(this.smaller, this.larger),
+    };
+    const written = Object.entries(numbers).map(([name, tenths]) => [name, writeTenths(tenths, this.language)]);
+    return say(key, Object.fromEntries(written));
+  }
+
+  /** @param {string} text */
+  show(text) {
+    const band = this.form.querySelector("[data-band]");
+    if (band) band.textContent = text;
+  }
+
+  /** @param {HTMLInputElement} input */
+  isRight(input) {
+    return this.read(input) === this.number(input.name);
+  }
+
+  /** @param {HTMLInputElement} input */
+  read(input) {
+    return readTenths(input.value, this.language);
+  }
+
+  /** @param {string} name of a number that the page gives */
+  number(name) {
+    return Math.round(Number(this.form.dataset[name]) * 10);
+  }
+
+  /** @param {HTMLInputElement} input */
+  nameOf(input) {
+    return `${this.form.id} ${input.name}`;
+  }
+}

@@ -1,0 +1,124 @@
+/**
+ * What may have happened when an answer came out wrong: the same procedures, in the same order of
+ * preference, as generator/compute/mistakes.py, which names their sources. All numbers are in
+ * tenths, so that half a gram is a whole number too.
+ */
+
+/**
+ * @param {number} top the larger value
+ * @param {number} bottom the smaller value
+ * @param {number} answer
+ * @returns {string} the mistake's name, or nothing for an answer we cannot read
+ */
+export function gapMistake(top, bottom, answer) {
+  return first(answer, top - bottom, {
+    smaller_from_larger: [columns(top, bottom, (a, b) => [Math.abs(a - b), 0])],
+    no_decrement: [columns(top, bottom, (a, b) => [(a - b + 10) % 10, 0])],
+    zero_gives_digit: [columns(top, bottom, (a, b, owed) => (a || owed ? borrow(a, b, owed) : [b, 0]))],
+    zero_gives_zero: [columns(top, bottom, (a, b, owed) => (a || owed ? borrow(a, b, owed) : [0, 0]))],
+    across_zero: [acrossZero(top, bottom)],
+    added: [top + bottom],
+    ...placeSlips(top - bottom),
+  });
+}
+
+/**
+ * @param {number} gap
+ * @param {number} per how much of the gap is one count
+ * @param {number} answer
+ */
+export function countMistake(gap, per, answer) {
+  const count = Math.floor(gap / per);
+  return first(answer, count * 10, {
+    forgot_to_divide: [gap],
+    multiplied: [(gap * per) / 10],
+    took_one_away: [gap - per],
+    moved_zero: zeroInside(count),
+    counted_left_over: gap % per ? [count * 10 + 10, (gap * 10) / per] : [],
+    ...placeSlips(count * 10),
+  });
+}
+
+/**
+ * @param {number} answer
+ * @param {number} right
+ * @param {Record<string, number[]>} answers
+ */
+function first(answer, right, answers) {
+  if (answer === right) return "";
+  return Object.keys(answers).find((mistake) => answers[mistake]?.includes(answer)) ?? "";
+}
+
+/**
+ * Subtracts place by place; `column` turns two digits and what is owed into a digit and what is owed next.
+ * @param {number} top
+ * @param {number} bottom
+ * @param {(a: number, b: number, owed: number) => number[]} column
+ */
+function columns(top, bottom, column) {
+  let answer = 0;
+  let owed = 0;
+  for (let one = 1; one <= top; one *= 10) {
+    const [digit = 0, next = 0] = column(digitAt(top, one), digitAt(bottom, one), owed);
+    answer += digit * one;
+    owed = next;
+  }
+  return answer;
+}
+
+/**
+ * @param {number} a
+ * @param {number} b
+ * @param {number} owed
+ */
+function borrow(a, b, owed) {
+  const left = a - owed - b;
+  return [(left + 10) % 10, left < 0 ? 1 : 0];
+}
+
+/**
+ * Borrows from the next digit that is not 0 and leaves the zeros between as they are.
+ * @param {number} top
+ * @param {number} bottom
+ */
+function acrossZero(top, bottom) {
+  let answer = 0;
+  let skipped = false;
+  const end = top;
+  for (let one = 1; one <= end; one *= 10) {
+    const left = digitAt(top, one) - digitAt(bottom, one);
+    if (left < 0) {
+      let lender = one * 10;
+      while (lender <= end && !digitAt(top, lender)) lender *= 10;
+      if (lender > end) return NaN;
+      top -= lender;
+      skipped ||= lender > one * 10;
+    }
+    answer += ((left + 10) % 10) * one;
+  }
+  return skipped ? answer : NaN;
+}
+
+/** @param {number} count */
+function zeroInside(count) {
+  const digits = String(count);
+  return [...digits.slice(1)].map((_, at) => Number(`${digits.slice(0, at + 1)}0${digits.slice(at + 1)}`) * 10);
+}
+
+/** @param {number} right */
+function placeSlips(right) {
+  return {
+    dropped_zero: [right / 10],
+    kept_zero: [right * 10],
+    ten_off: [right + 100, right - 100],
+    hundred_off: [right + 1000, right - 1000],
+  };
+}
+
+/**
+ * @param {number} number
+ * @param {number} one
+ */
+function digitAt(number, one) {
+  return Math.floor(number / one) % 10;
+}
