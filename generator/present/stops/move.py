@@ -12,6 +12,7 @@ from generator.model.stops.move import MoveStop
 from generator.present.figures import figure
 from generator.present.prose import inline
 from generator.present.say import Say
+from generator.present.stops.compare import row_names
 from generator.present.stops.head import Telling, head
 from generator.present.views import MoveCardView, MoveView
 
@@ -55,6 +56,7 @@ def _card(counted: MoveCount, measure: Measure, say: Say) -> MoveCardView:
         seated_figures=tuple(Markup(figure(pose)) for pose in move.seated_poses),  # noqa: S704  # drawn from numbers only
         for_row=say(
             "card_for_row",
+            row=row_names(counted.row, say),
             gap=say.quantity(counted.row.gap.size, measure),
             per=say.number(count.per),
         ),
