@@ -2,19 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
 from generator.check import check_lesson
 from generator.compute.result import LessonResult
+from generator.compute.trace import trace
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.present.site import Output, Presenter
+from generator.present.trace_text import trace_json, trace_lines
 from generator.problems import LessonError, Problem, Weight
 from generator.read.handwritten import handwritten_pages
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
+from generator.write.new_lesson import new_lesson
+from generator.write.swap import replaced
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +84,38 @@ def build(root: Path, *, preview: bool = False) -> Built:
     presenter = Presenter(root, worked.library, handwritten_pages(root), preview=preview)
     outputs = [output for result in worked.results for output in presenter.lesson(result)]
     return Built(worked, presenter, (*outputs, *presenter.assets()))
+
+
+def write_site(root: Path, write: Callable[[Path], None]) -> Path:
+    """Let ``write`` fill an empty folder, and put it in the place of ``site/`` when that went well."""
+    site = root / "site"
+    with replaced(site) as folder:
+        write(folder)
+    return site
+
+
+def trace_text(root: Path, lesson: str, *, as_json: bool) -> str:
+    """Where every number of a lesson comes from, to read or as JSON.
+
+    Raises:
+        LessonError: as ``work``.
+    """
+    figures = trace(work(root, lesson).results[0])
+    return trace_json(figures) if as_json else "\n".join(trace_lines(figures))
+
+
+def begin_lesson(root: Path, title: str) -> Path:
+    """Make a new lesson from the starter file; returns its lesson file.
+
+    Raises:
+        LessonError: when no folder can be made for the title.
+    """
+    return new_lesson(root, title)
+
+
+def lesson_ids(root: Path) -> tuple[str, ...]:
+    """Names of the lesson folders, in order."""
+    return tuple(Path(file).parent.name for file in lesson_files(root))
 
 
 def lesson_files(root: Path, only: str | None = None) -> tuple[str, ...]:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import sys
 from pathlib import Path
 
@@ -10,10 +9,8 @@ import click
 from rich.console import Console
 from rich.text import Text
 
-from generator.build import lesson_files, work
-from generator.compute.trace import Figure, trace
+from generator.build import begin_lesson, lesson_ids, trace_text, work
 from generator.problems import LessonError, Problem, Weight
-from generator.write.new_lesson import new_lesson
 
 root_option = click.option(
     "--root",
@@ -90,7 +87,7 @@ def preview(ctx: click.Context, root: Path, address: str) -> None:
 def new(ctx: click.Context, title: str, root: Path) -> None:
     """Begin a lesson called TITLE from a filled-in example."""
     ctx.meta["root"] = root
-    file = new_lesson(root, title)
+    file = begin_lesson(root, title)
     click.echo(
         f"{file.relative_to(root).as_posix()} is ready. Change it in a text editor, and look with: plumline preview"
     )
@@ -104,33 +101,12 @@ def new(ctx: click.Context, title: str, root: Path) -> None:
 def trace_command(ctx: click.Context, lesson: str, as_json: bool, root: Path) -> None:  # noqa: FBT001  # click passes a flag by name
     """Say where every number of LESSON comes from."""
     ctx.meta["root"] = root
-    known = [Path(file).parent.name for file in lesson_files(root)]
+    known = lesson_ids(root)
     if lesson not in known:
         raise click.BadParameter(
             f"there is no lesson `{lesson}`; there are {', '.join(known)}", param_hint="LESSON"
         )
-    figures = trace(work(root, lesson).results[0])
-    if as_json:
-        click.echo(
-            json.dumps([as_data(figure) for figure in figures], ensure_ascii=False, indent=1)
-        )
-        return
-    for figure in figures:
-        click.echo(f"{figure.id}: {figure.value} {figure.unit}")
-        for step in figure.steps:
-            click.echo(f"    {step.what}: {step.says}")
-
-
-def as_data(figure: Figure) -> dict[str, object]:
-    """A figure for JSON; numbers as text, so that they stay exact."""
-    steps = [{"what": step.what, "says": step.says} for step in figure.steps]
-    return {
-        "id": figure.id,
-        "value": str(figure.value),
-        "unit": figure.unit,
-        "exact": str(figure.exact),
-        "steps": steps,
-    }
+    click.echo(trace_text(root, lesson, as_json=as_json))
 
 
 def show(problems: tuple[Problem, ...], root: Path) -> None:

@@ -18,9 +18,8 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 from mkdocs.structure.toc import get_toc
 
-from generator.build import Built, build, work
+from generator.build import Built, build, work, write_site
 from generator.problems import LessonError
-from generator.write.swap import replaced
 
 log = logging.getLogger("mkdocs.plugins.plumline")
 
@@ -109,10 +108,11 @@ def build_site(root: Path) -> Path:
         LessonError: with every problem; the old site is untouched.
     """
     work(root)  # MkDocs would flatten the problems into one text
-    site = root / "site"
-    with replaced(site) as folder:
+
+    def write(folder: Path) -> None:
         mkdocs_build(load_config(str(root / "mkdocs.yml"), site_dir=str(folder), strict=True))
-    return site
+
+    return write_site(root, write)
 
 
 def preview_site(root: Path, address: str) -> None:

@@ -70,7 +70,7 @@ def gap_mistake(larger: Decimal, smaller: Decimal, answer: Decimal) -> Mistake |
     top, bottom = _tenths(larger), _tenths(smaller)
     if top < bottom:
         raise ValueError(f"{larger} is smaller than {smaller}")
-    return _first(answer * 10, top - bottom, gap_answers(top, bottom))
+    return _first(answer * 10, Decimal(top - bottom), gap_answers(top, bottom))
 
 
 def count_mistake(gap: Decimal, per: Decimal, answer: Decimal) -> Mistake | None:
@@ -169,7 +169,7 @@ def _place_slips(right: Decimal, one: Decimal) -> dict[Mistake, tuple[Decimal, .
 
 
 def _digit(number: int, place: int) -> int:
-    return number // 10**place % 10
+    return int(number // 10**place % 10)
 
 
 def _tenths(value: Decimal) -> int:

@@ -144,10 +144,8 @@ def _plain(kind: str, context: dict[str, object], given: object) -> tuple[str, s
 
 def _written(part: str | int) -> bool:
     """Whether a step of an error's path is written in the file, and not the name of a type."""
-    return (
-        isinstance(part, int)
-        or (not any(sign in part for sign in "[]()")
-        and part not in _TYPE_NAMES)
+    return isinstance(part, int) or (
+        not any(sign in part for sign in "[]()") and part not in _TYPE_NAMES
     )
 
 
