@@ -12,6 +12,8 @@ from generator.compute.trace import trace
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.model.library import Library
+from generator.present.reference import reference_page
+from generator.present.schema import lesson_schema
 from generator.present.site import Output, Presenter
 from generator.present.trace_text import trace_json, trace_lines
 from generator.problems import LessonError, Problem, Weight
@@ -111,6 +113,15 @@ def begin_lesson(root: Path, title: str) -> Path:
         LessonError: when no folder can be made for the title.
     """
     return new_lesson(root, title)
+
+
+def write_reference(root: Path) -> tuple[Path, ...]:
+    """Write the lesson file's JSON Schema and its reference page; returns both files."""
+    written = {root / "site_data/lesson.schema.json": lesson_schema(), root / "lessons/guide/lesson-file.md": reference_page()}
+    for file, text in written.items():
+        file.parent.mkdir(parents=True, exist_ok=True)
+        file.write_text(text, "utf-8")
+    return tuple(written)
 
 
 def lesson_ids(root: Path) -> tuple[str, ...]:

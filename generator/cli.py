@@ -9,7 +9,7 @@ import click
 from rich.console import Console
 from rich.text import Text
 
-from generator.build import begin_lesson, lesson_ids, trace_text, work
+from generator.build import begin_lesson, lesson_ids, trace_text, work, write_reference
 from generator.problems import LessonError, Problem, Weight
 
 root_option = click.option(
@@ -107,6 +107,14 @@ def trace_command(ctx: click.Context, lesson: str, as_json: bool, root: Path) ->
             f"there is no lesson `{lesson}`; there are {', '.join(known)}", param_hint="LESSON"
         )
     click.echo(trace_text(root, lesson, as_json=as_json))
+
+
+@main.command()
+@root_option
+def reference(root: Path) -> None:
+    """Write the lesson file's reference page and its JSON Schema anew, after the program changed."""
+    for file in write_reference(root):
+        click.echo(f"{file.relative_to(root).as_posix()} is written.")
 
 
 def show(problems: tuple[Problem, ...], root: Path) -> None:

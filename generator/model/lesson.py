@@ -20,7 +20,7 @@ class Video(Frozen):
 
     file: str
     """MP4 beside the lesson file."""
-    captions: Mapping[str, str] = Field(default_factory=dict)
+    captions: Mapping[str, str] = {}
     """WebVTT file by language."""
     poster: str | None = None
     """A still picture shown before the video."""
@@ -30,16 +30,21 @@ class LessonHead(Frozen):
     """What a lesson file says before its stops."""
 
     title: Text
+    """What the lesson is called."""
     summary: Text
     """One or two sentences for the list of lessons."""
     grades: GradeSpan
+    """School grades: ``K-2``, ``3-5`` or ``4``. Caps on moves follow the youngest."""
     minutes: Annotated[int, Field(gt=0, le=120)]
     """How long the whole lesson takes, moving and talking included."""
     you_need: tuple[Text, ...] = ()
+    """What to have at hand."""
     goals: tuple[Text, ...] = ()
+    """What the learner will be able to do."""
     standards: tuple[str, ...] = ()
     """Codes of the Common Core State Standards for Mathematics."""
     video: Video | None = None
+    """The recording; a lesson works without one."""
 
 
 class LessonFile(LessonHead):

@@ -17,5 +17,6 @@ class AskStop(BaseStop):
     prompt: Text
     """The question."""
     hint: Text | None = None
+    """A small step towards the answer."""
     reveal: Text
     """The answer, shown on request."""

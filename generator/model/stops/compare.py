@@ -73,11 +73,15 @@ class CompareStop(BaseStop):
     at: Moment | None = None
     """Pause point, in seconds."""
     measure: Measure
+    """What is compared."""
     sides: tuple[Text, Text]
     """Names of the two sides."""
     rows: Annotated[tuple[tuple[Item, Item], ...], Field(min_length=1, max_length=12)]
+    """Each row: one food on each side."""
     solve: Annotated[tuple[Solve, ...], Field(min_length=1)] = (Solve.GAP,)
+    """What the learner works out."""
     aim: Aim = Aim.NEITHER
+    """Which direction the lesson talks about, if any."""
     prompt: Text | None = None
     """A sentence before the rows."""
     reveal: Text | None = None

@@ -15,5 +15,6 @@ class TalkStop(BaseStop):
     at: Moment | None = None
     """Pause point, in seconds."""
     prompt: Text
+    """What to talk about."""
     ideas: tuple[Text, ...] = ()
     """A few ideas to begin with."""

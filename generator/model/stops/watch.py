@@ -15,9 +15,9 @@ class WatchStop(BaseStop):
 
     kind: Literal["watch"] = "watch"
     start: Moment = Field(alias="from")
-    """Seconds."""
+    """Where watching begins."""
     end: Moment = Field(alias="to")
-    """Seconds."""
+    """Where watching ends."""
 
     @property
     def at(self) -> Moment:

@@ -1,0 +1,49 @@
+"""The reference page of the lesson file, written from the models themselves."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from generator.model.base import Frozen
+from generator.model.lesson import LessonHead, Video
+from generator.model.stops import STOP_KINDS
+from generator.model.stops.compare import Item
+
+_INTRO = """# The lesson file
+
+This page is written by `plumline reference` from the program itself; change the program, not the page.
+
+A lesson is a folder below `lessons/` with a file `lesson.yaml` in it. Its keys stand at the left
+edge; what belongs to a key is indented by two more spaces. Times stand in quotes: `"1:10"`.
+Each stop begins with `- ` and its kind. `say`, `title` and `id` may stand inside a stop or beside its kind.
+"""
+
+
+def reference_page() -> str:
+    """Markdown of the whole page."""
+    parts = [_INTRO, *_section("At the top", LessonHead), *_section("`video`", Video)]
+    for kind, model in STOP_KINDS.items():
+        parts += _section(f"`{kind}`: {_sentence(model.__doc__)}", model)
+    parts += _section("One food of a row", Item)
+    return "\n".join(parts)
+
+
+def _section(title: str, model: type[Frozen]) -> Iterator[str]:
+    yield f"\n## {title}\n"
+    yield "| key | needed | what it is |"
+    yield "| --- | --- | --- |"
+    for name, field in model.model_fields.items():
+        if name != "kind":
+            needed = "yes" if field.is_required() else ""
+            yield f"| `{field.alias or name}` | {needed} | {_cell(field.description)} |"
+
+
+def _sentence(text: str | None) -> str:
+    """The first line of a docstring, beginning small, without its full stop."""
+    line = (text or "").strip().splitlines()[0].rstrip(".")
+    return line[:1].lower() + line[1:]
+
+
+def _cell(text: str | None) -> str:
+    """A description inside a table: one line, code in single backticks, no bars."""
+    return " ".join((text or "").split()).replace("``", "`").replace("|", "\\|")
