@@ -1,0 +1,56 @@
+"""A lesson with as many rows as moves, built for the tests of printed pages."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from generator.build import build
+from generator.read.library import read_library
+
+ROOT = Path(__file__).parents[1]
+ROWS = 12
+"""The most rows of one compare stop."""
+SIDES = "[Packed at home before the walk, From the kiosk at the old river bridge]"
+ROW = "        - [{food: apple-raw, amount: 1 medium}, {food: apple-pie, amount: 1 slice}]\n"
+
+
+def built_lesson(root: Path, moves: list[str]) -> Path:
+    """Build the lesson in an empty folder, with the site's own library, and give its pages' folder."""
+    for shared in ("site_data", "theme"):
+        (root / shared).symlink_to(ROOT / shared)
+    lesson = root / "lessons" / "print" / "lesson.yaml"
+    lesson.parent.mkdir(parents=True)
+    lesson.write_text(_text(moves), encoding="utf-8")
+    for output in build(root).outputs:
+        path = root / "site" / output.path
+        path.parent.mkdir(parents=True, exist_ok=True)
+        content = output.content
+        path.write_bytes(content if isinstance(content, bytes) else content.encode())
+    return root / "site" / "print"
+
+
+def every_move() -> list[str]:
+    """Ids of all moves of the library."""
+    return list(read_library(ROOT).moves)
+
+
+def _text(moves: list[str]) -> str:
+    parts = [moves[start : start + ROWS] for start in range(0, len(moves), ROWS)]
+    return (
+        "title: Rows for the printer\n"
+        "summary: As many rows as moves.\n"
+        "grades: 3-5\nminutes: 10\ngoals: [Print.]\n"
+        "stops:\n"
+        '  - ask: {at: "0:10", prompt: Which?, reveal: We will see.}\n'
+        + "".join(_compare_and_move(f"lunch-{n}", part) for n, part in enumerate(parts, 1))
+        + "  - talk: {prompt: What now?, ideas: [Half of each]}\n"
+    )
+
+
+def _compare_and_move(name: str, moves: list[str]) -> str:
+    return (
+        f"  - compare:\n      id: {name}\n      measure: energy\n      sides: {SIDES}\n"
+        f"      rows:\n{ROW * len(moves)}"
+        "      solve: [gap, count, total]\n"
+        f"  - move: {{for: {name}, one_move_per: 30, moves: [{', '.join(moves)}]}}\n"
+    )
