@@ -1,0 +1,130 @@
+"""A small lesson page, written by hand as the templates write theirs, for tests of the page's script."""
+
+from __future__ import annotations
+
+import json
+import subprocess
+from pathlib import Path
+
+import imageio_ffmpeg
+
+from generator.present.bundle import join_script
+from generator.read.source import read_source
+
+ROOT = Path(__file__).parents[2]
+PAUSES = [["1.0", "think"], ["2.0", "lunch"], ["2.0", "move"]]
+
+
+def write_page(folder: Path, *, language: str = "en", library: str = "draw.js") -> None:
+    """Write index.html, its script, its video and a figure into a folder."""
+    scripts = {
+        path.name: path.read_text(encoding="utf-8") for path in (ROOT / "theme" / "js").glob("*.js")
+    }
+    (folder / "lesson.js").write_text(join_script("lesson.js", scripts), encoding="utf-8")
+    words = read_source(
+        language, (ROOT / "site_data" / "words" / f"{language}.yaml").read_text(encoding="utf-8")
+    ).data
+    assert isinstance(words, dict)
+    spoken = {key: text for key, text in words.items() if key.startswith("js_")}
+    html = PAGE.format(
+        language=language, library=library, pauses=json.dumps(PAUSES), words=json.dumps(spoken)
+    )
+    (folder / "index.html").write_text(html, encoding="utf-8")
+    (folder / "figure.json").write_text(
+        json.dumps({"data": [{"type": "bar", "y": [90, 410]}], "layout": {}}), encoding="utf-8"
+    )
+    write_clip(folder / "clip.mp4")
+
+
+def write_clip(path: Path) -> None:
+    """Four seconds of one colour, H.264, 25 pictures a second, a key picture each second."""
+    look = "color=c=0x6a1f4f:size=64x36:rate=25:duration=4"
+    command = [
+        imageio_ffmpeg.get_ffmpeg_exe(),
+        "-loglevel",
+        "error",
+        "-y",
+        "-f",
+        "lavfi",
+        "-i",
+        look,
+    ]
+    shape = [
+        "-c:v",
+        "libx264",
+        "-pix_fmt",
+        "yuv420p",
+        "-g",
+        "25",
+        "-movflags",
+        "+faststart",
+        str(path),
+    ]
+    subprocess.run(command + shape, check=True)
+
+
+PAGE = """<!doctype html>
+<html lang="{language}">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; style-src 'self' 'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='; img-src 'self' data:; media-src 'self'; connect-src 'self'; font-src 'none'; form-action 'none'; base-uri 'none'">
+<title>Still page</title>
+<script defer src="lesson.js"></script>
+</head>
+<body>
+<main>
+<lesson-thread data-lesson="still">
+<h1>Still page</h1>
+<ol class="thread">
+<li><section class="stop stop-watch" id="watch" data-kind="watch" data-at="0" aria-labelledby="watch-name">
+<h2 id="watch-name" tabindex="-1">Watch</h2>
+<pause-player data-pauses='{pauses}'>
+<video controls preload="auto" playsinline width="320" height="180" src="clip.mp4"></video>
+<label hidden><input type="checkbox" checked data-stop-at-pauses> Stop at the pauses</label>
+</pause-player>
+</section></li>
+<li><section class="stop stop-ask" id="think" data-kind="ask" data-at="1.0" aria-labelledby="think-name">
+<h2 id="think-name" tabindex="-1">Think</h2>
+<details data-hint><summary>Hint</summary><p>Look at what it is cooked in.</p></details>
+<details data-reveal><summary>Check your answer</summary><p>We will find out.</p></details>
+<button type="button" data-go-on hidden>Go on</button>
+</section></li>
+<li><section class="stop stop-compare" id="lunch" data-kind="compare" data-at="2.0" aria-labelledby="lunch-name">
+<h2 id="lunch-name" tabindex="-1">Work out the gap</h2>
+<gap-calculator>
+<form class="gap-row" id="lunch-row-1" data-first="184" data-second="230" data-gap="46" data-count="4" data-left="6 kcal" data-per="10" novalidate>
+<label>Gap <input name="gap" inputmode="decimal" autocomplete="off"></label>
+<label>Count <input name="count" inputmode="decimal" autocomplete="off"></label>
+<button type="submit" data-check hidden>Check</button>
+<p class="band" role="status" data-band></p>
+<details data-working><summary>Check your answer</summary>
+<ol class="working"><li>230 − 184 = 46</li><li>46 ÷ 10 = 4, and 6 left over</li></ol>
+<p>The pie holds 46 kcal more.</p>
+</details>
+</form>
+<form class="gap-row" id="lunch-total" data-total data-first="184" data-second="230" novalidate>
+<details data-working><summary>Check your answer</summary><ol class="working"><li>230 − 184 = 46</li></ol><p>In all, 46 kcal.</p></details>
+</form>
+</gap-calculator>
+<gap-chart data-figure="figure.json" data-library="{library}">
+<table><caption>Energy on both sides</caption><tr><th scope="row">Pie</th><td>230 kcal</td></tr></table>
+<button type="button" data-explore hidden>Explore the chart</button>
+</gap-chart>
+<button type="button" data-go-on hidden>Go on</button>
+</section></li>
+<li><section class="stop stop-move" id="move" data-kind="move" data-at="2.0" aria-labelledby="move-name">
+<h2 id="move-name" tabindex="-1">Move</h2>
+<button type="button" data-go-on hidden>Go on</button>
+</section></li>
+<li><section class="stop stop-watch" id="watch-2" data-kind="watch" data-at="3.0" aria-labelledby="watch-2-name">
+<h2 id="watch-2-name" tabindex="-1">Watch on</h2>
+<button type="button" data-play-from="3.0" hidden>Play from 0:03</button>
+</section></li>
+</ol>
+<button type="button" data-clear hidden>Clear what I wrote here</button>
+</lesson-thread>
+</main>
+<script type="application/json" id="words">{words}</script>
+</body>
+</html>
+"""

@@ -1,0 +1,66 @@
+"""The chart to explore: nothing of it before the click, only our own host after, and no loss when it fails."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable
+from pathlib import Path
+from urllib.parse import urlsplit
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.browser.still_page import ROOT, write_page
+
+PLOTLY = ROOT / "theme" / "vendor" / "plotly" / "plotly-basic.min.js"
+
+
+@pytest.fixture
+def asked(page: Page) -> list[str]:
+    """Names of all files the page asks for, other hosts with their names (the page fixture refuses those)."""
+    names: list[str] = []
+    page.on("request", lambda request: names.append(urlsplit(request.url).path.rpartition("/")[2]))
+    return names
+
+
+def open_page(folder: Path, serve: Callable[[Path], str], page: Page) -> None:
+    write_page(folder)
+    page.goto(serve(folder))
+
+
+def test_it_loads_on_request_only_and_keeps_the_table(
+    tmp_path: Path, serve: Callable[[Path], str], page: Page, asked: list[str]
+) -> None:
+    shutil.copy(PLOTLY, tmp_path / "draw.js")
+    open_page(tmp_path, serve, page)
+    page.wait_for_load_state("networkidle")
+    assert {"draw.js", "figure.json"}.isdisjoint(asked)
+    page.get_by_role("button", name="Explore the chart").press("Enter")
+    drawn = page.get_by_role("img", name="Energy on both sides")
+    expect(drawn).to_be_focused()
+    expect(drawn.locator(".bars .point")).to_have_count(2)
+    expect(page.get_by_role("cell", name="230 kcal")).to_be_visible()
+    expect(page.get_by_role("button", name="Explore the chart")).to_have_count(0)
+    expect(page.locator(".modebar a[href], .plotlyjsicon")).to_have_count(0)
+    assert {"draw.js", "figure.json"} <= set(asked)
+
+
+@pytest.mark.parametrize("missing", ["draw.js", "figure.json"])
+def test_what_does_not_come_is_said_and_can_be_asked_for_again(
+    tmp_path: Path, serve: Callable[[Path], str], page: Page, complaints: list[str], missing: str
+) -> None:
+    shutil.copy(PLOTLY, tmp_path / "draw.js")
+    open_page(tmp_path, serve, page)
+    (tmp_path / missing).rename(tmp_path / "away")
+    button = page.get_by_role("button", name="Explore the chart")
+    button.press("Enter")
+    expect(page.locator("gap-chart [role=status]")).to_have_text(
+        "The chart did not come. The table holds the same numbers."
+    )
+    expect(button).to_be_focused()
+    expect(page.get_by_role("cell", name="230 kcal")).to_be_visible()
+    assert all(missing in complaint for complaint in complaints)
+    complaints.clear()
+    (tmp_path / "away").rename(tmp_path / missing)
+    button.press("Enter")
+    expect(page.get_by_role("img", name="Energy on both sides")).to_be_focused()

@@ -1,0 +1,226 @@
+"""The gap calculator in a real Chromium: by keyboard, not yet, without script, with a broken memory."""
+
+from __future__ import annotations
+
+import json
+import shutil
+from collections.abc import Callable
+from decimal import Decimal
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser, Page, expect
+
+from generator.compute.count import count_moves
+from generator.compute.gap import Gap
+from tests.browser.still_page import ROOT, write_page
+
+EXAMPLES = ROOT / "tests" / "examples"
+ARITHMETIC = json.loads((EXAMPLES / "arithmetic.json").read_text(encoding="utf-8"))
+MISTAKES = json.loads((EXAMPLES / "mistakes.json").read_text(encoding="utf-8"))
+STORE = "plumline-1-still"
+
+
+@pytest.fixture
+def address(tmp_path: Path, serve: Callable[[Path], str]) -> str:
+    """A still page, served."""
+    write_page(tmp_path)
+    return serve(tmp_path)
+
+
+@pytest.fixture
+def modules(tmp_path: Path, serve: Callable[[Path], str], page: Page) -> Page:
+    """A blank page beside the modules, which a test imports as they are written."""
+    shutil.copytree(ROOT / "theme" / "js", tmp_path / "js")
+    (tmp_path / "index.html").write_text("<!doctype html><title>Blank</title>", encoding="utf-8")
+    page.goto(serve(tmp_path))
+    return page
+
+
+def run(page: Page, module: str, name: str, calls: list[list[Any]]) -> list[Any]:
+    """Call an exported function once for each list of arguments."""
+    script = "async ([path, name, calls]) => { const all = await import(path); return calls.map((words) => all[name](...words)); }"
+    found = page.evaluate(script, [f"/js/{module}", name, calls])
+    assert isinstance(found, list)
+    return found
+
+
+def tenths(number: str) -> float:
+    return float(Decimal(number) * 10)
+
+
+def test_answers_are_read_kindly(modules: Page) -> None:
+    cases = ARITHMETIC["reading"]
+    found = run(
+        modules,
+        "gap-arithmetic.js",
+        "readTenths",
+        [[case["text"], case["language"]] for case in cases],
+    )
+    assert dict(zip([case["title"] for case in cases], found, strict=True)) == {
+        case["title"]: case["tenths"] for case in cases
+    }
+
+
+def test_wrong_gaps_are_read_as_python_reads_them(modules: Page) -> None:
+    cases = MISTAKES["gap"]
+    calls = [
+        [tenths(case["larger"]), tenths(case["smaller"]), tenths(case["answer"])] for case in cases
+    ]
+    assert run(modules, "mistakes.js", "gapMistake", calls) == [
+        case["mistake"] or "" for case in cases
+    ]
+
+
+def test_wrong_counts_are_read_as_python_reads_them(modules: Page) -> None:
+    cases = MISTAKES["count"]
+    calls = [[tenths(case["gap"]), tenths(case["per"]), tenths(case["answer"])] for case in cases]
+    assert run(modules, "mistakes.js", "countMistake", calls) == [
+        case["mistake"] or "" for case in cases
+    ]
+
+
+@pytest.mark.parametrize("case", ARITHMETIC["rows"], ids=lambda case: case["title"])
+def test_rows_worked_out_by_hand_are_what_python_works_out(case: dict[str, Any]) -> None:
+    gap = Gap(Decimal(case["first"]), Decimal(case["second"]), exact=0)  # type: ignore[arg-type] # not looked at here
+    count = count_moves(gap.size, Decimal(case["per"]))
+    assert (gap.size, count.whole, count.left_over) == (
+        Decimal(case["gap"]),
+        case["count"],
+        Decimal(case["left"]),
+    )
+
+
+def test_every_row_worked_out_by_hand_is_right_on_the_page(address: str, page: Page) -> None:
+    page.goto(address)
+    for case in ARITHMETIC["rows"]:
+        page.evaluate(
+            """(case_) => {
+              const calculator = document.querySelector("gap-calculator");
+              const form = document.querySelector("#lunch-row-1");
+              Object.assign(form.dataset, { first: case_.first, second: case_.second, gap: case_.gap, count: case_.count, per: case_.per });
+              const fresh = calculator.cloneNode(true);
+              calculator.replaceWith(fresh);
+            }""",
+            case,
+        )
+        page.get_by_role("textbox", name="Gap").fill(case["gap"])
+        page.get_by_role("textbox", name="Count").fill(str(case["count"]))
+        page.get_by_role("textbox", name="Count").press("Enter")
+        expect(page.locator("#lunch-row-1 [data-band]")).to_have_text(
+            "Yes. The pie holds 46 kcal more."
+        )
+
+
+def test_a_row_is_solved_by_keyboard_alone(address: str, page: Page) -> None:
+    page.goto(address)
+    page.evaluate(
+        "document.addEventListener('gap-found', ({ target }) => (document.title = target.id))"
+    )
+    page.get_by_role("heading", name="Work out the gap").focus()
+    page.keyboard.press("Tab")
+    page.keyboard.type("46 kcal")
+    page.keyboard.press("Tab")
+    page.keyboard.type("4 moves")
+    page.keyboard.press("Tab")
+    expect(page.get_by_role("button", name="Check")).to_be_focused()
+    page.keyboard.press("Enter")
+    expect(page.locator("#lunch-row-1").get_by_role("status")).to_have_text(
+        "Yes. The pie holds 46 kcal more."
+    )
+    expect(page).to_have_title("lunch-row-1")
+
+
+def test_enter_in_an_entry_checks_it_and_leads_to_the_next(address: str, page: Page) -> None:
+    page.goto(address)
+    page.get_by_role("textbox", name="Gap").fill("46")
+    page.get_by_role("textbox", name="Gap").press("Enter")
+    expect(page.locator("#lunch-row-1 [data-band]")).to_have_text(
+        "Now the count: how many times does 10 fit into the gap?"
+    )
+    expect(page.get_by_role("textbox", name="Count")).to_be_focused()
+
+
+@pytest.mark.parametrize(
+    ("gap", "count", "says"),
+    [
+        ("", "", "Write the gap in its box, then check."),
+        ("many", "", "Write one number in digits, such as 230."),
+        ("154", "", "smaller digit was taken from the larger"),
+        ("414", "", "start with 230 and take 184 away"),
+        ("7", "", "Count up from 184: first to 200, then on to 230."),
+        ("46", "46", "That is the gap. The count is how many times 10 fits into it."),
+        ("46", "5", "What is left over is less than 10"),
+        ("46", "9", "Count in steps of 10 up to 46."),
+    ],
+)
+def test_not_yet_says_what_happened_and_keeps_what_was_written(
+    address: str, page: Page, gap: str, count: str, says: str
+) -> None:
+    page.goto(address)
+    page.get_by_role("textbox", name="Gap").fill(gap)
+    page.get_by_role("textbox", name="Count").fill(count)
+    page.get_by_role("button", name="Check").click()
+    expect(page.locator("#lunch-row-1").get_by_role("status")).to_contain_text(says)
+    expect(page.get_by_role("textbox", name="Gap")).to_have_value(gap)
+    expect(page.get_by_role("textbox", name="Count")).to_have_value(count)
+
+
+def test_answers_are_there_again_after_a_reload_until_cleared(address: str, page: Page) -> None:
+    page.goto(address)
+    page.get_by_role("textbox", name="Gap").fill("46")
+    page.get_by_role("textbox", name="Count").fill("4")
+    page.reload()
+    expect(page.get_by_role("textbox", name="Gap")).to_have_value("46")
+    expect(page.locator("#lunch-row-1 [data-band]")).to_contain_text("Yes.")
+    page.get_by_role("button", name="Clear").click()
+    expect(page.get_by_role("textbox", name="Gap")).to_have_value("")
+    expect(page.locator("#lunch-row-1 [data-band]")).to_be_empty()
+    assert page.evaluate("key => localStorage.getItem(key)", STORE) is None
+
+
+@pytest.mark.parametrize(
+    "kept",
+    ["{", "null", "7", '"text"', "[1]", '{"lunch-row-1 gap": 46, "here": {}, "done think": null}'],
+)
+def test_a_spoiled_store_is_dropped(address: str, page: Page, kept: str) -> None:
+    page.add_init_script(
+        f"sessionStorage.getItem('set') || localStorage.setItem('{STORE}', {kept!r}); sessionStorage.setItem('set', 1)"
+    )
+    page.goto(address)
+    expect(page.get_by_role("textbox", name="Gap")).to_have_value("")
+    page.get_by_role("textbox", name="Gap").fill("46")
+    page.reload()
+    expect(page.get_by_role("textbox", name="Gap")).to_have_value("46")
+
+
+@pytest.mark.parametrize(
+    "broken",
+    [
+        "Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); }",
+        "Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('forbidden', 'SecurityError'); } })",
+    ],
+)
+def test_a_store_that_throws_changes_nothing_else(address: str, page: Page, broken: str) -> None:
+    page.add_init_script(broken)
+    page.goto(address)
+    page.get_by_role("textbox", name="Gap").fill("46")
+    page.get_by_role("textbox", name="Count").fill("4")
+    page.get_by_role("button", name="Check").click()
+    expect(page.locator("#lunch-row-1 [data-band]")).to_contain_text("Yes.")
+    page.get_by_role("button", name="Clear").click()
+    expect(page.get_by_role("textbox", name="Gap")).to_have_value("")
+
+
+def test_without_script_every_answer_is_one_opening_away(address: str, browser: Browser) -> None:
+    context = browser.new_context(java_script_enabled=False)
+    page = context.new_page()
+    page.goto(address)
+    for name in ("Check", "Go on", "Explore the chart", "Clear what I wrote here"):
+        expect(page.get_by_role("button", name=name, exact=True)).to_have_count(0)
+    for summary in page.get_by_text("Check your answer").all():
+        summary.press("Enter")
+    for answer in ("We will find out.", "The pie holds 46 kcal more.", "In all, 46 kcal."):
+        expect(page.get_by_text(answer)).to_be_visible()
+    context.close()

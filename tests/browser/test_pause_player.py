@@ -1,0 +1,181 @@
+"""The player halts at every pause: in a real Chromium with a real MP4, and in its arithmetic alone."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.browser.still_page import ROOT, write_page
+
+LATE = 0.150
+"""Seconds a halt may come late at worst: our own measure, on a machine that is busy with other tests."""
+
+
+@pytest.fixture
+def player(tmp_path: Path, serve: Callable[[Path], str], page: Page) -> Page:
+    """The still page with its video ready to play."""
+    write_page(tmp_path)
+    page.goto(serve(tmp_path))
+    until(page, "video.readyState === 4")
+    return page
+
+
+def until(page: Page, condition: str) -> None:
+    """Wait for the video; through the debugger, as the page's policy refuses scripts made of text."""
+    page.evaluate(f"""async () => {{
+      const video = document.querySelector("video");
+      for (let turn = 0; !({condition}); turn++) {{
+        if (turn > 1000) throw new Error("waited in vain for {condition}");
+        await new Promise((go) => setTimeout(go, 10));
+      }}
+    }}""")
+
+
+def play(page: Page) -> None:
+    page.locator("video").focus()
+    page.keyboard.press("Space")
+
+
+def wait_for_pause(page: Page) -> float:
+    """Seconds at which the video stands."""
+    until(page, "video.paused")
+    return float(page.evaluate("document.querySelector('video').currentTime"))
+
+
+def go_on(page: Page, stop: str) -> None:
+    page.locator(f"#{stop}").get_by_role("button", name="Go on").press("Enter")
+
+
+@pytest.mark.parametrize("rate", [0.75, 1, 1.5])
+def test_it_halts_at_the_pause_and_moves_to_the_stop(player: Page, rate: float) -> None:
+    player.evaluate("rate => { document.querySelector('video').playbackRate = rate; }", rate)
+    play(player)
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
+    assert 0 <= wait_for_pause(player) - 1.0 <= LATE
+    expect(player.locator("p[role=status].unseen")).to_have_text(
+        "The video has stopped. Your turn: Think"
+    )
+
+
+def test_it_goes_on_when_asked_and_halts_at_every_stop_of_the_next_moment(player: Page) -> None:
+    play(player)
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
+    go_on(player, "think")
+    expect(player.locator("video")).to_be_focused()
+    expect(player.get_by_role("heading", name="Work out the gap")).to_be_focused()
+    assert 0 <= wait_for_pause(player) - 2.0 <= LATE
+    go_on(player, "lunch")
+    expect(player.get_by_role("heading", name="Move")).to_be_focused()
+    assert wait_for_pause(player) - 2.0 <= LATE
+    go_on(player, "move")
+    until(player, "video.ended")
+    expect(player.locator("video")).to_be_focused()
+
+
+def test_it_waits_for_as_long_as_the_learner_needs(player: Page) -> None:
+    play(player)
+    held = wait_for_pause(player)
+    player.wait_for_timeout(600)
+    assert wait_for_pause(player) == held
+
+
+def test_a_pause_is_passed_once_only(player: Page) -> None:
+    play(player)
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
+    go_on(player, "think")
+    player.evaluate("document.querySelector('video').currentTime = 0.5")
+    expect(player.get_by_role("heading", name="Work out the gap")).to_be_focused()
+    assert 0 <= wait_for_pause(player) - 2.0 <= LATE
+
+
+def test_seeking_past_a_pause_halts_right_after(player: Page) -> None:
+    play(player)
+    player.evaluate("document.querySelector('video').currentTime = 1.5")
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
+    assert wait_for_pause(player) - 1.5 <= LATE
+
+
+def test_seeking_while_held_halts_as_soon_as_it_plays(player: Page) -> None:
+    player.evaluate("document.querySelector('video').currentTime = 3")
+    play(player)
+    expect(player.get_by_role("heading", name="Work out the gap")).to_be_focused()
+    assert wait_for_pause(player) - 3 <= LATE
+
+
+def test_a_hidden_tab_without_frames_still_halts(player: Page) -> None:
+    """Where no picture is shown no frame is called back; `timeupdate` comes every 250 ms at most (HTML standard)."""
+    player.evaluate("HTMLVideoElement.prototype.requestVideoFrameCallback = undefined")
+    play(player)
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
+    assert 0 <= wait_for_pause(player) - 1.0 <= LATE
+
+
+def test_stopping_can_be_switched_off_and_that_is_remembered(player: Page) -> None:
+    player.get_by_label("Stop at the pauses").press("Space")
+    player.reload()
+    expect(player.get_by_label("Stop at the pauses")).not_to_be_checked()
+    play(player)
+    until(player, "video.ended")
+    expect(player.locator("video")).to_be_focused()
+
+
+def test_playing_from_a_moment_halts_at_nothing_on_the_way(player: Page) -> None:
+    player.get_by_role("button", name="Play from 0:03").press("Enter")
+    until(player, "video.ended")
+    expect(player.locator("video")).to_be_focused()
+
+
+def test_going_on_from_a_stop_the_video_has_not_reached_starts_there(player: Page) -> None:
+    go_on(player, "think")
+    until(player, "video.currentTime > 1")
+    expect(player.get_by_role("heading", name="Work out the gap")).to_be_focused()
+
+
+def test_without_the_file_everything_else_works(
+    tmp_path: Path, serve: Callable[[Path], str], page: Page, complaints: list[str]
+) -> None:
+    write_page(tmp_path)
+    (tmp_path / "clip.mp4").unlink()
+    page.goto(serve(tmp_path))
+    go_on(page, "think")
+    expect(page.locator("li[data-done] #think")).to_have_count(1)
+    assert complaints
+    assert all("clip.mp4" in complaint for complaint in complaints)
+    complaints.clear()
+
+
+POINTS = [
+    {"at": 0, "stop": "a"},
+    {"at": 40, "stop": "b"},
+    {"at": 70, "stop": "c"},
+    {"at": 70, "stop": "d"},
+]
+
+
+CROSSINGS: list[tuple[float, float, list[str], str | None]] = [
+    (-1, 0, [], "a"),
+    (39.9, 39.99, [], None),
+    (39.9, 40, [], "b"),
+    (39.9, 40.03, [], "b"),
+    (40, 41, [], None),
+    (39.9, 40.03, ["b"], None),
+    (10, 100, [], "c"),
+    (10, 100, ["c"], "d"),
+    (10, 100, ["c", "d"], "b"),
+    (100, 10, [], None),
+]
+
+
+def test_which_pause_is_come_to(tmp_path: Path, serve: Callable[[Path], str], page: Page) -> None:
+    shutil.copy(ROOT / "theme" / "js" / "pause-points.js", tmp_path)
+    (tmp_path / "index.html").write_text("<!doctype html><title>Blank</title>", encoding="utf-8")
+    page.goto(serve(tmp_path))
+    script = """async ([points, crossings]) => {
+      const { pauseBetween } = await import("/pause-points.js");
+      return crossings.map(([last, now, passed]) => pauseBetween(points, last, now, new Set(passed))?.stop ?? null);
+    }"""
+    assert page.evaluate(script, [POINTS, CROSSINGS]) == [stop for *_, stop in CROSSINGS]
