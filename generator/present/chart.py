@@ -44,42 +44,66 @@ def chart_view(comparison: Comparison, telling: Telling) -> ChartView:
 def figure_json(comparison: Comparison, say: Say) -> str:
     """The same bars as a figure of the plotting library, without its default template."""
     stop = comparison.stop
-    names = [
-        say.listed(tuple(food_name(held, say) for held in row.sides)) for row in comparison.rows
-    ]
+    places = list(range(len(comparison.rows)))
     bars = [
         go.Bar(
             name=stop.sides[side],
             orientation="h",
-            y=names,
+            y=places,
             x=[digits(row.sides[side].shown.value) for row in comparison.rows],
             text=[
                 say.quantity(row.sides[side].shown.value, stop.measure) for row in comparison.rows
             ],
+            textposition="outside",
             hovertext=[food_name(row.sides[side], say) for row in comparison.rows],
             hoverinfo="text+x",
-            marker={"color": _COLOURS[side], "pattern": {"shape": "./"[side], "solidity": 0.25}},
+            marker={"color": _COLOURS[side], "pattern": _weave(side)},
         )
         for side in (0, 1)
     ]
-    axis = {
-        "title": {"text": f"{say(f'measure_{stop.measure}')} ({stop.measure.unit})"},
-        "type": "linear",
-        "rangemode": "tozero",
-    }
-    layout = go.Layout(
+    return str(go.Figure(bars, _layout(comparison, say)).to_json())
+
+
+def _weave(side: int) -> dict[str, object]:
+    """Dots for the first side, slanted lines for the second, in white on the bar's colour."""
+    return {"shape": "./"[side], "fillmode": "overlay", "fgcolor": "#FFFFFF", "fgopacity": 0.6}
+
+
+def _layout(comparison: Comparison, say: Say) -> go.Layout:
+    """Names stand above their bars, not beside them: on a phone there is no beside."""
+    largest = max((held.shown.value for row in comparison.rows for held in row.sides), default=0)
+    names = [
+        {
+            "text": say.listed(tuple(food_name(held, say) for held in row.sides)),
+            "x": 0,
+            "xanchor": "left",
+            "y": place - 0.42,
+            "yanchor": "middle",
+            "showarrow": False,
+        }
+        for place, row in enumerate(comparison.rows)
+    ]
+    measure = comparison.stop.measure
+    return go.Layout(
         template="none",
         barmode="group",
-        xaxis=axis,
-        yaxis={"autorange": "reversed", "automargin": True},
-        legend={"orientation": "h", "y": 1.1},
-        margin={"l": 8, "r": 8, "t": 8, "b": 48},
+        bargap=0.46,
+        annotations=names,
+        height=120 * len(comparison.rows) + 160,
+        xaxis={
+            "title": {"text": f"{say(f'measure_{measure}')} ({measure.unit})"},
+            "type": "linear",
+            "range": [0, float(largest) * 1.4 or 1],  # room for the number after the longest bar
+            "nticks": 5,
+        },
+        yaxis={"range": [len(comparison.rows) - 0.4, -0.7], "visible": False},
+        legend={"orientation": "h", "x": 0, "y": 1, "yanchor": "bottom"},
+        margin={"l": 12, "r": 12, "t": 60, "b": 64},
         paper_bgcolor="rgba(0,0,0,0)",
         plot_bgcolor="rgba(0,0,0,0)",
         font={"size": 16},
         separators=_separators(say),
     )
-    return str(go.Figure(bars, layout).to_json())
 
 
 def _separators(say: Say) -> str:
