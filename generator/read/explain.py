@@ -17,21 +17,33 @@ Model = TypeVar("Model", bound=Frozen)
 
 
 def validate(
-    model: type[Model], data: Data, places: Places, base: Path = ()
+    model: type[Model],
+    data: Data,
+    places: Places,
+    base: Path = (),
+    also: tuple[str, ...] = (),
 ) -> Model | list[Problem]:
-    """Make a model of data that stands at ``base`` in its file, or say all that is wrong with it."""
+    """Make a model of data that stands at ``base`` in its file, or say all that is wrong with it.
+
+    Args:
+        model: what to make.
+        data: as read from the file.
+        places: where every part of the file stands.
+        base: keys down to the data.
+        also: keys that belong there as well and were taken out before.
+    """
     try:
         # JSON mode: a list may become a tuple and a word an enum member, and nothing else is bent.
         return model.model_validate_json(to_json(data))
     except ValidationError as error:
         details = [detail for detail in error.errors(include_url=False) if not _echo(detail)]
         misspelled = {
-            (*detail["loc"][:-1], _meant(model, detail))
+            (*detail["loc"][:-1], _meant(model, detail, also))
             for detail in details
             if detail["type"] == "extra_forbidden"
         }
         return [
-            _problem(model, detail, places, base)
+            _problem(model, detail, places, base, also)
             for detail in details
             if detail["loc"] not in misspelled
         ]
@@ -46,11 +58,10 @@ def did_you_mean(word: str, known: list[str]) -> str:
     return f"it can be {listed}" + (" …" if len(known) > 8 else "")
 
 
-def _meant(model: type[Frozen], detail: ErrorDetails) -> str:
+def _meant(model: type[Frozen], detail: ErrorDetails, also: tuple[str, ...]) -> str:
     """The key an unknown key was meant for: that one is then misspelled, and not missing as well."""
-    near = get_close_matches(
-        str(detail["loc"][-1]).lower(), _known_keys(model, detail["loc"][:-1]), n=1, cutoff=0.6
-    )
+    known = [*_known_keys(model, detail["loc"][:-1]), *also]
+    near = get_close_matches(str(detail["loc"][-1]).lower(), known, n=1, cutoff=0.6)
     return near[0] if near else ""
 
 
@@ -63,49 +74,67 @@ def _echo(detail: ErrorDetails) -> bool:
     )
 
 
-def _problem(model: type[Frozen], detail: ErrorDetails, places: Places, base: Path) -> Problem:
-    path = base + tuple(part for part in detail["loc"] if _written(part))
-    kind, context = detail["type"], detail.get("ctx", {})
-    name = _name(path)
+def _problem(
+    model: type[Frozen], detail: ErrorDetails, places: Places, base: Path, also: tuple[str, ...]
+) -> Problem:
+    *around, last = detail["loc"] or ("",)
+    inside = base + tuple(part for part in around if _written(part))
+    kind, context, given = detail["type"], detail.get("ctx", {}), detail["input"]
     if kind == "extra_forbidden":
-        known = _known_keys(model, detail["loc"][:-1])
-        return Problem(
-            places.key(*path),
-            f"`{path[-1]}` is not a key that belongs here",
-            did_you_mean(str(path[-1]), known),
-        )
-    if kind == "missing":
-        around = path[:-1]
-        return Problem(
-            places.at(*around), f"`{path[-1]}:` is missing", f"add `{path[-1]}:` {_inside(around)}"
-        )
-    place = places.at(*path)
+        known = [*_known_keys(model, tuple(around)), *(() if inside else also)]
+        what = f"`{last}` is not a key that belongs here"
+        return Problem(places.key(*inside, last), what, did_you_mean(str(last), known))
+    if kind == "missing" and isinstance(last, str):
+        hint = f"add `{last}:` {_inside(inside)}"
+        return Problem(places.at(*inside), f"`{last}:` is missing", hint)
+    if kind == "missing":  # an entry of a list with a fixed number of them
+        what, hint = "has too few entries", "it needs one more"
+        return Problem(places.at(*inside), f"{_name(inside)} {what}", _hint(inside, hint))
+    path = (*inside, last) if detail["loc"] and _written(last) else inside
+    place, name = places.at(*path), _name(path)
     if kind == "value_error":
         what, _, hint = str(context["error"]).partition(": ")
         return Problem(place, f"{name} {what}", hint)
+    if given is None:
+        return Problem(place, f"{name} is empty", _hint(path, "write it after the colon"))
     if kind in {"enum", "literal_error"}:
-        known = [
-            part.strip(" '") for part in str(context["expected"]).replace(" or ", ", ").split(",")
-        ]
-        return Problem(
-            place,
-            f"{name} cannot be `{detail['input']}`",
-            did_you_mean(str(detail["input"]), known),
-        )
-    what, hint = _plain(kind, context, detail["input"])
-    return Problem(place, f"{name} {what}", hint)
+        known = str(context["expected"]).replace(" or ", ", ").split(", ")
+        hint = did_you_mean(str(given), [part.strip("'") for part in known])
+        return Problem(place, f"{name} cannot be {_shown(given)}", hint)
+    what, hint = _plain(kind, context, given)
+    return Problem(place, f"{name} {what}", _hint(path, hint))
+
+
+def _hint(path: Path, hint: str) -> str:
+    """The way out for this key where it has one of its own, or the general one."""
+    key = next((part for part in reversed(path) if isinstance(part, str)), "")
+    return _HINTS.get(key, hint)
+
+
+_HINTS = {
+    "rows": "a row holds two foods, one for each side: - [{food: …, amount: …}, {food: …, amount: …}]",
+    "sides": "name two sides: sides: [At home, On the way]",
+    "read_on": "write year, month and day, such as 2026-03-14",
+    "address": "write the whole address, ending in a slash, or leave it empty",
+    "url": "write the whole address, beginning with https://",
+    "languages": "write language tags such as en or es",
+}
+
+
+def _shown(given: object) -> str:
+    """What was written, cut where it is long."""
+    if isinstance(given, bool):
+        return f"`{str(given).lower()}`"
+    text = str(given) if isinstance(given, str | int | float) else ""
+    return f"`{text[:60]}{'…' if len(text) > 60 else ''}`" if text else "this"
 
 
 def _plain(kind: str, context: dict[str, object], given: object) -> tuple[str, str]:
     """Sentence and way out for the errors that need no more than their own numbers."""
-    shown = f"`{given}`" if isinstance(given, str | int | float | bool) else "this"
+    shown = _shown(given)
     match kind:
         case "string_type":
-            return (
-                ("is empty", "write the text after the colon")
-                if given is None
-                else (f"must be words, not {shown}", "put it in quotes")
-            )
+            return f"must be words, not {shown}", "put it in quotes"
         case "string_too_short":
             return "is empty", "write the text after the colon"
         case "string_pattern_mismatch":
@@ -115,10 +144,13 @@ def _plain(kind: str, context: dict[str, object], given: object) -> tuple[str, s
             )
         case "string_too_long":
             return "is too long", f"use at most {context['max_length']} characters"
-        case "int_type" | "int_parsing" | "int_from_float":
+        case "int_type" | "int_parsing" | "int_from_float" | "int_parsing_size":
             return f"must be a whole number, not {shown}", "write it in digits"
         case "decimal_type" | "decimal_parsing" | "finite_number":
             return f"must be a number, not {shown}", "write it in digits, with a point for decimals"
+        case "decimal_max_places":
+            places = context["decimal_places"]
+            return f"is {shown}, which is finer than can be shown", f"round it to {places} decimal"
         case "greater_than" | "greater_than_equal":
             limit = context.get("gt", context.get("ge"))
             return (

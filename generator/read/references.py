@@ -2,56 +2,67 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections import Counter
+from collections.abc import Iterator, Mapping
+from fractions import Fraction
 
 from generator.model.food import Food
 from generator.model.library import Library
 from generator.model.measure import Measure
 from generator.model.places import Path, Places
+from generator.model.stops.compare import LARGEST_VALUE
 from generator.problems import Problem
 from generator.read.explain import did_you_mean
 from generator.read.source import Data
+from generator.read.stops import RawStop
+
+# fmt: off
+PAGE_IDS = frozenset({
+    "adults", "b1", "b10", "b100", "bhalf", "first", "half", "hundred", "main",
+    "on-paper", "one", "second", "ten", "tens", "words",
+})
+# fmt: on
+"""Ids that the pages of the theme use for themselves."""
 
 
-def reference_problems(stops: Data, places: Places, library: Library) -> list[Problem]:
+def reference_problems(
+    stops: Mapping[int, RawStop], places: Places, library: Library
+) -> list[Problem]:
     """Every name in the stops that leads nowhere, looked up in the plain data."""
-    if not isinstance(stops, list):
-        return []
     found = [*_repeated_ids(stops, places)]
-    compares = {str(inner.get("id")): inner for stop in stops if (inner := _part(stop, "compare"))}
-    for index, stop in enumerate(stops):
-        base: Path = ("stops", index)
-        if compare := _part(stop, "compare"):
-            found += _compare(compare, (*base, "compare"), places, library)
-        if move := _part(stop, "move"):
-            found += _move(move, (*base, "move"), places, library, compares)
+    compares = {
+        name: stop.data
+        for stop in stops.values()
+        if stop.kind == "compare" and isinstance(name := stop.data.get("id"), str)
+    }
+    for index, stop in stops.items():
+        base: Path = ("stops", index, stop.kind)
+        if stop.kind == "compare":
+            found += _compare(stop.data, base, places, library)
+        if stop.kind == "move":
+            found += _move(stop.data, base, places, library, compares)
     return found
 
 
-def _part(stop: Data, kind: str) -> dict[str, Data] | None:
-    """What stands below a stop's kind; nothing where the stop is of another kind."""
-    inner = stop.get(kind) if isinstance(stop, dict) else None
-    return inner if isinstance(inner, dict) else None
-
-
-def _repeated_ids(stops: list[Data], places: Places) -> Iterator[Problem]:
-    seen: dict[str, int] = {}
-    for index, stop in enumerate(stops):
-        for kind, inner in stop.items() if isinstance(stop, dict) else ():
-            path = (
-                ("stops", index, kind, "id") if isinstance(inner, dict) else ("stops", index, "id")
-            )
-            name = inner.get("id") if isinstance(inner, dict) else inner if kind == "id" else None
-            if not isinstance(name, str):
-                continue
-            line = places.at(*path).line
-            if name in seen:
-                yield Problem(
-                    places.at(*path),
-                    f"the id `{name}` is taken by the stop on line {seen[name]}",
-                    "choose another id",
-                )
-            seen.setdefault(name, line)
+def _repeated_ids(stops: Mapping[int, RawStop], places: Places) -> Iterator[Problem]:
+    """Ids given twice, or one that a stop without an id has from its kind and number."""
+    lines: dict[str, int] = {}
+    numbers: Counter[str] = Counter()
+    for index, stop in stops.items():
+        numbers[stop.kind] += 1
+        if "id" not in stop.data:
+            lines[f"{stop.kind}-{numbers[stop.kind]}"] = places.at("stops", index).line
+    for index, stop in stops.items():
+        name = stop.data.get("id")
+        if not isinstance(name, str):
+            continue
+        place = places.at("stops", index, stop.kind, "id")
+        if name in PAGE_IDS:
+            yield Problem(place, f"the page uses the id `{name}` itself", "choose another id")
+        elif name in lines:
+            what = f"the id `{name}` is taken by the stop on line {lines[name]}"
+            yield Problem(place, what, "choose another id")
+        lines.setdefault(name, place.line)
 
 
 def _compare(
@@ -62,14 +73,7 @@ def _compare(
     rows = data.get("rows")
     for number, row in enumerate(rows if isinstance(rows, list) else []):
         path = (*base, "rows", number)
-        if not isinstance(row, list) or len(row) != 2:
-            held = len(row) if isinstance(row, list) else 1
-            what = f"row {number + 1} holds {held} food{'' if held == 1 else 's'} and needs two, one for each side"
-            yield Problem(
-                places.at(*path), what, "write - [{food: …, amount: …}, {food: …, amount: …}]"
-            )
-            continue
-        for side, item in enumerate(row):
+        for side, item in enumerate(row if isinstance(row, list) else []):
             if isinstance(item, dict):
                 yield from _item(item, (*path, side), places, library, known)
 
@@ -89,11 +93,7 @@ def _item(
         return
     if "value" in item:
         return
-    amount = item.get("amount")
-    if isinstance(amount, str) and food.serving(amount) is None:
-        yield Problem(
-            places.at(*path, "amount"), f"`{amount}` is no portion of `{name}`", _portions(food)
-        )
+    yield from _amount(item.get("amount"), food, path, places, measure)
     if measure and food.value(measure) is None:
         what = f"the record of `{name}` has no value for {measure.value}"
         yield Problem(
@@ -101,6 +101,23 @@ def _item(
             what,
             "choose another food, or give `value:` and `source:`; no value is not zero",
         )
+
+
+def _amount(
+    amount: Data, food: Food, path: Path, places: Places, measure: Measure | None
+) -> Iterator[Problem]:
+    """An amount that cannot be weighed, or holds more than anybody's plate."""
+    if not isinstance(amount, str):
+        return
+    place = places.at(*path, "amount")
+    serving = food.serving(amount)
+    if serving is None:
+        yield Problem(place, f"`{amount}` is no portion of `{food.id}`", _portions(food))
+        return
+    per_100g = food.value(measure) if measure else None
+    if measure and Fraction(per_100g or 0) * serving.grams / 100 > LARGEST_VALUE:
+        what = f"`{amount}` of `{food.id}` holds more than {LARGEST_VALUE} {measure.unit}"
+        yield Problem(place, what, "write an amount that somebody can eat")
 
 
 def _portions(food: Food) -> str:

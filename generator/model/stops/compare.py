@@ -13,6 +13,9 @@ from generator.model.measure import Measure
 from generator.model.moment import Moment
 from generator.model.stops.base import BaseStop, StopId, Text
 
+LARGEST_VALUE = 20_000
+"""The most of any measure that one side of a row may hold, in the measure's unit."""
+
 
 class Solve(StrEnum):
     """What the learner works out."""
@@ -39,8 +42,11 @@ class Item(Frozen):
     """``1 medium``, ``2 slices``, ``150 g``."""
     name: Text | None = None
     """Wording on the page, where the library's name does not serve."""
-    value: Annotated[Decimal, Field(ge=0, le=20000, allow_inf_nan=False)] | None = None
-    """Own value for the whole amount, in the measure's unit."""
+    value: (
+        Annotated[Decimal, Field(ge=0, le=LARGEST_VALUE, decimal_places=1, allow_inf_nan=False)]
+        | None
+    ) = None
+    """Own value for the whole amount, in the measure's unit; no label is finer than a tenth."""
     source: Text | None = None
     """Where an own value was read: a package label, a school menu."""
     read_on: Annotated[str, Field(pattern=r"^\d{4}-\d\d-\d\d$")] | None = None

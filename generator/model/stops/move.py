@@ -9,6 +9,7 @@ from pydantic import Field
 
 from generator.model.moment import Moment
 from generator.model.stops.base import BaseStop, StopId, Text
+from generator.model.stops.compare import LARGEST_VALUE
 
 
 class MoveStop(BaseStop):
@@ -19,7 +20,9 @@ class MoveStop(BaseStop):
     """Pause point, in seconds."""
     compare: StopId = Field(alias="for")
     """Id of the compare stop whose gaps are counted."""
-    one_move_per: Annotated[Decimal, Field(gt=0, allow_inf_nan=False)]
+    one_move_per: Annotated[
+        Decimal, Field(gt=0, le=LARGEST_VALUE, decimal_places=1, allow_inf_nan=False)
+    ]
     """How much of the gap stands for one count, in the measure's unit."""
     moves: Annotated[tuple[str, ...], Field(min_length=1)]
     """Ids in ``site_data/moves.yaml``, one for each row."""
