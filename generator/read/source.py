@@ -14,12 +14,23 @@ import yaml
 
 from generator.model.places import Path, Places
 from generator.problems import Place, Problem
+from generator.read.broken import broken, unreadable
 
 Data = None | bool | int | str | list["Data"] | dict[str, "Data"]
 """What a file holds, ready for a model; numbers with a point stay text, for exact decimals."""
 
-_SEXAGESIMAL = re.compile(r"\d+(?::[0-5]?\d)+(?:\.\d*)?")
-_WHOLE = re.compile(r"-?(?:0|[1-9]\d*)")
+_SEXAGESIMAL = re.compile(r"[0-9]{1,9}(?::[0-5]?[0-9])+(?:\.[0-9]*)?")
+_WHOLE = re.compile(r"-?(?:0|[1-9][0-9]{0,17})")  # a longer one stays text, and no number is it
+
+_EMPTY = "take the file from the last commit, or begin it anew"
+_DEEPEST = 40
+"""Lists and keys inside one another; a lesson needs eight."""
+_MOST = 200_000
+"""Values in one file; the longest list of foods has a tenth of it. Aliases can multiply without end."""
+_TOO_MUCH = "there is more inside one another here than any lesson holds"
+_YAML_TAG = re.compile(
+    r"tag:yaml\.org,2002:(str|int|float|bool|null|map|seq|timestamp|merge|value)"
+)
 
 
 @dataclass(slots=True)
@@ -46,15 +57,15 @@ def read_source(path: str, text: str) -> Source:
     try:
         node = yaml.compose(text, Loader=_Loader)
     except yaml.MarkedYAMLError as error:
-        source.problems.append(_broken(path, error))
+        source.problems.append(broken(path, text, error))
         return source
-    except yaml.reader.ReaderError as error:
-        source.problems.append(_unreadable(path, text, error))
+    except yaml.reader.ReaderError:
+        source.problems.append(unreadable(path, text))
         return source
-    if node is None:
-        source.problems.append(Problem(Place(path), "the file is empty", "begin it with `title:`"))
-        return source
-    source.data = _Taker(source).take(node, ())
+    if node is not None:
+        source.data = _Taker(source).take(node, ())
+    if source.data is None and not source.problems:
+        source.problems.append(Problem(Place(path), "the file is empty", _EMPTY))
     return source
 
 
@@ -69,10 +80,20 @@ class _Taker:
         self.open: set[int] = set()
 
     def take(self, node: yaml.Node, path: Path) -> Data:
+        if len(self.source.values) >= _MOST or len(path) > _DEEPEST:
+            self.too_much(node)
+            return None
         self.source.values[path] = self.place(node)
         if id(node) in self.open:
             self.problem(
                 node, "a value refers to itself", "write it out instead of using `&` and `*`"
+            )
+            return None
+        if not _YAML_TAG.fullmatch(node.tag or ""):
+            self.problem(
+                node,
+                "a word begins with `!`, which YAML keeps for itself",
+                "put the text in quotes",
             )
             return None
         self.open.add(id(node))
@@ -124,55 +145,14 @@ class _Taker:
             return text == "true"
         return int(text) if _WHOLE.fullmatch(text) else text
 
+    def too_much(self, node: yaml.Node) -> None:
+        """Say once that the file is none a person wrote."""
+        if not any(problem.what == _TOO_MUCH for problem in self.source.problems):
+            self.problem(node, _TOO_MUCH, "write it out instead of using `&` and `*`")
+
     def place(self, node: yaml.Node) -> Place:
         mark = node.start_mark
         return Place(self.source.path, mark.line + 1, mark.column + 1)
 
     def problem(self, node: yaml.Node, what: str, hint: str) -> None:
         self.source.problems.append(Problem(self.place(node), what, hint))
-
-
-def _broken(path: str, error: yaml.MarkedYAMLError) -> Problem:
-    """A file that is no YAML, told by its commonest causes rather than the parser's words."""
-    mark = error.problem_mark or error.context_mark
-    place = Place(path, mark.line + 1, mark.column + 1) if mark else Place(path)
-    said = (error.problem or "").lower()
-    if "character '\\t'" in said or "'\\t'" in said or "tab" in said:
-        return Problem(place, "there is a tab here", "indent with spaces; YAML takes no tabs")
-    if "mapping values are not allowed" in said:
-        hint = 'put the text in quotes where it holds a colon, such as title: "Soup: two ways", and check the indent'
-        return Problem(place, "a colon stands where none can", hint)
-    if "undefined alias" in said or "anchor" in said:
-        return Problem(
-            place,
-            "a word begins with `*` or `&`, which YAML keeps for itself",
-            "put the text in quotes",
-        )
-    if "could not find expected ':'" in said:
-        return Problem(
-            place, "a key without its colon", "write `key: value`, with a space after the colon"
-        )
-    if "end of stream" in said or "quoted scalar" in (error.context or ""):
-        return Problem(
-            place, "a quote is opened and never closed", "close it, or use the other kind of quote"
-        )
-    if "expected ',' or" in said:
-        return Problem(
-            place,
-            "a bracket is opened and not closed, or a comma is missing",
-            "close `[` with `]` and `{` with `}`",
-        )
-    return Problem(
-        place,
-        f"the file cannot be read here ({error.problem})",
-        "check the indent and the quotes of this line",
-    )
-
-
-def _unreadable(path: str, text: str, error: yaml.reader.ReaderError) -> Problem:
-    line = text.count("\n", 0, error.position) + 1
-    return Problem(
-        Place(path, line),
-        "a character that cannot be shown stands here",
-        "delete it and type the word again",
-    )
