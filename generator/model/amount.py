@@ -8,7 +8,8 @@ from decimal import Decimal
 from fractions import Fraction
 
 _AMOUNT = re.compile(
-    r"(?:(?P<whole>\d+)\s+)?(?P<top>\d+)/(?P<bottom>\d+)\s+(?P<a>\S.*)|(?P<number>\d+(?:\.\d+)?)\s*(?P<b>\S.*)"
+    r"(?:(?P<whole>[0-9]{1,6})\s+)?(?P<top>[0-9]{1,6})/(?P<bottom>[0-9]{1,6})\s+(?P<a>\S.*)"
+    r"|(?P<number>[0-9]{1,6}(?:\.[0-9]{1,6})?)\s*(?P<b>[^\W\d_].*)"
 )
 
 

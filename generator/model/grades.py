@@ -9,7 +9,7 @@ from typing import Annotated
 
 from pydantic import BeforeValidator, WithJsonSchema
 
-_GRADES = re.compile(r"(K|\d)(?:-(\d))?")
+_GRADES = re.compile(r"(K|[0-9])(?:-([0-9]))?")
 
 
 class GradeBand(StrEnum):

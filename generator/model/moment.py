@@ -8,7 +8,7 @@ from typing import Annotated
 
 from pydantic import BeforeValidator, Field
 
-_TIME = re.compile(r"(?:(\d+):)?([0-5]?\d):([0-5]\d(?:\.\d{1,3})?)")
+_TIME = re.compile(r"(?:([0-9]{1,2}):)?([0-5]?[0-9]):([0-5][0-9](?:\.[0-9]{1,3})?)")
 
 
 def parse_moment(text: object) -> Decimal:
