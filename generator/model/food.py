@@ -9,7 +9,7 @@ from enum import StrEnum
 from fractions import Fraction
 from typing import Annotated, Literal
 
-from pydantic import Field
+from pydantic import Field, field_validator
 
 from generator.model.amount import parse_amount
 from generator.model.base import Frozen
@@ -17,8 +17,8 @@ from generator.model.measure import Measure
 
 Grams = Annotated[Decimal, Field(gt=0, le=5000, allow_inf_nan=False)]
 NoValue = Literal["no value"]
-Value = Annotated[Decimal, Field(ge=0, allow_inf_nan=False)] | NoValue
-"""What a record gives for 100 g; ``no value`` is a blank in the record, which is not zero."""
+Value = Annotated[Decimal, Field(ge=0, le=100_000, allow_inf_nan=False)] | NoValue
+"""What a record gives for 100 g, which hold 100,000 mg; ``no value`` is a blank in the record, not zero."""
 
 
 class Allergen(StrEnum):
@@ -44,6 +44,14 @@ class Portion(Frozen):
     """Weight of the whole stated amount, in grams."""
     record: str
     """The record's own amount and unit."""
+
+    @field_validator("names")
+    @classmethod
+    def _has_an_amount(cls, names: Mapping[str, str]) -> Mapping[str, str]:
+        amount = parse_amount(names.get("en", ""))
+        if amount is None or amount.number <= 0:
+            raise ValueError("need an English amount with a number: write {en: 1 cup}")
+        return names
 
 
 class Per100g(Frozen):
@@ -87,6 +95,13 @@ class FoodEntry(Frozen):
     allergens: tuple[Allergen, ...] = ()
     choking: bool = False
     """Whether it can choke a child under four unless it is cut or cooked."""
+
+    @field_validator("names")
+    @classmethod
+    def _has_a_name(cls, names: Mapping[str, str]) -> Mapping[str, str]:
+        if not names.get("en", "").strip():
+            raise ValueError("need an English name: write {en: Apple}")
+        return names
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from enum import StrEnum
 from typing import Annotated, Literal, Self, assert_never
 
-from pydantic import Field, model_validator
+from pydantic import Field, field_validator, model_validator
 
 from generator.model.base import Frozen
 from generator.model.grades import GradeBand
@@ -114,6 +114,13 @@ class Move(Frozen):
 
     seated_poses: Annotated[tuple[Pose, ...], Field(min_length=1, max_length=2)]
     """One or two moments of the seated version."""
+
+    @field_validator("texts")
+    @classmethod
+    def _in_english(cls, texts: Mapping[str, MoveText]) -> Mapping[str, MoveText]:
+        if "en" not in texts:
+            raise ValueError("lack English: write them below `en:`")
+        return texts
 
     @property
     def youth_energy(self) -> YouthEnergy | None:

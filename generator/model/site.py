@@ -10,6 +10,9 @@ from pydantic import Field
 from generator.model.base import Frozen
 from generator.model.stops.base import Text
 
+Language = Annotated[str, Field(pattern=r"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$")]
+"""Language tag of BCP 47."""
+
 
 class Standard(Frozen):
     """One code of a curriculum standard."""
@@ -25,7 +28,7 @@ class SiteFile(Frozen):
     """Name of the programme, shown above every lesson."""
     address: Annotated[str, Field(pattern=r"^(https?://[^\s]+/)?$")] = ""
     """Where the site is published, ending in a slash; links on paper need it."""
-    languages: Annotated[tuple[str, ...], Field(min_length=1)] = ("en",)
+    languages: Annotated[tuple[Language, ...], Field(min_length=1)] = ("en",)
     """Language tags in the order offered; the first is the lessons' own."""
     standards: Mapping[str, Standard] = Field(default_factory=dict)
     """Paraphrase by code."""
