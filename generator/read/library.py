@@ -72,8 +72,9 @@ def _foods(root: Path, problems: list[Problem]) -> dict[str, Food]:
 def _moves(root: Path, problems: list[Problem]) -> Mapping[str, Move]:
     data, places = _data(root, MOVES, problems)
     entries = _entries(Move, data, places, "moves", problems)
-    whole = _kept(validate(Moves, data, places), problems) if len(problems) == 0 else None
-    return whole.moves if whole else entries
+    if not problems and data is not None:
+        _kept(validate(Moves, data, places), problems)
+    return entries
 
 
 def _whole(root: Path, path: str, model: type[Model], problems: list[Problem]) -> Model | None:
@@ -94,9 +95,9 @@ def _data(root: Path, path: str, problems: list[Problem]) -> tuple[Data, Places]
 def _part(
     model: type[Model], data: Data, places: Places, key: str, problems: list[Problem]
 ) -> Model | None:
-    if not isinstance(data, dict):
+    if data is None:
         return None
-    if key not in data:
+    if not isinstance(data, dict) or key not in data:
         problems.append(
             Problem(places.at(), f"`{key}:` is missing", "take it from the last commit")
         )

@@ -12,6 +12,7 @@ from generator.read.files import read_text
 from generator.read.source import Source, read_source
 
 _FIRST = "en"
+_BACK = "take it from the last commit"
 
 
 def read_words(root: Path, languages: tuple[str, ...], problems: list[Problem]) -> dict[str, Words]:
@@ -21,6 +22,8 @@ def read_words(root: Path, languages: tuple[str, ...], problems: list[Problem]) 
         for language in dict.fromkeys((_FIRST, *languages))
     }
     first = sources[_FIRST]
+    for source in sources.values():
+        problems += _unusable(source) if source else []
     for language, source in sources.items():
         if source and first and language != _FIRST:
             problems += _differences(source, first)
@@ -37,7 +40,11 @@ def _source(root: Path, language: str, problems: list[Problem]) -> Source | None
         return None
     source = read_source(path, text)
     problems += source.problems
-    return source if isinstance(source.data, dict) else None
+    if isinstance(source.data, dict):
+        return source
+    if not source.problems:
+        problems.append(Problem(Place(path), "this file holds no texts", _BACK))
+    return None
 
 
 def _texts(source: Source) -> dict[str, str | dict[str, str]]:
@@ -48,6 +55,24 @@ def _texts(source: Source) -> dict[str, str | dict[str, str]]:
         else str(value)
         for key, value in data.items()
     }
+
+
+def _unusable(source: Source) -> list[Problem]:
+    """Texts that are none, or whose braces do not pair up."""
+    data = source.data if isinstance(source.data, dict) else {}
+    found = []
+    for key, value in data.items():
+        forms = value if isinstance(value, dict) else {"": value}
+        what = ""
+        if isinstance(value, dict) and "other" not in value:
+            what = f"`{key}` has plural forms and lacks `other`"
+        elif any(text is None or isinstance(text, list | dict) for text in forms.values()):
+            what = f"`{key}` must be a text"
+        elif any(_names(str(text)) is None for text in forms.values()):
+            what = f"a brace in `{key}` is opened and not closed, or holds no name"
+        if what:
+            found.append(Problem(source.places.key(key), what, _BACK))
+    return found
 
 
 def _differences(source: Source, first: Source) -> list[Problem]:
@@ -78,4 +103,13 @@ def _differences(source: Source, first: Source) -> list[Problem]:
 
 def _fields(text: str | dict[str, str]) -> set[str]:
     forms = [text] if isinstance(text, str) else list(text.values())
-    return {name for form in forms for _, name, _, _ in string.Formatter().parse(form) if name}
+    return {name for form in forms for name in _names(form) or ()}
+
+
+def _names(text: str) -> set[str] | None:
+    """The names in braces; nothing where the braces cannot be filled in."""
+    try:
+        names = {name for _, name, _, _ in string.Formatter().parse(text) if name is not None}
+    except ValueError:
+        return None
+    return names if all(name.isidentifier() for name in names) else None
