@@ -24,13 +24,17 @@ def read_text(root: Path, path: str) -> str | Problem:
             "this file is far too large for a text file",
             "check which file was saved under this name",
         )
-    data = file.read_bytes()
+    try:
+        data = file.read_bytes()
+    except OSError as error:
+        return Problem(place, f"this file cannot be opened ({error.strerror})", "ask whose it is")
     try:
         return data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
-        line = data.count(b"\n", 0, error.start) + 1
+        before = data[: error.start].removeprefix(b"\xef\xbb\xbf").split(b"\n")
+        column = len(before[-1].decode("utf-8")) + 1
         return Problem(
-            Place(path, line),
+            Place(path, len(before), column),
             "this file is not saved as UTF-8",
             "save it again with the encoding UTF-8",
         )

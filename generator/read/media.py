@@ -36,7 +36,7 @@ def video_problems(video: Data, places: Places, folder: Path) -> Iterator[Proble
 def video_seconds(video: Data, folder: Path) -> float | None:
     """Length of the MP4 in seconds; nothing where it is missing or holds no length."""
     name = video.get("file") if isinstance(video, dict) else None
-    if not isinstance(name, str) or not _inside(name) or not (folder / name).is_file():
+    if not isinstance(name, str) or not _inside(name) or not _there(folder, name):
         return None
     with (folder / name).open("rb") as file:
         return _movie_seconds(file)
@@ -47,6 +47,14 @@ def _inside(name: str) -> bool:
     return not Path(name).is_absolute() and ".." not in Path(name).parts and "\\" not in name
 
 
+def _there(folder: Path, name: str) -> bool:
+    """Whether a file of this name lies in the folder; no file has a name that no disk can hold."""
+    try:
+        return (folder / name).is_file()
+    except (OSError, ValueError):
+        return False
+
+
 def _file(name: str, path: DataPath, places: Places, folder: Path) -> Iterator[Problem]:
     place = places.at(*path)
     if not _inside(name):
@@ -55,7 +63,7 @@ def _file(name: str, path: DataPath, places: Places, folder: Path) -> Iterator[P
             f"`{name}` lies outside the lesson's folder",
             "put the file beside lesson.yaml and give its name alone",
         )
-    elif not (folder / name).is_file():
+    elif not _there(folder, name):
         beside = [file.name for file in folder.iterdir() if file.suffix == Path(name).suffix]
         hint = did_you_mean(name, beside) if beside else f"put it into the folder `{folder.name}`"
         yield Problem(place, f"there is no file `{name}` beside the lesson", hint)
@@ -93,6 +101,8 @@ def _find(file: BinaryIO, kind: bytes, start: int, end: int) -> tuple[int, int] 
         length, name = struct.unpack(">I4s", file.read(8))
         head = 8
         if length == 1:
+            if start + 16 > end:
+                return None
             length, head = struct.unpack(">Q", file.read(8))[0], 16
         length = length or end - start
         if length < head or start + length > end:
