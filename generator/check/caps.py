@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from decimal import Decimal
-from math import ceil
+from math import floor
 
 from generator.compute.result import LessonResult, MoveCount
 from generator.model.grades import GradeBand
@@ -36,4 +36,4 @@ def _enough(counts: tuple[MoveCount, ...], band: GradeBand) -> Decimal:
     for step in (1, 2, 5, 10, 20, 25, 50, 100, 200, 250, 500):
         if step > needed:
             return Decimal(step)
-    return Decimal(ceil(needed / 100) * 100)
+    return Decimal((floor(needed / 100) + 1) * 100)
