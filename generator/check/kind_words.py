@@ -10,16 +10,17 @@ from generator.compute.result import LessonResult
 from generator.problems import Problem, Weight
 
 _WORDS = {
-    r"burn(s|ed|ing|t)?( (it|them|that|this|those))? off|burn(s|ed|ing)? (calories|energy|kcal)": "say what the food gives, or count the moves as a game",
-    r"work(s|ed|ing)?( (it|them|that|this))? off": "movement is play and pays for nothing",
+    r"burn(s|ed|ing|t)?( \w+){0,3} (off|calories|energy|kcal|kilocalories)": "say what the food gives, or count the moves as a game",
+    r"work(ed|ing)? off|work(s|ed|ing)? (it|them|that|this|(the|your|our|my) \w+) off": "movement is play and pays for nothing",
     r"(earn|deserve)(s|ed|ing)?": "food is never earned",
     r"(pay|pays|paid|paying) for|make up for": "movement is play and pays for nothing",
     r"cheat(s|ed|ing)?|guilt|guilty|sinful|naughty": "name the food and say nothing about it",
     r"(good|bad|clean|junk|unhealthy) (foods?|snacks?|drinks?|lunch(es)?|meals?|choices?|sides?)": "say `holds more` or `holds less`, or `most days` and `now and then`",
-    r"(lose|losing|lost|gain|gaining) weight|fat(ter|tening)|skinny|overweight|obes\w+|diet(s|ing)?": "leave bodies out of the lesson",
-    r"quemar?( (calor[ií]as|energ[ií]a|lo|la))?|qu[eé]mal[oa]s?": "di lo que da la comida; el conteo es un juego",
-    r"culpa(ble)?|trampa|engorda(r|n)?|adelgaza(r|n)?|bajar de peso": "nombra la comida y no la juzgues",
-    r"(comida|alimento|bebida)s? (buen|mal|chatarra)\w*": "di `tiene más` o `tiene menos`",
+    r"(lose|losing|lost|gain|gaining)( \w+)? weight|fat(ter|tening)|skinny|overweight|obes\w+|diet(s|ing)?": "leave bodies out of the lesson",
+    r"quem(a|as|an|ar|amos|ando|ado)( \w+){0,3} (calor[ií]as|energ[ií]a)|quemarl[oa]s?|qu[eé]mal[oa]s?": "di lo que da la comida; el conteo es un juego",
+    r"culpa(ble)?|trampa|engorda(r|n)?|adelgaza(r|n)?|bajar de peso|dietas?": "nombra la comida y no la juzgues",
+    r"ganarse (la|el|un|una) (comida|almuerzo|postre|merienda)|te l[oa] ganaste|merec\w+": "la comida nunca se gana",
+    r"(comida|alimento|bebida)s? ((buen|mal)[oa]s?|chatarra)|(buen|mal)[oa]s? (comida|alimento|bebida)s?": "di `tiene más` o `tiene menos`",
 }
 """What to look for, and what to say instead. The rule of the *Care* promise; AAP 2016 (Golden and others,
 Pediatrics 138(3):e20161649) asks for talk about health, not about weight."""
