@@ -15,6 +15,8 @@ def replaced(target: Path) -> Iterator[Path]:
     If filling it fails, the target stays as it was and the half-filled folder is removed.
     """
     fresh, old = target.with_name(f".{target.name}.new"), target.with_name(f".{target.name}.old")
+    if old.exists() and not target.exists():  # a run was cut off between its two renames
+        old.rename(target)
     for left_behind in (fresh, old):  # of a run that was cut off
         shutil.rmtree(left_behind, ignore_errors=True)
     fresh.mkdir(parents=True)
