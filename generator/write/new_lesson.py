@@ -9,6 +9,8 @@ from pathlib import Path
 from generator.problems import LessonError, Place, Problem
 
 STARTER = "site_data/new_lesson.yaml"
+RESERVED = frozenset({"assets"})
+"""Folders of the site that hold no lesson."""
 
 
 def new_lesson(root: Path, title: str) -> Path:
@@ -17,33 +19,20 @@ def new_lesson(root: Path, title: str) -> Path:
     Raises:
         LessonError: the title gives no folder name, the folder is there already, or the starter is gone.
     """
+    title = _spoken(title)
     name = folder_name(title)
     starter, folder = root / STARTER, root / "lessons" / name
     if not name:
-        raise LessonError(
-            [
-                Problem(
-                    Place("lessons"),
-                    f"the title “{title}” holds no letter to name a folder by",
-                    "use some letters",
-                )
-            ]
-        )
+        hint = "use some of the letters a to z, or digits; the title can be changed later"
+        raise _error("lessons", f"the title “{title}” holds nothing to name a folder by", hint)
     if folder.exists():
-        raise LessonError(
-            [
-                Problem(
-                    Place(f"lessons/{name}"), "this lesson is there already", "choose another title"
-                )
-            ]
-        )
+        raise _error(f"lessons/{name}", "this lesson is there already", "choose another title")
+    if name in RESERVED:
+        raise _error(f"lessons/{name}", "the site keeps this name for itself", "choose another")
     if not starter.is_file():
-        raise LessonError(
-            [Problem(Place(STARTER), "this file is missing", "take it from the last commit")]
-        )
-    text = starter.read_text("utf-8").replace(
-        "TITLE", title.replace("\\", "\\\\").replace('"', '\\"')
-    )
+        raise _error(STARTER, "this file is missing", "take it from the last commit")
+    quoted = title.replace("\\", "\\\\").replace('"', '\\"')
+    text = starter.read_text("utf-8").replace("TITLE", quoted)
     folder.mkdir(parents=True)
     file = folder / "lesson.yaml"
     file.write_text(text, "utf-8")
@@ -53,4 +42,20 @@ def new_lesson(root: Path, title: str) -> Path:
 def folder_name(title: str) -> str:
     """``Soup for two!`` as ``soup-for-two``."""
     plain = unicodedata.normalize("NFKD", title).encode("ascii", "ignore").decode()
-    return re.sub(r"[^a-z0-9]+", "-", plain.lower()).strip("-")[:60]
+    return re.sub(r"[^a-z0-9]+", "-", plain.lower()).strip("-")[:60].rstrip("-")
+
+
+def _spoken(title: str) -> str:
+    """The title on one line, without signs that no file can hold."""
+    plain = "".join(" " if sign.isspace() else sign for sign in title)
+    return " ".join(
+        "".join(sign for sign in plain if unicodedata.category(sign) not in _UNSPOKEN).split()
+    )
+
+
+_UNSPOKEN = {"Cc", "Cs", "Cn", "Co"}
+"""Control signs, halves of a sign, and what Unicode leaves open."""
+
+
+def _error(path: str, what: str, hint: str) -> LessonError:
+    return LessonError([Problem(Place(path), what, hint)])
