@@ -131,5 +131,6 @@ def lesson_ids(root: Path) -> tuple[str, ...]:
 
 def lesson_files(root: Path, only: str | None = None) -> tuple[str, ...]:
     """The lesson files below ``lessons/``, in order, relative to the root."""
-    files = sorted((root / "lessons").glob(f"{only or '*'}/lesson.yaml"))
+    shown = "[!.]*"  # MkDocs leaves hidden folders out too
+    files = sorted((root / "lessons").glob(f"{only or shown}/lesson.yaml"))
     return tuple(file.relative_to(root).as_posix() for file in files)

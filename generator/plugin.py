@@ -22,6 +22,8 @@ from generator.build import Built, build, work, write_site
 from generator.problems import LessonError
 
 log = logging.getLogger("mkdocs.plugins.plumline")
+FRONT = "index.html"
+"""Address of the front page from the site's root; it lists the lessons, with or without a text by hand."""
 
 
 class NoOptions(Config):  # type: ignore[no-untyped-call]  # MkDocs leaves its hook untyped
@@ -64,16 +66,16 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
                 files.append(page)
             else:
                 files.append(File.generated(config, output.path, content=output.content))
-        if files.get_file_from_path("index.md") is None:
-            front = File.generated(config, "index.md", content="")
-            files.append(front)
+        # A README.md makes the front page as well as an index.md.
+        if not any(file.dest_uri == FRONT for file in files):
+            files.append(File.generated(config, "index.md", content=""))
         return files
 
     def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
         """A hand-written page in our theme; ours is whole already."""
         if isinstance(page, LessonPage):
             return html
-        if page.file.src_uri == "index.md":
+        if page.file.dest_uri == FRONT:
             return self.built.presenter.home(self.built.worked.results, Markup(html))  # noqa: S704  # the educator's own Markdown
         return self.built.presenter.prose(page.file.dest_uri, str(page.title), html)
 

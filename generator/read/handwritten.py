@@ -5,13 +5,15 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
+FRONT = ("index", "README")
+"""Either becomes the front page."""
 _HEADING = re.compile(r"^#\s+(.+?)\s*#*$", re.MULTILINE)
 
 
 def handwritten_pages(root: Path) -> tuple[tuple[str, str], ...]:
     """Address and title of every Markdown page at the top of ``lessons/`` but the front page."""
     files = sorted((root / "lessons").glob("*.md"))
-    return tuple((f"{file.stem}.html", _title(file)) for file in files if file.stem != "index")
+    return tuple((f"{file.stem}.html", _title(file)) for file in files if file.stem not in FRONT)
 
 
 def _title(file: Path) -> str:
