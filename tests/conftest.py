@@ -13,6 +13,7 @@ from playwright.sync_api import Browser, BrowserContext, ConsoleMessage, Page, s
 
 from tests import chromium
 from tests.local_server import serving
+from tests.site_project import build_project, copy_project
 
 AXE = Path(__file__).parent / "vendor" / "axe.min.js"
 AXE_OPTIONS = {"resultTypes": ["violations"]}  # all rules: WCAG 2.2 A and AA, and best practice
@@ -25,6 +26,12 @@ QUIET = (
     "--no-first-run",
 )
 INSIDE = {"", "localhost", "127.0.0.1"}  # "" is a file, a blob or data: no host at all
+
+
+@pytest.fixture(scope="session")
+def built_site(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The demo, built once for all tests that only look at it."""
+    return build_project(copy_project(tmp_path_factory.mktemp("demo")))
 
 
 @pytest.fixture(scope="session")

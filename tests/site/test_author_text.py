@@ -1,0 +1,129 @@
+"""What an educator writes is shown as text: it never becomes markup, script or template."""
+
+from __future__ import annotations
+
+import json
+from collections import Counter
+from pathlib import Path
+from xml.etree.ElementTree import Element
+
+import pytest
+import yaml
+
+from tests.html_page import pages, read_page, text
+from tests.site_project import build_project, copy_project, write_lesson
+
+HOSTILE = (
+    "</title></script></textarea><script>alert(1)</script><b onclick='x' title=\"y\">bold</b> & &lt; "
+    "{{ view.page }} {% for %} <!-- ]]> --"
+)
+UNBRACED = HOSTILE.replace("{", "(").replace("}", ")")
+"""For texts of the interface, whose braces have a meaning."""
+PLAIN = "Nothing to see here"
+CODE = ("<script>", "{{ view.page }}", "{% for %}", "<b onclick")
+
+
+def lesson(words: str) -> dict[str, object]:
+    """A lesson with the same words wherever an educator may write some."""
+    food = {"name": words, "value": 120, "source": words, "amount": words}
+    return {
+        "title": words,
+        "summary": words,
+        "grades": "3-5",
+        "minutes": 10,
+        "you_need": [words],
+        "goals": [words],
+        "stops": [
+            {
+                "ask": {"prompt": words, "hint": words, "reveal": words},
+                "title": words,
+                "say": words,
+            },
+            {
+                "compare": {
+                    "id": "lunch",
+                    "title": words,
+                    "measure": "energy",
+                    "sides": [words, words + "."],
+                    "prompt": words,
+                    "reveal": words,
+                    "rows": [[food, {"food": "apple-raw", "amount": "1 medium", "name": words}]],
+                    "solve": ["gap", "count", "total"],
+                }
+            },
+            {"move": {"for": "lunch", "one_move_per": 10, "moves": ["march"], "prompt": words}},
+            {"talk": {"prompt": words, "ideas": [words]}},
+        ],
+    }
+
+
+def site_with(folder: Path, words: str, interface: str) -> Path:
+    project = copy_project(folder, lessons=False)
+    write_lesson(project, "small", lesson(words))
+    site = project / "site_data/site.yaml"
+    settings = yaml.safe_load(site.read_text("utf-8")) | {"programme": words}
+    site.write_text(yaml.safe_dump(settings, allow_unicode=True), "utf-8")
+    names = project / "site_data/words/en.yaml"
+    texts = yaml.safe_load(names.read_text("utf-8")) | dict.fromkeys(
+        ("js_right", "hint", "check"), interface
+    )
+    names.write_text(yaml.safe_dump(texts, allow_unicode=True), "utf-8")
+    return build_project(project)
+
+
+@pytest.fixture(scope="module")
+def hostile(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A site full of words that look like markup."""
+    return site_with(tmp_path_factory.mktemp("hostile"), HOSTILE, UNBRACED)
+
+
+@pytest.fixture(scope="module")
+def plain(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The same site with plain words."""
+    return site_with(tmp_path_factory.mktemp("plain"), PLAIN, PLAIN)
+
+
+def bones(root: Element) -> Counter[tuple[str, tuple[str, ...]]]:
+    """Every element with the names of its attributes, counted."""
+    return Counter((str(each.tag), tuple(sorted(each.attrib))) for each in root.iter())
+
+
+def test_the_words_of_an_educator_change_no_markup(hostile: Path, plain: Path) -> None:
+    assert [page.relative_to(hostile) for page in pages(hostile)] == [
+        page.relative_to(plain) for page in pages(plain)
+    ]
+    for page in pages(hostile):
+        same = read_page(plain / page.relative_to(hostile))
+        assert bones(read_page(page)) == bones(same), page
+
+
+def test_they_are_read_as_they_were_written(hostile: Path) -> None:
+    root = read_page(hostile / "small/index.html")
+    assert text(next(root.iter("h1"))) == " ".join(HOSTILE.split())
+    assert HOSTILE in (next(root.iter("title")).text or "")
+    for page in pages(hostile):
+        shown = text(read_page(page))
+        assert all(code in shown for code in CODE), page
+
+
+def test_they_cannot_end_the_block_of_words(hostile: Path) -> None:
+    root = read_page(hostile / "small/index.html")
+    scripts = [each for each in root.iter("script") if each.get("id") == "words"]
+    assert len(scripts) == 1
+    assert json.loads(scripts[0].text or "")["js_right"] == UNBRACED
+
+
+@pytest.mark.parametrize(
+    "address", ["javascript:alert(1)", "JaVaScRiPt:alert(1)", "data:text/html,x", "vbscript:x"]
+)
+def test_a_link_in_a_prompt_cannot_run_anything(tmp_path: Path, address: str) -> None:
+    project = copy_project(tmp_path, lessons=False)
+    write_lesson(
+        project, "small", lesson(f"[look]({address}) ![seen](https://elsewhere.invalid/x.png)")
+    )
+    for page in pages(build_project(project)):
+        for each in read_page(page).iter():
+            assert (
+                not each.get("href", "").lower().startswith(("javascript:", "data:", "vbscript:"))
+            )
+            assert each.tag != "img"

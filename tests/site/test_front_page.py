@@ -1,0 +1,93 @@
+"""The front page lists the lessons, and hand-written pages stand beside them."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from tests.html_page import read_page, text
+from tests.site_project import build_project, copy_project, small_lesson, write_lesson
+
+STRAYS = (
+    "notes/plan.txt",
+    "empty/.keep",
+    ".drafts/lesson.yaml",
+    ".hidden",
+    "small/.DS_Store",
+    "small/old/lesson.yaml",
+)
+
+
+@pytest.fixture
+def project(tmp_path: Path) -> Path:
+    """A site with one small lesson and no page written by hand."""
+    copy_project(tmp_path, lessons=False)
+    write_lesson(tmp_path, "small", small_lesson())
+    return tmp_path
+
+
+def listed(site: Path) -> list[str | None]:
+    main = next(read_page(site / "index.html").iter("main"))
+    return [link.get("href") for link in main.iter("a")]
+
+
+def test_without_a_page_of_its_own_the_front_page_lists_the_lessons(project: Path) -> None:
+    site = build_project(project)
+    assert listed(site) == ["small/index.html"]
+    assert len(list(site.glob("index*"))) == 1
+
+
+@pytest.mark.parametrize("name", ["index.md", "README.md"])
+def test_an_introduction_written_by_hand_stands_above_the_list(project: Path, name: str) -> None:
+    (project / "lessons" / name).write_text("Welcome to **our** kitchen.\n", "utf-8")
+    site = build_project(project)
+    assert listed(site) == ["small/index.html"]
+    main = text(next(read_page(site / "index.html").iter("main")))
+    assert main.index("Welcome to our kitchen.") < main.index("A small lesson")
+
+
+def test_a_site_without_lessons_has_a_front_page(tmp_path: Path) -> None:
+    assert listed(build_project(copy_project(tmp_path, lessons=False))) == []
+
+
+def test_the_front_page_lists_every_lesson_of_the_demo_once(built_site: Path) -> None:
+    lessons = sorted((built_site.parent / "lessons").glob("*/lesson.yaml"))
+    wanted = [f"{file.parent.name}/index.html" for file in lessons]
+    assert [href for href in listed(built_site) if href in wanted] == wanted
+
+
+def test_a_page_written_by_hand_wears_the_theme_and_is_linked_from_every_page(
+    project: Path,
+) -> None:
+    (project / "lessons/visit.md").write_text(
+        "# Visit *us*\n\nCome by. See [the lesson](small/index.md).\n\n## When\n\nFridays.\n",
+        "utf-8",
+    )
+    site = build_project(project)
+    page = read_page(site / "visit.html")
+    assert [text(heading) for heading in page.iter("h1")] == ["Visit us"]
+    assert "Come by." in text(next(page.iter("main")))
+    for other in ("index.html", "small/index.html"):
+        hrefs = {link.get("href") for link in read_page(site / other).iter("a")}
+        assert "visit.html" in {str(href).removeprefix("../") for href in hrefs}
+
+
+def test_media_beside_a_lesson_comes_along(project: Path) -> None:
+    (project / "lessons/small/market.jpg").write_bytes(b"picture")
+    assert (build_project(project) / "small/market.jpg").read_bytes() == b"picture"
+
+
+def test_the_lesson_file_itself_stays_at_home(built_site: Path) -> None:
+    assert not [*built_site.rglob("*.yaml"), *built_site.rglob("*.md"), *built_site.rglob("*.py")]
+
+
+def test_files_that_are_no_lesson_do_no_harm(project: Path) -> None:
+    for stray in STRAYS:
+        file = project / "lessons" / stray
+        file.parent.mkdir(parents=True, exist_ok=True)
+        file.write_text("not: a lesson\n", "utf-8")
+    (project / "lessons/idea").mkdir()
+    site = build_project(project)
+    assert listed(site) == ["small/index.html"]
+    assert list(site.rglob(".*")) == []

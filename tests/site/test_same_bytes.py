@@ -1,0 +1,19 @@
+"""The same files give the same bytes, wherever and whenever they are built."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from tests.site_project import build_project, copy_project, hashes
+
+
+def test_two_builds_in_two_places_are_the_same(built_site: Path, tmp_path: Path) -> None:
+    again = build_project(copy_project(tmp_path / "somewhere" / "else"))
+    assert hashes(again) == hashes(built_site)
+
+
+def test_building_again_over_the_old_site_changes_nothing(tmp_path: Path) -> None:
+    project = copy_project(tmp_path)
+    first = hashes(build_project(project))
+    (project / "site" / "left-over.html").write_text("of a lesson that is gone", "utf-8")
+    assert hashes(build_project(project)) == first
