@@ -1,0 +1,74 @@
+"""Which slide is shown when: the stops of a lesson along the time of its video."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
+
+from generator.compute.result import LessonResult
+from generator.present.say import Say
+from generator.present.slides.contents import contents, pause
+from generator.present.slides.slide import Content, Slide
+from generator.present.spoken import Cue, Span, spans, spoken
+
+PAUSE_LEAD = 2_000
+"""ms the pause slide is seen before its pause point: time to read it and to reach for a button."""
+TAIL = 2_000
+"""ms the last slide stays after the last moment of the lesson."""
+_GLIMPSE = 500
+"""ms that are left to a slide when a pause point follows too soon."""
+
+_Timed = tuple[int, int, Content]
+"""Start in ms, index of the stop, and what is shown."""
+
+
+def slides(result: LessonResult, say: Say) -> tuple[Slide, ...]:
+    """The slides in order, without a break from the start of the video to its end.
+
+    A pause slide stands from two seconds before its pause point until one second after it, so
+    a player that halts a little early or late shows it all the same. A lesson whose stops have
+    no times has no slides.
+    """
+    stops = result.lesson.file.stops
+    found = spans(stops)
+    if not found:
+        return ()
+    timed: list[_Timed] = []
+    starts = _first_heard(spoken(stops))
+    for span in found:
+        timed += _span(span, result, starts, timed[-1][0] if timed else -_GLIMPSE, say)
+    ends = [start for start, _, _ in timed[1:]] + [max(timed[-1][0], found[-1].end) + TAIL]
+    shown = zip(timed, ends, strict=True)
+    first = timed[0][0]  # whatever comes first is shown from the start
+    return tuple(
+        Slide(0 if start == first else start, end - (0 if start == first else start), index, len(stops), content)
+        for (start, index, content), end in shown
+        if end > start
+    )
+
+
+def _span(span: Span, result: LessonResult, heard: Mapping[tuple[int, int], int], before: int, say: Say) -> Iterator[_Timed]:
+    """Slides of one stop, and its pause slide; ``before`` is where the slide above begins."""
+    last = min(span.end, max(span.end - PAUSE_LEAD, before + _GLIMPSE)) if span.pauses else span.end
+    shown = contents(span.index, result, say)
+    if span.start < last:
+        for start, content in zip(_starts(span, last, len(shown), heard), shown, strict=True):
+            yield start, span.index, content
+    if span.pauses:
+        yield last, span.index, pause(span.index, result, say)
+
+
+def _starts(span: Span, last: int, number: int, heard: Mapping[tuple[int, int], int]) -> list[int]:
+    """Where each slide begins: with its paragraph of the script, or in equal shares of the time."""
+    paragraphs = [start for (index, _), start in heard.items() if index == span.index]
+    begins = [span.start, *paragraphs[1:]]
+    fits = len(paragraphs) == number and all(one < other for one, other in pairwise([*begins, last]))
+    return begins if fits else [span.start + (last - span.start) * place // number for place in range(number)]
+
+
+def _first_heard(cues: Sequence[Cue]) -> dict[tuple[int, int], int]:
+    """When each paragraph of each stop begins, in ms."""
+    heard: dict[tuple[int, int], int] = {}
+    for cue in cues:
+        heard.setdefault((cue.index, cue.paragraph), cue.start)
+    return heard

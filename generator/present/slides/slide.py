@@ -1,0 +1,107 @@
+"""One slide: when it is shown, where it hangs on the thread, and what stands on it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from generator.present.views import BlocksView
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A title and the sentence to remember."""
+
+    title: str
+    line: str
+    """The last sentence of what is said meanwhile, or empty."""
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """A prompt, large."""
+
+    heading: str
+    prompt: str
+
+
+@dataclass(frozen=True, slots=True)
+class Held:
+    """One food of a row."""
+
+    side: str
+    """Name of the side."""
+    food: str
+    amount: str
+    """``1 medium``, or empty."""
+    value: str
+    """As shown on the page, without its unit."""
+    unit: str
+    blocks: BlocksView
+
+
+@dataclass(frozen=True, slots=True)
+class RowOfTwo:
+    """Two foods with their shown values, and the question."""
+
+    heading: str
+    first: Held
+    second: Held
+    question: str
+
+
+@dataclass(frozen=True, slots=True)
+class Before:
+    """The room check, before anyone moves."""
+
+    heading: str
+    checks: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class MoveCount:
+    """A move and how many times."""
+
+    heading: str
+    name: str
+    count: str
+    """Whole number, formatted."""
+    count_is: str
+    left_over: str
+    """``5 kcal left over``, or empty."""
+    figures: tuple[str, ...]
+    """SVG of the two poses."""
+
+
+@dataclass(frozen=True, slots=True)
+class Pause:
+    """Pause here, your turn."""
+
+    heading: str
+    """The stop's own heading."""
+    says: str
+    """``Pause here: your turn``."""
+    task: str
+    """What to do now, in a sentence."""
+
+
+Content = Line | Question | RowOfTwo | Before | MoveCount | Pause
+
+
+@dataclass(frozen=True, slots=True)
+class Slide:
+    """One picture of the video."""
+
+    start: int
+    """ms from the start of the video."""
+    duration: int
+    """ms"""
+    stop: int
+    """Index of the stop it belongs to, from 0."""
+    stops: int
+    """How many knots the thread has."""
+    content: Content
+
+    @property
+    def layout(self) -> str:
+        """Name of the drawing in ``theme/slides.typ``: ``RowOfTwo``, ``Pause`` …"""
+        return type(self.content).__name__
