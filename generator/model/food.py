@@ -137,9 +137,13 @@ class Food:
             return None
         if wanted.grams is not None:
             return Serving(wanted.grams, None, Fraction(1))
-        for portion in self.entry.portions:
-            held = parse_amount(portion.names["en"])
-            if held and held.unit == wanted.unit:
-                times = wanted.number / held.number
-                return Serving(Fraction(portion.grams) * times, portion, times)
-        return None
+        fitting = [
+            (wanted.number / held.number, portion)
+            for portion in self.entry.portions
+            if (held := parse_amount(portion.names["en"])) and held.unit == wanted.unit
+        ]
+        if not fitting:
+            return None
+        # A portion the record weighed as it is comes before a multiple of another one.
+        times, portion = next((one for one in fitting if one[0] == 1), fitting[0])
+        return Serving(Fraction(portion.grams) * times, portion, times)
