@@ -18,8 +18,8 @@ from collections.abc import Callable
 from decimal import Decimal
 from enum import StrEnum
 
-_Column = Callable[[int, int, int], tuple[int, int]]
-"""Two digits and what the place before borrowed, into a digit and what is borrowed in turn."""
+_Column = Callable[[int, int, int], int]
+"""What two digits leave, given what the place before borrowed; below 0 where it borrows in turn."""
 
 
 class Mistake(StrEnum):
@@ -100,13 +100,13 @@ def count_mistake(gap: Decimal, per: Decimal, answer: Decimal) -> Mistake | None
 def gap_answers(top: int, bottom: int) -> dict[Mistake, tuple[Decimal, ...]]:
     """What each mistake makes of a subtraction of tenths, in tenths; empty where it cannot happen."""
     return {
-        Mistake.SMALLER_FROM_LARGER: _columns(top, bottom, lambda a, b, _: (abs(a - b), 0)),
-        Mistake.NO_DECREMENT: _columns(top, bottom, lambda a, b, _: ((a - b) % 10, 0)),
+        Mistake.SMALLER_FROM_LARGER: _columns(top, bottom, lambda a, b, _: abs(a - b)),
+        Mistake.NO_DECREMENT: _columns(top, bottom, lambda a, b, _: (a - b) % 10),
         Mistake.ZERO_GIVES_DIGIT: _columns(
-            top, bottom, lambda a, b, owed: _borrow(a, b, owed) if a or owed else (b, 0)
+            top, bottom, lambda a, b, owed: a - b - owed if a or owed else b
         ),
         Mistake.ZERO_GIVES_ZERO: _columns(
-            top, bottom, lambda a, b, owed: _borrow(a, b, owed) if a or owed else (0, 0)
+            top, bottom, lambda a, b, owed: a - b - owed if a or owed else 0
         ),
         Mistake.ACROSS_ZERO: _across_zero(top, bottom),
         Mistake.ADDED: (Decimal(top + bottom),),
@@ -126,14 +126,10 @@ def _columns(top: int, bottom: int, column: _Column) -> tuple[Decimal, ...]:
     """Subtract place by place, from the ones on."""
     answer = owed = 0
     for place in range(len(str(top))):
-        digit, owed = column(_digit(top, place), _digit(bottom, place), owed)
-        answer += digit * 10**place
+        left = column(_digit(top, place), _digit(bottom, place), owed)
+        answer += left % 10 * 10**place
+        owed = int(left < 0)
     return (Decimal(answer),)
-
-
-def _borrow(a: int, b: int, owed: int) -> tuple[int, int]:
-    """One place as it should be done."""
-    return (a - owed - b) % 10, int(a - owed < b)
 
 
 def _across_zero(top: int, bottom: int) -> tuple[Decimal, ...]:

@@ -56,7 +56,7 @@ def test_it_halts_at_the_pause_and_moves_to_the_stop(player: Page, rate: float) 
     play(player)
     expect(player.get_by_role("heading", name="Think")).to_be_focused()
     assert 0 <= wait_for_pause(player) - 1.0 <= LATE
-    expect(player.locator("p[role=status].unseen")).to_have_text(
+    expect(player.locator("span[role=status].unseen")).to_have_text(
         "The video has stopped. Your turn: Think"
     )
 

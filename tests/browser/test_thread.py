@@ -64,7 +64,7 @@ def test_it_is_as_it_was_after_a_reload_and_new_when_cleared(thread: Page) -> No
     assert (here(thread), done(thread)) == ("lunch", ["think"])
     thread.get_by_role("button", name="Clear").press("Enter")
     assert (here(thread), done(thread)) == ("watch", [])
-    expect(thread.locator("p[role=status].unseen")).to_have_text(
+    expect(thread.locator("span[role=status].unseen")).to_have_text(
         "What you wrote in this lesson is cleared."
     )
 

@@ -1,15 +1,17 @@
-/** Says something to a screen reader that the eye sees anyway. */
+/** Words for a screen reader about what the eye sees anyway. */
 
-/** @type {HTMLElement | undefined} */
-let region;
+const region = unseen();
+region.setAttribute("role", "status");
 
-/** @param {string} text */
+/** @param {string} text to be said now */
 export function announce(text) {
-  if (!region) {
-    region = document.createElement("p");
-    region.className = "unseen";
-    region.setAttribute("role", "status");
-    document.body.append(region);
-  }
+  if (!region.isConnected) document.body.append(region);
   region.textContent = text;
+}
+
+/** A piece of text that is heard and not seen. */
+export function unseen() {
+  const text = document.createElement("span");
+  text.className = "unseen";
+  return text;
 }

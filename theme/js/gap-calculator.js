@@ -71,23 +71,15 @@ class Row {
     const counting = input.name === "count";
     if (!input.value.trim()) return this.say(counting ? "count_empty" : "gap_empty");
     if (tenths === null) return this.say("unread");
-    const mistake = counting
-      ? countMistake(this.larger - this.smaller, this.per, tenths)
-      : gapMistake(this.larger, this.smaller, tenths);
-    if (mistake) return this.say(mistake);
-    if (counting) return this.say("count_step");
-    return this.say(restingPlace(this.smaller, this.larger) ? "gap_step" : "gap_look");
+    if (counting) return this.say(countMistake(this.larger - this.smaller, this.per, tenths) || "count_step");
+    const step = restingPlace(this.smaller, this.larger) ? "gap_step" : "gap_look";
+    return this.say(gapMistake(this.larger, this.smaller, tenths) || step);
   }
 
   /** @param {string} key */
   say(key) {
-    const numbers = {
-      larger: this.larger,
-      smaller: this.smaller,
-      gap: this.larger - this.smaller,
-      per: this.per,
-      rest: restingPlace(this.smaller, this.larger),
-    };
+    const { larger, smaller, per } = this;
+    const numbers = { larger, smaller, per, gap: larger - smaller, rest: restingPlace(smaller, larger) };
     const written = Object.entries(numbers).map(([name, tenths]) => [name, writeTenths(tenths, this.language)]);
     return say(key, Object.fromEntries(written));
   }

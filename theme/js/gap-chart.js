@@ -29,41 +29,29 @@ export class GapChart extends HTMLElement {
   }
 
   async draw() {
-    const [figure] = await Promise.all([this.fetchFigure(), this.loadLibrary()]);
+    const { figure = "", library = "" } = this.dataset;
+    const [{ data, layout }] = await Promise.all([fetch(figure).then((answer) => answer.json()), load(library)]);
     const box = document.createElement("div");
     box.tabIndex = -1;
     box.setAttribute("role", "img");
     box.setAttribute("aria-label", this.querySelector("caption")?.textContent ?? "");
     this.prepend(box);
-    try {
-      await plotly().newPlot(box, figure.data, figure.layout, { responsive: true, displaylogo: false });
-      box.focus();
-    } catch (error) {
-      box.remove();
-      throw error;
-    }
-  }
-
-  async fetchFigure() {
-    const answer = await fetch(this.dataset.figure ?? "");
-    if (!answer.ok) throw new Error(answer.statusText);
-    return answer.json();
-  }
-
-  /** @returns {Promise<void>} */
-  loadLibrary() {
-    return new Promise((done, failed) => {
-      if (plotly()) return done();
-      const script = document.createElement("script");
-      script.src = this.dataset.library ?? "";
-      script.onload = () => done();
-      script.onerror = failed;
-      document.head.append(script);
-    });
+    // No bar of tools, so no way into a zoom that only those tools lead out of.
+    await /** @type {any} */ (window).Plotly.newPlot(box, data, { ...layout, dragmode: false }, { responsive: true, displayModeBar: false });
+    box.focus();
   }
 }
 
-/** The library, once its script has run. */
-function plotly() {
-  return /** @type {any} */ (window).Plotly;
+/**
+ * @param {string} address of a script
+ * @returns {Promise<unknown>}
+ */
+function load(address) {
+  const script = document.createElement("script");
+  script.src = address;
+  document.head.append(script);
+  return new Promise((done, failed) => {
+    script.onload = done;
+    script.onerror = failed;
+  });
 }

@@ -1,4 +1,4 @@
-import { announce } from "./announce.js";
+import { announce, unseen } from "./announce.js";
 import { Progress } from "./progress.js";
 import { lessonStore } from "./store.js";
 import { say } from "./words.js";
@@ -12,29 +12,31 @@ export class LessonThread extends HTMLElement {
     customElements.define("lesson-thread", this);
   }
 
+  store = lessonStore();
+  progress = new Progress(this.store);
+  /** @type {HTMLElement[]} */
+  stops = [];
+
   connectedCallback() {
-    this.store = lessonStore();
-    /** @type {HTMLElement[]} */
     this.stops = [...this.querySelectorAll(/** @type {"section"} */ (".stop"))];
-    this.progress = new Progress(
-      this.stops.map(({ id }) => id),
-      this.store,
-    );
+    this.progress.stops = this.stops.map(({ id }) => id);
     this.listen();
     this.show();
   }
 
   listen() {
-    this.on("focusin", (stop) => this.progress?.isDone(stop.id) || this.visit(stop)); // the plum does not climb back
-    this.on("pause-reached", (stop) => this.reach(stop));
+    this.on("focusin", (stop) => this.progress.isDone(stop.id) || this.visit(stop)); // the plum does not climb back
+    this.on("pause-reached", (stop) => {
+      this.finishWatched(this.stops.slice(0, this.stops.indexOf(stop)));
+      this.visit(stop);
+    });
+    this.on("ended", () => this.finishWatched(this.stops));
     this.on("gap-found", (stop, row) => this.findRow(stop, row));
     this.on("toggle", (stop, details) => {
-      if (!details.hasAttribute("open")) return;
-      if (details.matches("[data-working]")) this.findRow(stop, details);
-      else if (stop.dataset.kind === "ask" && details.matches("[data-reveal]")) this.finish(stop);
+      if (details.matches("[data-working][open]")) this.findRow(stop, details);
+      if (details.matches(".stop-ask > [data-reveal][open]")) this.finish(stop);
     });
     this.on("click", (stop, button) => button.closest("[data-go-on]") && this.finish(stop));
-    this.on("ended", (stop) => this.finish(stop));
     const clear = this.querySelector("[data-clear]");
     clear?.removeAttribute("hidden");
     clear?.addEventListener("click", () => this.clear());
@@ -56,11 +58,9 @@ export class LessonThread extends HTMLElement {
     );
   }
 
-  /** @param {HTMLElement} stop where the video has halted: what was to be watched before it, was */
-  reach(stop) {
-    const before = this.stops?.slice(0, this.stops.indexOf(stop)) ?? [];
-    for (const watched of before.filter(({ dataset }) => dataset.kind === "watch")) this.progress?.finish(watched.id);
-    this.visit(stop);
+  /** @param {HTMLElement[]} stops that the video has come past */
+  finishWatched(stops) {
+    for (const stop of stops) if (stop.matches(".stop-watch")) this.finish(stop);
   }
 
   /**
@@ -76,18 +76,18 @@ export class LessonThread extends HTMLElement {
 
   /** @param {HTMLElement} stop */
   finish(stop) {
-    this.progress?.finish(stop.id);
+    this.progress.finish(stop.id);
     this.show();
   }
 
   /** @param {HTMLElement} stop */
   visit(stop) {
-    this.progress?.visit(stop.id);
+    this.progress.visit(stop.id);
     this.show();
   }
 
   clear() {
-    this.store?.clear();
+    this.store.clear();
     for (const row of this.querySelectorAll("[data-found]")) row.removeAttribute("data-found");
     this.dispatchEvent(new CustomEvent("lesson-cleared"));
     this.show();
@@ -95,14 +95,14 @@ export class LessonThread extends HTMLElement {
   }
 
   show() {
-    for (const stop of this.stops ?? []) {
-      const isDone = this.progress?.isDone(stop.id) ?? false;
-      const isHere = this.progress?.here() === stop.id;
+    for (const stop of this.stops) {
+      const done = this.progress.isDone(stop.id);
+      const here = this.progress.here() === stop.id;
       const knot = stop.closest("li");
-      knot?.toggleAttribute("data-done", isDone);
-      if (isHere) knot?.setAttribute("aria-current", "step");
-      else knot?.removeAttribute("aria-current");
-      this.describe(stop, [isDone && say("done"), isHere && say("here")].filter(Boolean).join(", "));
+      knot?.toggleAttribute("data-done", done);
+      knot?.toggleAttribute("aria-current", here);
+      if (here) knot?.setAttribute("aria-current", "step");
+      this.describe(stop, (done ? ` (${say("done")})` : "") + (here ? ` (${say("here")})` : ""));
     }
   }
 
@@ -112,13 +112,9 @@ export class LessonThread extends HTMLElement {
    * @param {string} text
    */
   describe(stop, text) {
-    let said = stop.querySelector("[data-said]");
-    if (!said) {
-      said = document.createElement("span");
-      said.className = "unseen";
-      said.setAttribute("data-said", "");
-      stop.querySelector("h2")?.append(said);
-    }
-    if (said.textContent !== text) said.textContent = text && ` (${text})`;
+    const heading = stop.querySelector("h2");
+    if (!heading?.querySelector("span")) heading?.append(unseen());
+    const said = heading?.querySelector("span");
+    if (said && said.textContent !== text) said.textContent = text; // said anew only where it is new
   }
 }

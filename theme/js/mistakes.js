@@ -12,11 +12,11 @@
  */
 export function gapMistake(top, bottom, answer) {
   return first(answer, top - bottom, {
-    smaller_from_larger: [columns(top, bottom, (a, b) => [Math.abs(a - b), 0])],
-    no_decrement: [columns(top, bottom, (a, b) => [(a - b + 10) % 10, 0])],
-    zero_gives_digit: [columns(top, bottom, (a, b, owed) => (a || owed ? borrow(a, b, owed) : [b, 0]))],
-    zero_gives_zero: [columns(top, bottom, (a, b, owed) => (a || owed ? borrow(a, b, owed) : [0, 0]))],
-    across_zero: [acrossZero(top, bottom)],
+    smaller_from_larger: columns(top, bottom, (a, b) => Math.abs(a - b)),
+    no_decrement: columns(top, bottom, (a, b) => (a - b + 10) % 10),
+    zero_gives_digit: columns(top, bottom, (a, b, owed) => (a || owed ? a - b - owed : b)),
+    zero_gives_zero: columns(top, bottom, (a, b, owed) => (a || owed ? a - b - owed : 0)),
+    across_zero: acrossZero(top, bottom),
     added: [top + bottom],
     ...placeSlips(top - bottom),
   });
@@ -50,30 +50,20 @@ function first(answer, right, answers) {
 }
 
 /**
- * Subtracts place by place; `column` turns two digits and what is owed into a digit and what is owed next.
+ * Subtracts place by place, from the right; `column` gives what two digits leave, below 0 where it borrows.
  * @param {number} top
  * @param {number} bottom
- * @param {(a: number, b: number, owed: number) => number[]} column
+ * @param {(a: number, b: number, owed: number) => number} column
  */
 function columns(top, bottom, column) {
   let answer = 0;
   let owed = 0;
   for (let one = 1; one <= top; one *= 10) {
-    const [digit = 0, next = 0] = column(digitAt(top, one), digitAt(bottom, one), owed);
-    answer += digit * one;
-    owed = next;
+    const left = column(digitAt(top, one), digitAt(bottom, one), owed);
+    answer += ((left + 10) % 10) * one;
+    owed = left < 0 ? 1 : 0;
   }
-  return answer;
-}
-
-/**
- * @param {number} a
- * @param {number} b
- * @param {number} owed
- */
-function borrow(a, b, owed) {
-  const left = a - owed - b;
-  return [(left + 10) % 10, left < 0 ? 1 : 0];
+  return [answer];
 }
 
 /**
@@ -82,21 +72,19 @@ function borrow(a, b, owed) {
  * @param {number} bottom
  */
 function acrossZero(top, bottom) {
+  const end = top;
   let answer = 0;
   let skipped = false;
-  const end = top;
   for (let one = 1; one <= end; one *= 10) {
     const left = digitAt(top, one) - digitAt(bottom, one);
-    if (left < 0) {
-      let lender = one * 10;
-      while (lender <= end && !digitAt(top, lender)) lender *= 10;
-      if (lender > end) return NaN;
-      top -= lender;
-      skipped ||= lender > one * 10;
-    }
     answer += ((left + 10) % 10) * one;
+    if (left >= 0) continue;
+    let lender = one * 10;
+    while (lender <= end && !digitAt(top, lender)) lender *= 10;
+    top -= lender; // below 0 where nothing is left to borrow from: this child would have noticed
+    skipped ||= lender > one * 10;
   }
-  return skipped ? answer : NaN;
+  return skipped && top >= 0 ? [answer] : [];
 }
 
 /** @param {number} count */

@@ -12,99 +12,104 @@ export class PausePlayer extends HTMLElement {
     customElements.define("pause-player", this);
   }
 
-  connectedCallback() {
-    const video = this.querySelector("video");
-    if (!video) return;
-    this.video = video;
-    /** @type {[string, string][]} */
-    const pauses = JSON.parse(this.dataset.pauses || "[]");
-    this.points = pauses.map(([at, stop]) => ({ at: Number(at), stop }));
-    /** @type {Set<string>} */
-    this.passed = new Set();
-    this.last = -1; // a pause at 0:00 is a pause too
-    this.offerSwitch();
-    this.offerButtons();
-    for (const happened of ["timeupdate", "ended", "seeked", "ratechange"]) video.addEventListener(happened, () => this.look());
-    video.addEventListener("play", () => this.watchFrames());
-  }
+  // The script runs when the page is read to its end: what the element holds is there already.
+  video = this.querySelector("video");
+  box = this.querySelector("input");
+  /** @type {import("./pause-points.js").PausePoint[]} */
+  points = JSON.parse(this.dataset.pauses || "[]").map(([at = "", stop = ""]) => ({ at: Number(at), stop }));
+  /** @type {Set<string>} */
+  passed = new Set();
+  last = -1; // a pause at 0:00 is a pause too
 
-  /** Has the video come to a pause point? While it is held or being dragged, that can wait. */
-  look() {
-    const { video, last = 0, points = [], passed = new Set() } = this;
-    if (!video || video.seeking || (video.paused && !video.ended)) return;
-    const now = video.currentTime;
-    this.last = now;
-    const point = this.isOn() && pauseBetween(points, last, now, passed);
-    if (point) this.halt(point);
-    else this.lookAgain(untilNext(points, now, passed));
+  connectedCallback() {
+    const { video } = this;
+    if (!video) return;
+    for (const happened of ["timeupdate", "ended", "seeked", "ratechange"]) video.addEventListener(happened, () => this.look(video));
+    video.addEventListener("play", () => this.watchFrames(video));
+    this.offerButtons(video);
+    this.offerSwitch();
   }
 
   /**
-   * `timeupdate` comes four times a second and a picture may stand for long: a clock of our own for the last stretch.
-   * @param {number | undefined} seconds of video
+   * Has the video come to a pause point? While it is held or being dragged, that can wait.
+   * @param {HTMLVideoElement} video
    */
-  lookAgain(seconds) {
+  look(video) {
+    if (video.seeking || (video.paused && !video.ended)) return;
+    const { last, points, passed } = this;
+    const now = (this.last = video.currentTime);
+    const point = this.isOn() && pauseBetween(points, last, now, passed);
     clearTimeout(this.timer);
-    if (seconds === undefined || seconds > 1) return;
-    this.timer = setTimeout(() => this.look(), (seconds * 1000) / (this.video?.playbackRate || 1));
+    if (point) return this.halt(video, point.stop);
+    // `timeupdate` comes four times a second and a picture may stand for long: a clock of our own for the last second.
+    const seconds = untilNext(points, now, passed);
+    if (seconds < 1) this.timer = setTimeout(() => this.look(video), (seconds * 1000) / video.playbackRate);
   }
 
-  watchFrames() {
-    this.look();
-    if (this.video?.requestVideoFrameCallback && !this.video.paused) {
-      this.video.cancelVideoFrameCallback(this.frame ?? 0);
-      this.frame = this.video.requestVideoFrameCallback(() => this.watchFrames());
-    }
+  /** @param {HTMLVideoElement} video */
+  watchFrames(video) {
+    this.look(video);
+    if (video.paused || !video.requestVideoFrameCallback) return;
+    video.cancelVideoFrameCallback(this.frame ?? 0);
+    this.frame = video.requestVideoFrameCallback(() => this.watchFrames(video));
   }
 
-  /** @param {import("./pause-points.js").PausePoint} point */
-  halt({ stop }) {
-    this.video?.pause();
+  /**
+   * @param {HTMLVideoElement} video
+   * @param {string} stop
+   */
+  halt(video, stop) {
+    video.pause();
     if (document.fullscreenElement) document.exitFullscreen();
-    this.passed?.add(stop);
+    this.passed.add(stop);
     const section = document.getElementById(stop);
     const heading = section?.querySelector("h2");
     section?.dispatchEvent(new CustomEvent("pause-reached", { bubbles: true }));
     announce(say("paused", { stop: heading?.firstChild?.textContent ?? "" }));
-    heading?.focus();
+    section?.scrollIntoView(); // the whole question, not its heading at the lower edge
+    heading?.focus({ preventScroll: true });
   }
 
-  /** @param {HTMLElement} section a stop that the learner is done with */
-  goOn(section) {
-    const at = Number(section.dataset.at);
-    this.passed?.add(section.id);
-    const waiting = this.isOn() && this.points?.find((point) => point.at === at && !this.passed?.has(point.stop));
-    if (waiting) this.halt(waiting);
-    else this.playFrom(Math.max(at, this.video?.currentTime ?? 0));
+  /**
+   * @param {HTMLVideoElement} video
+   * @param {HTMLElement} section a stop that the learner is done with
+   */
+  goOn(video, section) {
+    const at = Number(section.dataset.at || -1);
+    this.passed.add(section.id);
+    const waiting = this.isOn() && this.points.find((point) => point.at === at && !this.passed.has(point.stop));
+    if (waiting) this.halt(video, waiting.stop);
+    else this.playFrom(video, Math.max(at, video.currentTime));
   }
 
-  /** @param {number} seconds */
-  playFrom(seconds) {
-    const { video } = this;
-    if (!video) return;
+  /**
+   * @param {HTMLVideoElement} video
+   * @param {number} seconds
+   */
+  playFrom(video, seconds) {
     this.last = seconds; // the learner chose to go there: nothing in between counts as crossed
     if (seconds !== video.currentTime) video.currentTime = seconds;
     video.focus();
     video.play().catch(() => {}); // there may be no file; its controls say so
   }
 
-  offerButtons() {
-    const page = this.closest("lesson-thread") ?? document;
-    for (const button of page.querySelectorAll("[data-go-on], [data-play-from]")) {
-      if (!(button instanceof HTMLElement)) continue;
+  /** @param {HTMLVideoElement} video */
+  offerButtons(video) {
+    /** @type {NodeListOf<HTMLButtonElement>} */
+    const buttons = document.querySelectorAll("[data-go-on], [data-play-from]");
+    for (const button of buttons) {
       const section = button.closest("section");
-      const { playFrom } = button.dataset;
+      const from = button.dataset.playFrom;
       button.hidden = false;
-      button.addEventListener("click", () => (playFrom ? this.playFrom(Number(playFrom)) : section && this.goOn(section)));
+      button.addEventListener("click", () => (from ? this.playFrom(video, Number(from)) : section && this.goOn(video, section)));
     }
   }
 
   /** Stopping at the pauses can be switched off, for all lessons on this device. */
   offerSwitch() {
-    const box = this.querySelector("input");
+    const { box } = this;
     if (!box) return;
     const store = new Store("player");
-    this.box = box;
     box.checked = store.get("pauses") !== "off";
     box.addEventListener("change", () => store.set("pauses", box.checked ? "on" : "off"));
     box.closest("label")?.removeAttribute("hidden");

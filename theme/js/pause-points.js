@@ -23,12 +23,12 @@ export function pauseBetween(points, before, now, passed) {
 }
 
 /**
- * Seconds of video until the next point, or nothing.
+ * Seconds of video until the next point; without end where there is none.
  * @param {readonly PausePoint[]} points in order of time
  * @param {number} now seconds
  * @param {ReadonlySet<string>} passed
  */
 export function untilNext(points, now, passed) {
   const next = points.find(({ at, stop }) => at > now && !passed.has(stop));
-  return next && next.at - now;
+  return (next?.at ?? Infinity) - now;
 }

@@ -3,11 +3,13 @@
  */
 export class Progress {
   /**
-   * @param {readonly string[]} stops ids, in order
-   * @param {Pick<import("./store.js").Store, "get" | "set">} store
+   * Ids, in order.
+   * @type {string[]}
    */
-  constructor(stops, store) {
-    this.stops = stops;
+  stops = [];
+
+  /** @param {Pick<import("./store.js").Store, "get" | "set">} store */
+  constructor(store) {
     this.store = store;
   }
 
