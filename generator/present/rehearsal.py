@@ -24,6 +24,8 @@ class Picture:
 class Rehearsal:
     """A video without a voice, ready to be encoded."""
 
+    source: str
+    """The lesson file, relative to the project's root."""
     video: str
     """Name of the file: the lesson's own, or its id with ``.mp4``."""
     captions: str
@@ -48,8 +50,12 @@ def rehearsal(result: LessonResult, say: Say, theme: Path) -> Rehearsal:
     shown = slides(result, say)
     drawn = pictures(shown, theme)
     return Rehearsal(
+        source=lesson.places.file,
         video=video.file if video else f"{lesson.id}.mp4",
-        captions=(video.captions.get(say.language) if video else None) or f"{lesson.id}.{say.language}.vtt",
-        pictures=tuple(Picture(png, slide.duration / 1000) for png, slide in zip(drawn, shown, strict=True)),
+        captions=(video.captions.get(say.language) if video else None)
+        or f"{lesson.id}.{say.language}.vtt",
+        pictures=tuple(
+            Picture(png, slide.duration / 1000) for png, slide in zip(drawn, shown, strict=True)
+        ),
         webvtt=caption_draft(lesson.file.stops),
     )

@@ -63,7 +63,9 @@ def spans(stops: Sequence[Stop]) -> tuple[Span, ...]:
     free = 0
     for index, stop in enumerate(stops):
         if isinstance(stop, WatchStop):
-            found.append(Span(index, max(free, _ms(stop.start)), max(free, _ms(stop.end)), pauses=False))
+            found.append(
+                Span(index, max(free, _ms(stop.start)), max(free, _ms(stop.end)), pauses=False)
+            )
             free = found[-1].end
         elif stop.at is not None:
             end = _ms(stop.at)
@@ -77,7 +79,11 @@ def spoken(stops: Sequence[Stop]) -> tuple[Cue, ...]:
     cues: list[Cue] = []
     for stretch in _between_pauses(spans(stops)):
         end = stretch[-1].end
-        parts = [(span, paragraph, lines) for span in stretch for paragraph, lines in _parts(stops[span.index].say or "")]
+        parts = [
+            (span, paragraph, lines)
+            for span in stretch
+            for paragraph, lines in _parts(stops[span.index].say or "")
+        ]
         laid = list(_lay(parts, stretch[0].start))
         cues += laid if not laid or laid[-1].end <= end else _squeeze(laid, stretch[0].start, end)
     return tuple(cues)
@@ -109,12 +115,20 @@ def _lay(parts: Sequence[tuple[Span, int, tuple[str, ...]]], start: int) -> Iter
 
 
 def _squeeze(cues: Sequence[Cue], start: int, end: int) -> Iterator[Cue]:
-    """More words than there is time: all of them, faster; the check of captions will say so."""
+    """More words than there is time: all of them, faster; none where there is no time at all."""
+    if end - start < len(cues):
+        return
     total = sum(cue.end - cue.start for cue in cues)
     spent = 0
     for cue in cues:
         began, spent = spent, spent + cue.end - cue.start
-        yield Cue(start + began * (end - start) // total, start + spent * (end - start) // total, cue.lines, cue.index, cue.paragraph)
+        yield Cue(
+            start + began * (end - start) // total,
+            start + spent * (end - start) // total,
+            cue.lines,
+            cue.index,
+            cue.paragraph,
+        )
 
 
 def _parts(say: str) -> Iterator[tuple[int, tuple[str, ...]]]:
@@ -126,7 +140,11 @@ def _parts(say: str) -> Iterator[tuple[int, tuple[str, ...]]]:
 
 def _break(words: Sequence[str]) -> Iterator[tuple[str, ...]]:
     """A sentence in as few cues as hold it, of about equal length, after a comma where one is near."""
-    fewest = next(number for number in range(1, len(words) + 1) if len(words) <= number * _WORDS_A_CUE and _fits(words, number))
+    fewest = next(
+        number
+        for number in range(1, len(words) + 1)
+        if len(words) <= number * _WORDS_A_CUE and _fits(words, number)
+    )
     start = 0
     for left in range(fewest, 0, -1):
         end = len(words) if left == 1 else _cut(words, start, left)
@@ -139,7 +157,9 @@ def _fits(words: Sequence[str], number: int) -> bool:
     for left in range(number, 0, -1):
         end = len(words) if left == 1 else _cut(words, start, left)
         lines = _two_lines(words[start:end])
-        if end - start > 1 and (len(lines) > 2 or end - start > _WORDS_A_CUE or max(map(len, lines)) > LINE):
+        if end - start > 1 and (
+            len(lines) > 2 or end - start > _WORDS_A_CUE or max(map(len, lines)) > LINE
+        ):
             return False
         start = end
     return True
@@ -148,7 +168,11 @@ def _fits(words: Sequence[str], number: int) -> bool:
 def _cut(words: Sequence[str], start: int, left: int) -> int:
     """Where the next of so many equal parts ends."""
     even = start + round((len(words) - start) / left)
-    near = [place for place in (even, even - 1, even + 1, even - 2, even + 2) if start < place <= len(words) - left + 1]
+    near = [
+        place
+        for place in (even, even - 1, even + 1, even - 2, even + 2)
+        if start < place <= len(words) - left + 1
+    ]
     commas = [place for place in near if words[place - 1].endswith((",", ";"))]
     return (commas or near)[0]
 

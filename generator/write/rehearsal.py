@@ -12,6 +12,7 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from generator.present.rehearsal import Picture, Rehearsal
+from generator.problems import LessonError, Place, Problem
 
 FRAMES_A_SECOND = 10
 """A pause point falls on a frame to a tenth of a second, and a still slide costs next to nothing."""
@@ -19,54 +20,75 @@ _MARK = b"Plumline rehearsal"
 """Stands in the video's own description: a film of someone's has no such mark and is never replaced."""
 
 
-class RehearsalError(Exception):
-    """A rehearsal that cannot be made; the message is a sentence for the educator, with a way out."""
-
-
 def write_rehearsal(made: Rehearsal, folder: Path) -> Path:
     """Write the video and its captions beside the lesson; returns the video.
 
+    Captions that were edited, and have lost the note of a draft, stay as they are.
+
     Raises:
-        RehearsalError: no stop has a time, the encoder is not installed or fails, or a file of
-            the same name was not made by this function.
+        LessonError: no stop has a time, a film of the same name is in the way, or the encoder is
+            not installed or fails.
     """
     video, captions = folder / made.video, folder / made.captions
     if not made.pictures:
-        raise RehearsalError('No stop of this lesson has a time: give its stops `at: "0:40"` and the like first')
+        raise _problem(
+            made, "no stop of this lesson has a time", 'give its stops `at: "0:40"` and the like'
+        )
     if video.exists() and _MARK not in video.read_bytes():
-        raise RehearsalError(f"{video.name} is a film and no rehearsal: move it away, or give `video: file:` another name")
-    encode(made.pictures, video)
+        raise _problem(
+            made,
+            f"`{video.name}` is a film and no rehearsal",
+            "move it away, or give the video another name",
+        )
+    program = encoder()
+    if program is None:
+        raise _problem(
+            made,
+            "the part that makes videos is not installed",
+            'run `pip install "plumline[video]"` once',
+        )
+    said = encode(made.pictures, video, program)
+    if said:
+        raise _problem(
+            made, f"ffmpeg could not make the video ({said})", "look whether the disk is full"
+        )
     if not captions.exists() or made.draft_note in captions.read_text("utf-8"):
         captions.write_text(made.webvtt, "utf-8", newline="\n")
     return video
 
 
-def encode(pictures: Sequence[Picture], out: Path) -> None:
+def encoder() -> str | None:
+    """Path of ffmpeg; nothing where the optional part is not installed."""
+    try:
+        import imageio_ffmpeg  # noqa: PLC0415  # 30 MB that only rehearsing needs
+    except ImportError:
+        return None
+    return str(imageio_ffmpeg.get_ffmpeg_exe())
+
+
+def encode(pictures: Sequence[Picture], out: Path, program: str) -> str:
     """Pictures of equal size into one MP4: H.264, a key frame at every picture, playable while it loads.
 
-    Raises:
-        RehearsalError: the encoder is not installed, or fails.
+    Returns:
+        What went wrong, in the encoder's words; empty when all went well.
     """
-    program = _program()
     with TemporaryDirectory() as name:
         folder = Path(name)
         (folder / "slides.txt").write_text("\n".join(_list(pictures, folder)), "utf-8")
-        command = [program, *_options(pictures), str(folder / "video.mp4")]
+        command = [program, *_options(pictures), "video.mp4"]
         done = subprocess.run(command, cwd=folder, capture_output=True, text=True, check=False)  # noqa: S603  # our own list of arguments, no shell
         if done.returncode:
-            raise RehearsalError(f"ffmpeg could not make the video: {done.stderr.strip().splitlines()[-1]}")
-        finished = out.with_name(f".{out.name}.part")  # beside it, so that the swap below is one step on any disk
+            return (done.stderr.strip().splitlines() or ["no word"])[-1]
+        finished = out.with_name(
+            f".{out.name}.part"
+        )  # beside it, so that the swap below is one step on any disk
         finished.write_bytes((folder / "video.mp4").read_bytes())
         finished.replace(out)
+    return ""
 
 
-def _program() -> str:
-    """Path of ffmpeg."""
-    try:
-        import imageio_ffmpeg  # noqa: PLC0415  # an optional part: 30 MB that only rehearsing needs
-    except ImportError:
-        raise RehearsalError('The part that makes videos is not installed: run `pip install "plumline[video]"` once') from None
-    return str(imageio_ffmpeg.get_ffmpeg_exe())
+def _problem(made: Rehearsal, what: str, hint: str) -> LessonError:
+    return LessonError([Problem(Place(made.source), what, hint)])
 
 
 def _list(pictures: Sequence[Picture], folder: Path) -> Iterator[str]:
@@ -84,11 +106,45 @@ def _options(pictures: Sequence[Picture]) -> list[str]:
     length, keys = starts[-1], ",".join(f"{start:.3f}" for start in starts[:-1])
     return [
         *("-v", "error", "-f", "concat", "-i", "slides.txt", "-t", f"{length:.3f}"),
-        *("-vf", f"scale=out_color_matrix=bt709:out_range=tv,format=yuv420p,fps={FRAMES_A_SECOND}", "-an"),
-        *("-colorspace", "bt709", "-color_primaries", "bt709", "-color_trc", "bt709", "-color_range", "tv"),
-        *("-c:v", "libx264", "-preset", "veryfast", "-tune", "stillimage", "-crf", "31", "-threads", "2"),
-        *("-x264-params", "bframes=0:ref=1:weightp=0:me=dia:subme=0"),  # nothing moves, so nothing is searched for
-        *("-force_key_frames", keys, "-g", "100000", "-sc_threshold", "0"),  # no key frame but those at a slide
+        *(
+            "-vf",
+            f"scale=out_color_matrix=bt709:out_range=tv,format=yuv420p,fps={FRAMES_A_SECOND}",
+            "-an",
+        ),
+        *(
+            "-colorspace",
+            "bt709",
+            "-color_primaries",
+            "bt709",
+            "-color_trc",
+            "bt709",
+            "-color_range",
+            "tv",
+        ),
+        *(
+            "-c:v",
+            "libx264",
+            "-preset",
+            "veryfast",
+            "-tune",
+            "stillimage",
+            "-crf",
+            "31",
+            "-threads",
+            "2",
+        ),
+        *(
+            "-x264-params",
+            "bframes=0:ref=1:weightp=0:me=dia:subme=0",
+        ),  # nothing moves, so nothing is searched for
+        *(
+            "-force_key_frames",
+            keys,
+            "-g",
+            "100000",
+            "-sc_threshold",
+            "0",
+        ),  # no key frame but those at a slide
         *("-map_metadata", "-1", "-metadata", f"comment={_MARK.decode()}"),
         *("-fflags", "+bitexact", "-flags:v", "+bitexact", "-movflags", "+faststart"),
     ]

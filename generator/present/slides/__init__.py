@@ -15,4 +15,15 @@ from generator.present.slides.slide import (
     Slide,
 )
 
-__all__ = ["Before", "Held", "Line", "MoveCount", "Pause", "Question", "RowOfTwo", "Slide", "pictures", "slides"]
+__all__ = [
+    "Before",
+    "Held",
+    "Line",
+    "MoveCount",
+    "Pause",
+    "Question",
+    "RowOfTwo",
+    "Slide",
+    "pictures",
+    "slides",
+]

@@ -40,7 +40,9 @@ def contents(index: int, result: LessonResult, say: Say) -> tuple[Content, ...]:
     match stop:
         case WatchStop():
             title = heading if index else plain(result.lesson.file.title)
-            return tuple(Line(title, _last_sentence(part)) for part in paragraphs(stop.say or "")) or (Line(title, ""),)
+            return tuple(
+                Line(title, _last_sentence(part)) for part in paragraphs(stop.say or "")
+            ) or (Line(title, ""),)
         case AskStop() | TalkStop():
             return (Question(heading, plain(stop.prompt)),)
         case CompareStop():
@@ -77,8 +79,16 @@ def _rows(heading: str, comparison: Comparison, say: Say) -> tuple[RowOfTwo, ...
     stop = comparison.stop
     rows = []
     for row in comparison.rows:
-        views = [holding_view(held, side, stop.sides[side], stop.measure, say) for side, held in enumerate(row.sides)]
-        first, second = (Held(plain(view.side), plain(view.name), view.amount, view.value, view.unit, view.blocks) for view in views)
+        views = [
+            holding_view(held, side, stop.sides[side], stop.measure, say)
+            for side, held in enumerate(row.sides)
+        ]
+        first, second = (
+            Held(
+                plain(view.side), plain(view.name), view.amount, view.value, view.unit, view.blocks
+            )
+            for view in views
+        )
         rows.append(RowOfTwo(heading, first, second, say("paper_how_much_more")))
     return tuple(rows)
 
@@ -86,7 +96,10 @@ def _rows(heading: str, comparison: Comparison, say: Say) -> tuple[RowOfTwo, ...
 def _moves(heading: str, movement: Movement, say: Say) -> tuple[Content, ...]:
     measure = movement.comparison.stop.measure
     checks = tuple(say(f"before_moving_{number}") for number in range(1, 5))
-    return (Before(say("before_you_move"), checks), *(_move(heading, counted, measure, say) for counted in movement.counts))
+    return (
+        Before(say("before_you_move"), checks),
+        *(_move(heading, counted, measure, say) for counted in movement.counts),
+    )
 
 
 def _move(heading: str, counted: CountedMove, measure: Measure, say: Say) -> MoveCount:
@@ -104,7 +117,9 @@ def _move(heading: str, counted: CountedMove, measure: Measure, say: Say) -> Mov
 
 def _drawn(svg: str) -> str:
     """A figure of the page as a picture of its own, with the colours the page's style gives it."""
-    return svg.replace("<svg ", f'<svg xmlns="http://www.w3.org/2000/svg" color="{_INK}" ', 1).replace('class="figure-head"', f'color="{_PLUM}"')
+    return svg.replace(
+        "<svg ", f'<svg xmlns="http://www.w3.org/2000/svg" color="{_INK}" ', 1
+    ).replace('class="figure-head"', f'color="{_PLUM}"')
 
 
 def _heading(stop: Stop, say: Say) -> str:

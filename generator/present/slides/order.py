@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from itertools import pairwise
+from itertools import accumulate, pairwise
 
 from generator.compute.result import LessonResult
 from generator.present.say import Say
@@ -31,23 +31,27 @@ def slides(result: LessonResult, say: Say) -> tuple[Slide, ...]:
     """
     stops = result.lesson.file.stops
     found = spans(stops)
-    if not found:
-        return ()
     timed: list[_Timed] = []
-    starts = _first_heard(spoken(stops))
+    heard = _first_heard(spoken(stops))
     for span in found:
-        timed += _span(span, result, starts, timed[-1][0] if timed else -_GLIMPSE, say)
-    ends = [start for start, _, _ in timed[1:]] + [max(timed[-1][0], found[-1].end) + TAIL]
-    shown = zip(timed, ends, strict=True)
-    first = timed[0][0]  # whatever comes first is shown from the start
+        timed += _span(span, result, heard, timed[-1][0] if timed else -_GLIMPSE, say)
+    if not timed:
+        return ()
+    later = accumulate((start for start, _, _ in timed[1:]), max, initial=0)
+    starts = list(
+        later
+    )  # the first is shown from the very beginning, and none before the one above it
+    ends = [*starts[1:], max(starts[-1], found[-1].end) + TAIL]
     return tuple(
-        Slide(0 if start == first else start, end - (0 if start == first else start), index, len(stops), content)
-        for (start, index, content), end in shown
+        Slide(start, end - start, index, len(stops), content)
+        for start, end, (_, index, content) in zip(starts, ends, timed, strict=True)
         if end > start
     )
 
 
-def _span(span: Span, result: LessonResult, heard: Mapping[tuple[int, int], int], before: int, say: Say) -> Iterator[_Timed]:
+def _span(
+    span: Span, result: LessonResult, heard: Mapping[tuple[int, int], int], before: int, say: Say
+) -> Iterator[_Timed]:
     """Slides of one stop, and its pause slide; ``before`` is where the slide above begins."""
     last = min(span.end, max(span.end - PAUSE_LEAD, before + _GLIMPSE)) if span.pauses else span.end
     shown = contents(span.index, result, say)
@@ -62,8 +66,14 @@ def _starts(span: Span, last: int, number: int, heard: Mapping[tuple[int, int], 
     """Where each slide begins: with its paragraph of the script, or in equal shares of the time."""
     paragraphs = [start for (index, _), start in heard.items() if index == span.index]
     begins = [span.start, *paragraphs[1:]]
-    fits = len(paragraphs) == number and all(one < other for one, other in pairwise([*begins, last]))
-    return begins if fits else [span.start + (last - span.start) * place // number for place in range(number)]
+    fits = len(paragraphs) == number and all(
+        one < other for one, other in pairwise([*begins, last])
+    )
+    return (
+        begins
+        if fits
+        else [span.start + (last - span.start) * place // number for place in range(number)]
+    )
 
 
 def _first_heard(cues: Sequence[Cue]) -> dict[tuple[int, int], int]:

@@ -21,13 +21,22 @@ def pictures(slides: Sequence[Slide], theme: Path) -> tuple[bytes, ...]:
     """
     if not slides:
         return ()
-    data = json.dumps([{"layout": slide.layout, "stop": slide.stop, "stops": slide.stops, **asdict(slide.content)} for slide in slides])
-    drawn = typst.compile(
+    entries = [
+        {"layout": slide.layout, "stop": slide.stop, "stops": slide.stops, **asdict(slide.content)}
+        for slide in slides
+    ]
+    drawn: object = typst.compile(  # typed as bytes, yet several pages come as a list
         theme / "slides.typ",
         root=theme,
         format="png",
         ppi=54,  # the page is 1280 points wide
-        sys_inputs={"slides": data},
+        sys_inputs={"slides": json.dumps(entries)},
         ignore_system_fonts=True,
     )
-    return tuple(drawn) if isinstance(drawn, list) else (drawn,) if isinstance(drawn, bytes) else ()
+    return (
+        tuple(drawn)
+        if isinstance(drawn, list)
+        else (bytes(drawn),)
+        if isinstance(drawn, bytes)
+        else ()
+    )

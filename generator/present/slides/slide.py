@@ -103,5 +103,5 @@ class Slide:
 
     @property
     def layout(self) -> str:
-        """Name of the drawing in ``theme/slides.typ``: ``RowOfTwo``, ``Pause`` …"""
+        """Name of the drawing in ``theme/slides.typ``, such as ``RowOfTwo``."""
         return type(self.content).__name__
