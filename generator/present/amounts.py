@@ -60,12 +60,18 @@ def weight(holding: Holding, say: Say) -> str:
     return say("grams", grams=say.number(round(holding.serving.grams)))
 
 
-def blocks_view(value: Decimal, say: Say) -> BlocksView:
-    """Base-ten blocks of a value; a value with an odd part, such as 2.3 g, is laid without it."""
+def blocks_view(value: Decimal, say: Say, *, in_tens: bool = False) -> BlocksView:
+    """Base-ten blocks of a value; a value with an odd part, such as 2.3 g, is laid without it.
+
+    Args:
+        value: what to lay, in the unit of its measure.
+        in_tens: whether hundreds are said as tens, ``32 tens``, as they are counted.
+    """
     laid = to_blocks(value if value % 1 in {Decimal(0), Decimal("0.5")} else value // 1)
+    hundreds = 0 if in_tens else laid.hundreds
     parts = [
-        ("blocks_hundreds", laid.hundreds),
-        ("blocks_tens", laid.tens),
+        ("blocks_hundreds", hundreds),
+        ("blocks_tens", laid.tens + (laid.hundreds - hundreds) * 10),
         ("blocks_ones", laid.ones),
     ]
     said = tuple(say(key, n=number) for key, number in parts if number)

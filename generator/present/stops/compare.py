@@ -12,6 +12,7 @@ from generator.model.stops.compare import CompareStop, Solve
 from generator.present.amounts import SIDE_KEYS, blocks_view, food_name, gap_working, holding_view
 from generator.present.chart import chart_view
 from generator.present.columns import columns
+from generator.present.often import often_views
 from generator.present.prose import inline
 from generator.present.say import Say, digits
 from generator.present.sources import source_views
@@ -38,6 +39,7 @@ def compare_view(index: int, stop: CompareStop, telling: Telling) -> CompareView
         ask_total=asks_total,
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
         chart=chart_view(comparison, telling),
+        often=often_views(tuple(held for row in comparison.rows for held in row.sides), say),
         sources=source_views(comparison, say),
     )
 
@@ -60,7 +62,7 @@ def _row_view(number: int, row: Row, stop: CompareStop, say: Say) -> RowView:
         larger_number=digits(gap.larger),
         smaller_number=digits(gap.smaller),
         holder="" if gap.holder is None else stop.sides[gap.holder],
-        left=blocks_view(gap.size, say),
+        left=blocks_view(gap.size, say, in_tens=True),
         left_key=SIDE_KEYS[gap.holder or 0],
         ask_gap=Solve.GAP in stop.solve,
         ask_count=asks_count,
