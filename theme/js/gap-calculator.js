@@ -47,23 +47,29 @@ class Row {
       input.value = this.store.get(this.nameOf(input));
       input.addEventListener("input", () => this.store.set(this.nameOf(input), input.value));
     }
-    if (this.inputs.every((input) => this.isRight(input))) this.check();
+    if (!this.open()) this.finish();
+  }
+
+  /** The first entry that is not right yet. */
+  open() {
+    return this.inputs.find((input) => !this.isRight(input));
   }
 
   check() {
-    const open = this.inputs.find((input) => !this.isRight(input));
-    if (open) {
-      this.show(this.next(open));
-      open.focus();
-      return;
-    }
+    const open = this.open();
+    if (!open) return this.finish();
+    this.show(this.next(open));
+    if (this.form.querySelector("input:focus")) open.focus(); // from the button, a phone's keyboard would cover the sentence
+  }
+
+  finish() {
     const answer = this.form.querySelector(".working + p")?.textContent ?? "";
     this.show(`${say("right")} ${answer}`);
     this.form.dispatchEvent(new CustomEvent("gap-found", { bubbles: true }));
   }
 
   /**
-   * What to say about the first entry that is not right yet.
+   * What to say about an entry that is not right yet.
    * @param {HTMLInputElement} input
    */
   next(input) {
@@ -86,8 +92,7 @@ class Row {
 
   /** @param {string} text */
   show(text) {
-    const band = this.form.querySelector("[data-band]");
-    if (band) band.textContent = text;
+    this.form.querySelector("[data-band]")?.replaceChildren(text);
   }
 
   /** @param {HTMLInputElement} input */

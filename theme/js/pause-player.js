@@ -61,6 +61,7 @@ export class PausePlayer extends HTMLElement {
   halt(video, stop) {
     video.pause();
     if (document.fullscreenElement) document.exitFullscreen();
+    /** @type {any} */ (video).webkitExitFullscreen?.(); // phones that know a full screen for videos only
     this.passed.add(stop);
     const section = document.getElementById(stop);
     const heading = section?.querySelector("h2");
