@@ -11,6 +11,7 @@ from generator.model.measure import Measure
 from generator.model.stops import Stop
 from generator.model.stops.ask import AskStop
 from generator.model.stops.compare import CompareStop
+from generator.model.stops.day import DayStop
 from generator.model.stops.move import MoveStop
 from generator.model.stops.talk import TalkStop
 from generator.model.stops.watch import WatchStop
@@ -45,6 +46,8 @@ def contents(index: int, result: LessonResult, say: Say) -> tuple[Content, ...]:
             ) or (Line(title, ""),)
         case AskStop() | TalkStop():
             return (Question(heading, plain(stop.prompt)),)
+        case DayStop():
+            return (Question(heading, plain(stop.prompt or stop.person.name)),)
         case CompareStop():
             return _rows(heading, result.comparisons[stop.id], say)
         case MoveStop():
@@ -59,6 +62,8 @@ def pause(index: int, result: LessonResult, say: Say) -> Pause:
     match stop:
         case AskStop() | TalkStop():
             task = plain(stop.prompt)
+        case DayStop():
+            task = plain(stop.prompt or stop.person.name)
         case CompareStop():
             task = say("slide_task_compare")
         case MoveStop():

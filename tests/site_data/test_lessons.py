@@ -1,0 +1,225 @@
+"""The demo lessons: clean, kind, and of one number on page, slide, script and caption."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from decimal import Decimal
+from itertools import pairwise
+
+import pytest
+
+from generator.check import check_lesson
+from generator.compute.gap import Gap
+from generator.compute.mistakes import Mistake, gap_answers
+from generator.compute.result import LessonResult
+from generator.compute.work_out import work_out
+from generator.model.lesson import Lesson
+from generator.model.measure import Measure
+from generator.model.stops.compare import CompareStop
+from generator.model.stops.move import MoveStop
+from generator.model.stops.watch import WatchStop
+from generator.present.captions import caption_draft
+from generator.present.spoken import paragraphs, spans, spoken
+from generator.read.lesson import read_lesson
+from tests.project import ROOT, library
+
+NAMES = ("river-walk", "market-drinks", "soup-night", "bean-stew")
+
+
+def worked(name: str) -> LessonResult:
+    lesson = read_lesson(ROOT, f"lessons/{name}/lesson.yaml", library())
+    assert isinstance(lesson, Lesson), list(map(str, lesson))
+    return work_out(lesson, library())
+
+
+RESULTS = {name: worked(name) for name in NAMES}
+each_lesson = pytest.mark.parametrize("result", RESULTS.values(), ids=RESULTS)
+
+
+def gaps(result: LessonResult) -> list[Gap]:
+    return [row.gap for comparison in result.comparisons.values() for row in comparison.rows]
+
+
+@each_lesson
+def test_nothing_is_wrong_or_questionable(result: LessonResult) -> None:
+    assert [str(problem) for problem in check_lesson(result)] == []
+
+
+def test_each_lesson_is_of_another_shape() -> None:
+    measures = [
+        comparison.stop.measure
+        for result in RESULTS.values()
+        for comparison in result.comparisons.values()
+    ]
+    assert measures == [Measure.ENERGY, Measure.SUGARS, Measure.SODIUM, Measure.FIBER]
+
+
+@pytest.mark.parametrize(
+    ("name", "shown"),
+    [
+        ("river-walk", [(90, 410), (420, 280), (0, 45)]),
+        ("market-drinks", [(25, 0), (13, 25), (36, 9), (21, 21)]),
+        ("soup-night", [(460, 80), (650, 920), (1200, 770)]),
+        ("bean-stew", [(16, 1), (2, 6), (9, 16), (15, 15)]),
+    ],
+)
+def test_the_numbers_are_those_of_the_records(name: str, shown: list[tuple[int, int]]) -> None:
+    """USDA SR Legacy 2018-04, value per 100 g times portion weight, rounded by 21 CFR 101.9(c) by hand."""
+    assert [(gap.first, gap.second) for gap in gaps(RESULTS[name])] == shown
+
+
+@each_lesson
+def test_both_directions_occur(result: LessonResult) -> None:
+    assert {0, 1} <= {gap.holder for gap in gaps(result)}
+
+
+@each_lesson
+def test_gaps_differ_and_something_is_left_over(result: LessonResult) -> None:
+    found = gaps(result)
+    assert len({gap.size for gap in found}) == len(found)
+    counts = [
+        counted.count for movement in result.movements.values() for counted in movement.counts
+    ]
+    assert any(count.left_over for count in counts)
+
+
+def test_some_rows_hold_the_same() -> None:
+    assert [
+        name for name, result in RESULTS.items() if any(gap.holder is None for gap in gaps(result))
+    ] == ["market-drinks", "bean-stew"]
+
+
+def borrowing_rows() -> Iterator[tuple[str, Gap]]:
+    for name, result in RESULTS.items():
+        yield from (
+            (f"{name} {gap.larger}-{gap.smaller}", gap) for gap in gaps(result) if _borrows(gap)
+        )
+
+
+def _borrows(gap: Gap) -> bool:
+    larger, smaller = str(gap.larger), str(gap.smaller).rjust(len(str(gap.larger)), "0")
+    return any(one < other for one, other in zip(larger, smaller, strict=True))
+
+
+@pytest.mark.parametrize("gap", [pytest.param(gap, id=name) for name, gap in borrowing_rows()])
+def test_the_commonest_mistakes_give_different_answers(gap: Gap) -> None:
+    """Brown & Burton 1978, Cogn Sci 2:155-192; choose numbers so that each bug shows (references.md 8)."""
+    answers = gap_answers(int(gap.larger * 10), int(gap.smaller * 10))
+    kinds = (Mistake.SMALLER_FROM_LARGER, Mistake.NO_DECREMENT, Mistake.ADDED)
+    wrong = [answer for kind in kinds for answer in answers[kind]]
+    assert len(wrong) == len(set(wrong)) == 3
+    assert gap.size * 10 not in wrong
+
+
+@each_lesson
+def test_every_stop_has_an_address_of_its_own(result: LessonResult) -> None:
+    names = [stop.id for stop in result.lesson.file.stops]
+    assert None not in names
+    assert len(set(names)) == len(names)
+
+
+@each_lesson
+def test_the_standards_are_known(result: LessonResult) -> None:
+    """Codes of the Common Core State Standards for Mathematics, as listed in references.md 8."""
+    assert set(result.lesson.file.standards) <= set(library().site.standards)
+
+
+@each_lesson
+def test_the_room_is_checked_and_bodies_are_warm_before_anyone_moves(result: LessonResult) -> None:
+    """Warm-up, room check and stop signs: references.md 4 (R, and M for the room)."""
+    said = next(stop.say or "" for stop in result.lesson.file.stops if isinstance(stop, MoveStop))
+    first = paragraphs(said)[0].lower()
+    assert "floor" in first
+    assert re.search(r"eating|eats", first)
+    assert re.search(r"roll your shoulders|swing loose|stretch your back", first)
+    assert re.search(r"sit for any|chair|sitting", first)
+    assert "stop if anything hurts" in said.lower()
+
+
+@each_lesson
+def test_the_script_says_the_numbers_that_the_page_shows(result: LessonResult) -> None:
+    """Each row has its own paragraph, and the numbers in it are those of the row, in order."""
+    for comparison in result.comparisons.values():
+        for said, row in zip(paragraphs(comparison.stop.say or ""), comparison.rows, strict=True):
+            numbers = [Decimal(number.replace(",", "")) for number in re.findall(r"\d[\d,]*", said)]
+            assert numbers == [row.gap.first, row.gap.second]
+
+
+@each_lesson
+def test_the_times_leave_room_for_the_words(result: LessonResult) -> None:
+    """At most 130 words a minute in each cue, DCMP for lower grades (references.md 6.2, R)."""
+    for cue in spoken(result.lesson.file.stops):
+        words = sum(len(line.split()) for line in cue.lines)
+        assert words * 60_000 <= 130 * (cue.end - cue.start)
+
+
+@each_lesson
+def test_the_captions_are_those_of_the_script(result: LessonResult) -> None:
+    video = result.lesson.file.video
+    assert video
+    written = ROOT / "lessons" / result.lesson.id / video.captions["en"]
+    assert written.read_text("utf-8") == caption_draft(result.lesson.file.stops)
+
+
+@each_lesson
+def test_the_captions_are_within_the_limits(result: LessonResult) -> None:
+    """One or two lines of at most 32 letters (R), 1.3 to 6 s (M): DCMP, references.md 6.2."""
+    stops = result.lesson.file.stops
+    cues = spoken(stops)
+    assert all(len(cue.lines) <= 2 and max(map(len, cue.lines)) <= 32 for cue in cues)
+    assert all(1_300 <= cue.end - cue.start <= 6_000 for cue in cues)
+    assert all(one.end <= other.start for one, other in pairwise(cues))
+    pauses = [span.end for span in spans(stops) if span.pauses]
+    assert not [cue for cue in cues for pause in pauses if cue.start < pause < cue.end]
+
+
+@each_lesson
+def test_the_video_covers_the_last_stop_and_is_small(result: LessonResult) -> None:
+    lesson = result.lesson
+    last = lesson.file.stops[-1]
+    assert isinstance(last, WatchStop)
+    assert lesson.file.video
+    assert lesson.duration == pytest.approx(float(last.end) + 2, abs=0.2)
+    assert (ROOT / "lessons" / lesson.id / lesson.file.video.file).stat().st_size <= 400_000
+
+
+def _values(name: str) -> dict[str, Decimal]:
+    result = RESULTS[name]
+    sides = [
+        held
+        for comparison in result.comparisons.values()
+        for row in comparison.rows
+        for held in row.sides
+    ]
+    return {held.item.food or "": held.shown.value for held in sides}
+
+
+def test_words_about_size_are_true() -> None:
+    """What the reveals claim, held against the shown numbers."""
+    soup, stew = _values("soup-night"), _values("bean-stew")
+    assert soup["soup-tomato-canned"] > 5 * soup["soup-tomato-low-sodium"]
+    assert stew["barley-cooked"] > 2 * stew["pasta-cooked"]
+    of_four = sorted(
+        ("lentils-boiled", "rice-white-cooked", "barley-cooked", "pasta-cooked"),
+        key=stew.__getitem__,
+    )
+    assert of_four[-2:] == ["barley-cooked", "lentils-boiled"]
+
+
+def test_reveals_name_the_side_that_holds_more() -> None:
+    """The direction of each row, as the reveal of each lesson tells it."""
+    told = {
+        "river-walk": [1, 0, 1],
+        "market-drinks": [0, 1, 0, None],
+        "soup-night": [0, 1, 0],
+        "bean-stew": [0, 1, 1, None],
+    }
+    assert {name: [gap.holder for gap in gaps(result)] for name, result in RESULTS.items()} == told
+
+
+@each_lesson
+def test_fiber_alone_aims_at_more(result: LessonResult) -> None:
+    for stop in result.lesson.file.stops:
+        if isinstance(stop, CompareStop):
+            assert (stop.aim == "more") == (stop.measure is Measure.FIBER)
