@@ -1,0 +1,59 @@
+"""An own value that no food can have: more energy than fat, more sugars than the food weighs."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from generator.compute.plausible import most_possible, two_days_worth
+from generator.compute.result import Comparison, Holding, LessonResult
+from generator.model.amount import parse_amount
+from generator.model.measure import Measure
+from generator.problems import Place, Problem, Weight
+
+_WHY = {
+    Measure.ENERGY: "pure fat holds 900 kcal in 100 g; 1 kcal is 4.184 kJ, in case the label gives kJ",
+    Measure.SODIUM: "pure salt holds no more; sodium is in mg here, and 1 g of salt is 393 mg of sodium",
+}
+
+
+def plausible_values(result: LessonResult) -> Iterator[Problem]:
+    """Own values that cannot be, and own values so large that they are worth a second look.
+
+    Where the weight is known, a value over what the weight can hold must be put right; where it
+    is not, more than two days' worth in one item is questioned.
+    """
+    for index, stop in enumerate(result.lesson.file.stops):
+        comparison = result.comparisons.get(result.lesson.stop_id(index))
+        for row, both in enumerate(comparison.rows if comparison else ()):
+            for side, held in enumerate(both.sides):
+                if comparison and held.item.value is not None:
+                    place = result.lesson.places.at(
+                        "stops", index, stop.kind, "rows", row, side, "value"
+                    )
+                    yield from _problems(place, held, comparison)
+
+
+def _problems(place: Place, held: Holding, comparison: Comparison) -> Iterator[Problem]:
+    measure = comparison.stop.measure
+    value, grams = held.shown.exact, _grams(held)
+    if grams is None:
+        if value > two_days_worth(measure):
+            what = f"{held.shown.value} {measure.unit} in one item is more than two days' worth"
+            hint = f"two days' worth is {two_days_worth(measure)} {measure.unit}; look at the label again, and give `amount:` in grams"
+            yield Problem(place, what, hint, Weight.QUESTION)
+    elif value > most_possible(measure, grams):
+        most = int(most_possible(measure, grams))
+        what = f"{held.item.amount} cannot hold {held.shown.value} {measure.unit}"
+        why = _WHY.get(measure, "it would weigh more than the food itself")
+        yield Problem(place, what, f"{most} {measure.unit} is the most there can be: {why}")
+
+
+def _grams(held: Holding) -> Fraction | None:
+    """The weight of an own value's amount: given in grams, or that of a portion of its record."""
+    if held.item.amount is None:
+        return None
+    if held.food and (serving := held.food.serving(held.item.amount)):
+        return serving.grams
+    amount = parse_amount(held.item.amount)
+    return amount.grams if amount and amount.number > 0 else None
