@@ -1,0 +1,165 @@
+"""Words checked against numbers: what a lesson claims, held against what it computes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from decimal import Decimal
+from itertools import combinations
+
+from generator.check.claims.claim import Claim, Form
+from generator.check.claims.english import ENGLISH
+from generator.check.claims.grammar import Grammar
+from generator.check.claims.judge import holds
+from generator.check.claims.offer import offer
+from generator.check.claims.pairs import Pair, Subject, subject
+from generator.check.claims.read import Sentence, claims_of, clause_before, sentences
+from generator.check.claims.spanish import SPANISH
+from generator.compute.result import Comparison, Day, LessonResult
+from generator.model.measure import Measure
+from generator.model.stops import Stop
+from generator.model.stops.compare import CompareStop
+from generator.model.stops.move import MoveStop
+from generator.problems import Place, Problem, Weight
+
+_GRAMMARS: dict[str, Grammar] = {"en": ENGLISH, "es": SPANISH}
+_TEXTS = ("say", "prompt", "hint", "reveal", "ideas")
+"""Fields of a stop that a family hears or reads."""
+_DIRECTIONS = {Form.MORE, Form.LESS, Form.MOST, Form.LEAST}
+
+
+def words_against_numbers(result: LessonResult) -> Iterator[Problem]:
+    """Questions about claims of the lesson's own texts, which are in English."""
+    yield from claim_questions(result, "en")
+
+
+def claim_questions(result: LessonResult, language: str) -> Iterator[Problem]:
+    """Questions about claims that the numbers do not bear out, each with a phrase that does hold.
+
+    Args:
+        result: the lesson with its numbers; its texts are in ``language``.
+        language: tag of BCP 47; in a language without a grammar nothing is questioned.
+    """
+    grammar = _GRAMMARS.get(language.partition("-")[0])
+    if grammar is None:
+        return
+    for index, stop in enumerate(result.lesson.file.stops):
+        for place, text in _texts(result, index, stop):
+            for sentence in sentences(text, grammar):
+                for claim in claims_of(sentence.text, grammar):
+                    if not _of_amounts(claim, stop, grammar):
+                        about, where = _about(result, index, claim, sentence, grammar)
+                        yield from _question(place, claim, sentence, about, where)
+
+
+@dataclass(frozen=True, slots=True)
+class _Where:
+    """What a claim was held against."""
+
+    name: str
+    """Id of the compare stop or the day."""
+    unit: str
+    grammar: Grammar
+
+
+def _about(
+    result: LessonResult, index: int, claim: Claim, sentence: Sentence, grammar: Grammar
+) -> tuple[Subject, _Where]:
+    """What a claim is about: the day of its own stop, else a comparison."""
+    name = result.lesson.stop_id(index)
+    measure = _measure(claim, sentence, grammar)
+    if name in result.days and measure in {None, Measure.ENERGY}:
+        return _of_day(result.days[name]), _Where(name, Measure.ENERGY.unit, grammar)
+    comparison = _comparison(result, index, measure)
+    if comparison is None:
+        return Subject((), named=False), _Where("", "", grammar)
+    where = _Where(comparison.stop.id, comparison.stop.measure.unit, grammar)
+    return subject(claim, sentence, comparison, grammar), where
+
+
+def _of_day(day: Day) -> Subject:
+    """What a day's texts may be about: eaten and needed, or any two of its foods."""
+    values = [held.shown.value for held in day.eaten]
+    foods = (Pair(one, other, directed=False) for one, other in combinations(values, 2))
+    balance = Pair(day.balance.eaten, day.balance.needed, directed=False)
+    return Subject((balance, *foods), named=False)
+
+
+def _texts(result: LessonResult, index: int, stop: Stop) -> Iterator[tuple[Place, str]]:
+    for name in _TEXTS:
+        value = getattr(stop, name, None)
+        path = ("stops", index, stop.kind, name)
+        if isinstance(value, str):
+            yield result.lesson.places.at(*path), value
+        elif value:
+            for number, text in enumerate(value):
+                yield result.lesson.places.at(*path, number), text
+
+
+def _comparison(result: LessonResult, index: int, measure: Measure | None) -> Comparison | None:
+    """The comparison a stop speaks of: its own, the last one above, else the next below.
+
+    Where the claim names a measure, only comparisons of that measure are meant.
+    """
+    stops = result.lesson.file.stops
+    order = (*range(index, -1, -1), *range(index + 1, len(stops)))
+    for at in order:
+        stop = stops[at]
+        name = stop.compare if isinstance(stop, MoveStop) else stop.id
+        found = (
+            result.comparisons.get(name or "") if isinstance(stop, CompareStop | MoveStop) else None
+        )
+        if found and measure in {None, found.stop.measure}:
+            return found
+    return None
+
+
+def _measure(claim: Claim, sentence: Sentence, grammar: Grammar) -> Measure | None:
+    """The measure named in or right after a claim."""
+    near = sentence.text[claim.start : claim.end + 25]
+    for measure, pattern in grammar.measures.items():
+        if pattern.search(near):
+            return measure
+    return None
+
+
+def _of_amounts(claim: Claim, stop: Stop, grammar: Grammar) -> bool:
+    """Whether a multiple repeats an amount of its own stop.
+
+    *A pot holds four cups … four times as much* compares two amounts of one food, not the rows.
+    """
+    if claim.form is not Form.TIMES:
+        return False
+    texts = (str(getattr(stop, name, None) or "") for name in _TEXTS)
+    found = (match["n"] for text in texts for match in grammar.amounts.finditer(text))
+    return any(grammar.number(number) == claim.number for number in found)
+
+
+def _question(
+    place: Place, claim: Claim, sentence: Sentence, about: Subject, where: _Where
+) -> Iterator[Problem]:
+    if claim.form in _DIRECTIONS and not about.named:
+        return  # some food always holds more; only a name makes it a claim
+    failing = [pair for pair in about.pairs if not holds(claim, pair)]
+    if not failing or (len(failing) < len(about.pairs) and not about.every):
+        return
+    said = clause_before(sentence.text, claim.start, where.grammar).lstrip() + claim.text
+    anywhere = "" if about.named else f" for any row or total of `{where.name}`"
+    way_out = offer(claim, _nearest(claim, failing), where.unit, where.grammar.tag)
+    yield Problem(place, f"“{said}” does not hold{anywhere}", way_out, Weight.QUESTION)
+
+
+def _nearest(claim: Claim, pairs: list[Pair]) -> Pair:
+    """The pair that comes nearest to the claim, turned the way the claim speaks."""
+    turned = [_as_said(claim, pair) for pair in pairs]
+    if claim.form not in {Form.TIMES, Form.SHARE}:
+        return turned[0]
+    return min(
+        turned, key=lambda pair: abs(pair.first - Decimal(float(claim.number)) * pair.second)
+    )
+
+
+def _as_said(claim: Claim, pair: Pair) -> Pair:
+    """The larger number first, or the smaller for a share, where the sentence does not say."""
+    larger_first = pair.first >= pair.second
+    return pair if pair.directed or larger_first == (claim.form is not Form.SHARE) else pair.turned

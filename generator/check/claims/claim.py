@@ -1,0 +1,76 @@
+"""What a phrase claims about two numbers, and how exactly it has to be true."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from fractions import Fraction
+
+
+class Form(StrEnum):
+    """What kind of claim a phrase makes."""
+
+    TIMES = "times"
+    """One number is so many times the other: ``twice``, ``three times``."""
+    SHARE = "share"
+    """One number is a part of the other: ``half``, ``a third``."""
+    SAME = "same"
+    """Both numbers are alike."""
+    GAP = "gap"
+    """The gap between them is so large: ``320 more``; ``less`` when the number is negative."""
+    MORE = "more"
+    """The one named holds more."""
+    LESS = "less"
+    """The one named holds less."""
+    MOST = "most"
+    """None holds more than the one named."""
+    LEAST = "least"
+    """None holds less than the one named."""
+
+
+class Leeway(StrEnum):
+    """How near the number has to be."""
+
+    PLAIN = "plain"
+    ALMOST = "almost"
+    ABOUT = "about"
+    OVER = "over"
+    UNDER = "under"
+
+
+BOUNDS: dict[Leeway, tuple[Fraction | None, Fraction | None]] = {
+    Leeway.PLAIN: (Fraction(95, 100), Fraction(105, 100)),
+    Leeway.ALMOST: (Fraction(85, 100), Fraction(1)),
+    Leeway.ABOUT: (Fraction(90, 100), Fraction(110, 100)),
+    Leeway.OVER: (Fraction(1), None),
+    Leeway.UNDER: (None, Fraction(1)),
+}
+"""Lowest and highest true number, as shares of the number said. Ours, no source.
+
+``double`` is 1.9 to 2.1, ``almost double`` 1.7 to below 2, ``more than double`` above 2, ``about
+the same`` within 10 %. Ends are meant, except 1: *almost*, *over* and *under* are never *equal*.
+"""
+
+
+@dataclass(frozen=True, slots=True)
+class Claim:
+    """A phrase read as a claim."""
+
+    form: Form
+    leeway: Leeway
+    number: Fraction
+    """Times, share or gap said; 1 where the form has no number."""
+    text: str
+    """The phrase, as written."""
+    start: int
+    """Where it begins in its sentence."""
+    end: int
+    """Where it ends in its sentence."""
+
+
+def within(leeway: Leeway, said: Fraction, true: Fraction) -> bool:
+    """Whether a true number is near enough to the one said, by ``BOUNDS``."""
+    lowest, highest = BOUNDS[leeway]
+    above = lowest is None or (true > said if lowest == 1 else true >= lowest * said)
+    below = highest is None or (true < said if highest == 1 else true <= highest * said)
+    return above and below

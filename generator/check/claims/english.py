@@ -1,0 +1,137 @@
+"""How English claims something about two numbers."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+from generator.check.claims.claim import Form, Leeway
+from generator.check.claims.grammar import Grammar, words
+from generator.model.measure import Measure
+
+_ONES = ("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
+_LEEWAYS = {
+    Leeway.ALMOST: ("almost", "nearly", "close to", "just under", "not quite"),
+    Leeway.OVER: ("more than", "well over", "just over", "over"),
+    Leeway.UNDER: ("less than", "fewer than", "under"),
+    Leeway.ABOUT: ("about", "around", "roughly", "more or less"),
+}
+_MEASURES = {
+    Measure.ENERGY: r"energy|calories|kilocalories|kcal",
+    Measure.SODIUM: r"sodium|salt|milligrams|mg",
+    Measure.SUGARS: r"sugars?|teaspoons(?: of sugars?)?",
+    Measure.SATURATED_FAT: r"saturated fat|fat",
+    Measure.FIBER: r"fib(?:er|re)",
+    Measure.PROTEIN: r"protein",
+}
+_LEE = rf"(?P<leeway>(?:{'|'.join(word for some in _LEEWAYS.values() for word in some)})\s+)"
+_WHAT = rf"(?:{'|'.join(_MEASURES.values())}|grams|amount|number)"
+_HOLDS = r"(?:holds?|held|has|have|contains?|brings?|gives?|is|are|was|makes?)\s+"
+_NUMBER = rf"(?:\d+(?:\.\d+)?|{'|'.join(_ONES)})"
+_TIMES = rf"(?P<n>twice|double|triple|{_NUMBER}\s+times)"
+_PART = r"(?P<n>half|(?:a|one)\s+(?:third|quarter|fifth|tenth)|two\s+thirds|three\s+quarters)"
+_AS_MUCH = rf"as\s+(?:much|many|big|high|large)\b|(?:of\s+)?(?:the\s+)?{_WHAT}\b|(?:of\s+)?what\b|that\s+(?:of|in)\b"
+_NOT_OFTEN = r"(?!\s+(?:a|an|per|each|every|daily|weekly|in|more)\b)(?!\s+of\s+double)"
+_ENDS = rf"(?=\s*(?:$|[.,;:!)]|(?:than|in|on|as|for|only)\b|{_WHAT}\b))"
+
+_PLAIN = "the and with without from for one two cup cups side sides food foods row rows our your his her its holds hold has have more less most least same half low"
+
+
+def _pattern(text: str) -> re.Pattern[str]:
+    return re.compile(rf"\b{text}", re.IGNORECASE)
+
+
+ENGLISH = Grammar(
+    tag="en",
+    claims=(
+        (Form.TIMES, _pattern(rf"{_LEE}?{_TIMES}\s+(?:{_AS_MUCH}|more\s+(?:{_WHAT}|than)\b)")),
+        (Form.TIMES, _pattern(rf"{_LEE}(?P<n>double|triple)\b(?!\s+of\s+double)")),
+        (Form.TIMES, _pattern(rf"{_HOLDS}{_LEE}?{_TIMES}\b{_NOT_OFTEN}(?=\s|[.,;!]|$)")),
+        (Form.SHARE, _pattern(rf"{_LEE}?{_PART}\s+(?:{_AS_MUCH})")),
+        (Form.SHARE, _pattern(rf"{_HOLDS}{_LEE}{_PART}\s+(?:of\s+)?(?:the|that)\b")),
+        (Form.SAME, _pattern(rf"{_LEE}?the\s+same\s+(?:amount|{_WHAT})\b")),
+        (
+            Form.SAME,
+            _pattern(
+                rf"(?:holds?|has|have|contains?|gives?)\s+{_LEE}?(?:exactly\s+)?the\s+same{_ENDS}"
+            ),
+        ),
+        (Form.SAME, _pattern(rf"{_HOLDS}(?:just\s+)?as\s+(?:much|many)(?:\s+{_WHAT})?\s+as\b")),
+        (
+            Form.GAP,
+            _pattern(
+                rf"{_LEE}?(?P<n>\d+(?:,\d{{3}})*(?:\.\d+)?)\s*(?:kcal|kilocalories|calories|grams?|g|mg|milligrams?)?\s+(?:more\b|(?P<less>less|fewer)\b)(?=\s*(?:[.,;!]|$|than\b|{_WHAT}\b))"
+            ),
+        ),
+        (
+            Form.MOST,
+            _pattern(
+                rf"(?:{_HOLDS}|comes?\s+with\s+)the\s+(?:most|highest)\b(?!\s+(?:of\s+the\s+time|fun))"
+            ),
+        ),
+        (Form.LEAST, _pattern(rf"(?:{_HOLDS}|comes?\s+with\s+)the\s+(?:least|fewest|lowest)\b")),
+        (
+            Form.MORE,
+            _pattern(
+                rf"(?:holds?|held|has|have|contains?|brings?|gives?)\s+(?:a\s+lot\s+|much\s+|far\s+|a\s+(?:little|bit)\s+|slightly\s+)?more\b{_ENDS}"
+            ),
+        ),
+        (
+            Form.LESS,
+            _pattern(
+                rf"(?:holds?|held|has|have|contains?|brings?|gives?)\s+(?:a\s+lot\s+|much\s+|far\s+|a\s+(?:little|bit)\s+|slightly\s+)?(?:less|fewer)\b{_ENDS}"
+            ),
+        ),
+    ),
+    numbers={
+        "twice": Fraction(2),
+        "double": Fraction(2),
+        "triple": Fraction(3),
+        **{one: Fraction(n) for n, one in enumerate(_ONES, 2)},
+        **{f"{one} times": Fraction(n) for n, one in enumerate(_ONES, 2)},
+        "one": Fraction(1),
+        **{
+            name: Fraction(n)
+            for n, name in enumerate(("first", "second", "third", "fourth", "fifth", "sixth"), 1)
+        },
+        "half": Fraction(1, 2),
+        "two thirds": Fraction(2, 3),
+        "three quarters": Fraction(3, 4),
+        **{
+            f"{article} {part}": Fraction(1, n)
+            for article in ("a", "one")
+            for part, n in (("third", 3), ("quarter", 4), ("fifth", 5), ("tenth", 10))
+        },
+    },
+    leeways=tuple((leeway, words(*some)) for leeway, some in _LEEWAYS.items()),
+    thousands=",",
+    decimal=".",
+    measures={measure: words(names) for measure, names in _MEASURES.items()},
+    doubt=words(
+        "not",
+        "never",
+        "no",
+        "nor",
+        "if",
+        "imagine",
+        "suppose",
+        "would",
+        "could",
+        "whether",
+        "whichever",
+    ),
+    telling=words(r"why", r"how come"),
+    rows=re.compile(
+        r"\brows?\s+(?:number\s+)?(?P<after>(?:one|two|three|four|five|six|\d+)(?:(?:,|\s+and)\s+(?:one|two|three|four|five|six|\d+))*)\b"
+        r"|\b(?P<before>(?:first|second|third|fourth|fifth|sixth|last)(?:(?:,|\s+and)\s+(?:the\s+)?(?:first|second|third|fourth|fifth|sixth|last))*)\s+rows?\b",
+        re.IGNORECASE,
+    ),
+    row=words("rows?"),
+    last=words("last"),
+    total=words("total", "totals", "altogether", "all together", "in all", "added up", "all rows"),
+    amounts=words(
+        rf"(?P<n>{_NUMBER})\s+(?:cups?|slices?|bowls?|glasses|bottles|cans|servings?|portions?|pieces?|people|friends|spoons|teaspoons)"
+    ),
+    clauses=re.compile(r"[,;:—–]\s|\b(?:but|while|whereas)\b", re.IGNORECASE),
+    plain=frozenset(_PLAIN.split()),
+)

@@ -1,0 +1,70 @@
+"""What the reader of claims has to know of a language."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from generator.check.claims.claim import Form, Leeway
+from generator.model.measure import Measure
+
+
+@dataclass(frozen=True, slots=True)
+class Grammar:
+    """Patterns and words of one language; all patterns ignore case.
+
+    A claim's pattern may hold the groups ``leeway``, ``n`` (a number or share in words or digits)
+    and ``less``. It names the words that make it a claim about amounts of food, so that *twice a
+    week*, *half an apple* or *el doble de una tela* match none.
+    """
+
+    tag: str
+    """Language tag of BCP 47, without a region."""
+    claims: tuple[tuple[Form, re.Pattern[str]], ...]
+    """Tried in order; a stretch of text read by one is not read again by the next."""
+    numbers: Mapping[str, Fraction]
+    """Multiples, shares and ordinals in words."""
+    leeways: tuple[tuple[Leeway, re.Pattern[str]], ...]
+    thousands: str
+    """The mark between thousands, which is dropped."""
+    decimal: str
+    measures: Mapping[Measure, re.Pattern[str]]
+    """What each measure is called."""
+    doubt: re.Pattern[str]
+    """Words before a claim that take it back: not, if, never."""
+    telling: re.Pattern[str]
+    """How a question begins that takes its claim for true: why, how come."""
+    rows: re.Pattern[str]
+    """A row called by its number."""
+    row: re.Pattern[str]
+    """The word row, whichever."""
+    last: re.Pattern[str]
+    total: re.Pattern[str]
+    amounts: re.Pattern[str]
+    """A number of household units, in the group ``n``."""
+    clauses: re.Pattern[str]
+    """What parts a sentence into clauses."""
+    plain: frozenset[str]
+    """Words that name no food and no side."""
+
+    def number(self, text: str) -> Fraction | None:
+        """A number in words or digits."""
+        words = " ".join(text.lower().split()).removesuffix(" times").removesuffix(" veces")
+        if words in self.numbers:
+            return self.numbers[words]
+        digits = words.replace(self.thousands, "").replace(self.decimal, ".")
+        return Fraction(digits) if re.fullmatch(r"\d+(\.\d+)?", digits) else None
+
+    def leeway(self, text: str | None) -> Leeway:
+        """The leeway a phrase gives itself."""
+        for leeway, pattern in self.leeways:
+            if text and pattern.search(text):
+                return leeway
+        return Leeway.PLAIN
+
+
+def words(*patterns: str) -> re.Pattern[str]:
+    """Whole words, whatever their case."""
+    return re.compile(rf"\b(?:{'|'.join(patterns)})\b", re.IGNORECASE)

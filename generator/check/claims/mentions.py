@@ -1,0 +1,110 @@
+"""Which foods and sides of a comparison a sentence names, and where."""
+
+from __future__ import annotations
+
+import re
+from collections import defaultdict
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from generator.check.claims.grammar import Grammar
+from generator.compute.result import Comparison, Holding
+
+Seat = tuple[int, int]
+"""Row and side of a food, both counted from 0."""
+
+
+@dataclass(frozen=True, slots=True)
+class Mention:
+    """Something of the comparison, named in a sentence."""
+
+    start: int
+    """Where in the sentence."""
+    seats: frozenset[Seat]
+    """Where the food stands; nothing for a side."""
+    side: int | None = None
+    """The side named, counted from 0."""
+
+
+def mentions(sentence: str, comparison: Comparison, grammar: Grammar) -> tuple[Mention, ...]:
+    """Foods by their whole names first, then sides and foods by a word that is theirs alone."""
+    tokens = [(found.start(), _stem(found[0])) for found in re.finditer(r"[^\W_]+", sentence)]
+    names = _names(comparison, grammar.tag)
+    found: list[Mention] = []
+    free = [True] * len(tokens)
+    for name in sorted(names, key=len, reverse=True):
+        for at in range(len(tokens) - len(name) + 1):
+            span = range(at, at + len(name))
+            if all(free[i] for i in span) and tuple(tokens[i][1] for i in span) == name:
+                found.append(Mention(tokens[at][0], names[name]))
+                for i in span:
+                    free[i] = False
+    own = _own_words(names, comparison, grammar)
+    for i, (start, word) in enumerate(tokens):
+        if free[i] and word in own:
+            seats, side = own[word]
+            found.append(Mention(start, seats, side))
+    return tuple(sorted(found, key=lambda mention: mention.start))
+
+
+def name_of(holding: Holding, language: str) -> str:
+    """What a food is called on the page."""
+    if holding.item.name:
+        return holding.item.name
+    names = holding.food.entry.names if holding.food else {}
+    return names.get(language, names.get("en", ""))
+
+
+def _names(comparison: Comparison, language: str) -> dict[tuple[str, ...], frozenset[Seat]]:
+    """Every food's name as stems, and where it stands."""
+    seats: dict[tuple[str, ...], set[Seat]] = defaultdict(set)
+    for row, both in enumerate(comparison.rows):
+        for side, holding in enumerate(both.sides):
+            if name := tuple(_stems(name_of(holding, language))):
+                seats[name].add((row, side))
+    return {name: frozenset(places) for name, places in seats.items()}
+
+
+def _own_words(
+    names: dict[tuple[str, ...], frozenset[Seat]], comparison: Comparison, grammar: Grammar
+) -> dict[str, tuple[frozenset[Seat], int | None]]:
+    """Words that only one side, one food or the foods of one row have, with whose they are."""
+    sides = [set(_stems(side)) for side in comparison.stop.sides]
+    own: dict[str, tuple[frozenset[Seat], int | None]] = {}
+    for word, seats in _shared(names.items()):
+        if (
+            len({name for name in names if word in name}) == 1
+            or len({row for row, _ in seats}) == 1
+        ):
+            own[word] = (seats, None)
+    for side, theirs in enumerate(sides):
+        own |= {word: (frozenset(), side) for word in theirs - sides[1 - side]}
+    plain = {_stem(word) for word in grammar.plain}
+    measures = grammar.measures.values()
+    return {
+        word: whose
+        for word, whose in own.items()
+        if len(word) > 2 and word not in plain and not any(m.fullmatch(word) for m in measures)
+    }
+
+
+def _shared(
+    names: Iterable[tuple[tuple[str, ...], frozenset[Seat]]],
+) -> Iterator[tuple[str, frozenset[Seat]]]:
+    seats: dict[str, frozenset[Seat]] = defaultdict(frozenset)
+    for name, places in names:
+        for word in name:
+            seats[word] |= places
+    yield from seats.items()
+
+
+def _stems(text: str) -> list[str]:
+    return [_stem(word) for word in re.findall(r"[^\W_]+", text)]
+
+
+def _stem(word: str) -> str:
+    """A word without the ending of its plural: ``lentils`` and ``panes`` as ``lentil`` and ``pane``."""
+    small = word.lower()
+    return (
+        small[:-1] if len(small) > 3 and small.endswith("s") and not small.endswith("ss") else small
+    )
