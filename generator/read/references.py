@@ -39,6 +39,8 @@ def reference_problems(
         base: Path = ("stops", index, stop.kind)
         if stop.kind == "compare":
             found += _compare(stop.data, base, places, library)
+        if stop.kind == "day":
+            found += _day(stop.data, base, places, library)
         if stop.kind == "move":
             found += _move(stop.data, base, places, library, compares)
     return found
@@ -76,6 +78,13 @@ def _compare(
         for side, item in enumerate(row if isinstance(row, list) else []):
             if isinstance(item, dict):
                 yield from _item(item, (*path, side), places, library, known)
+
+
+def _day(data: dict[str, Data], base: Path, places: Places, library: Library) -> Iterator[Problem]:
+    ate = data.get("ate")
+    for number, item in enumerate(ate if isinstance(ate, list) else []):
+        if isinstance(item, dict):
+            yield from _item(item, (*base, "ate", number), places, library, Measure.ENERGY)
 
 
 def _item(
