@@ -7,12 +7,17 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from generator.compute.count import Count
+from generator.compute.day import DayBalance
+from generator.compute.energy_needs import EnergyNeed
 from generator.compute.gap import Gap
+from generator.compute.how_often import HowOften
 from generator.compute.label import Shown
+from generator.compute.reference_bodies import Body
 from generator.model.food import Food, Serving
 from generator.model.lesson import Lesson
 from generator.model.move import Move
 from generator.model.stops.compare import CompareStop, Item
+from generator.model.stops.day import DayStop
 from generator.model.stops.move import MoveStop
 
 
@@ -29,6 +34,8 @@ class Holding:
     per_100g: Fraction | None
     """The record's value for 100 g, in the measure's unit."""
     shown: Shown
+    often: HowOften | None
+    """How often the portion fits in; nothing for a value of its own."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +79,19 @@ class Movement:
 
 
 @dataclass(frozen=True, slots=True)
+class Day:
+    """A day stop worked out."""
+
+    stop: DayStop
+    eaten: tuple[Holding, ...]
+    """Foods with their energy, in the order of the day."""
+    body: Body
+    """Reference height and weight; for the trace only, never shown to a learner."""
+    need: EnergyNeed
+    balance: DayBalance
+
+
+@dataclass(frozen=True, slots=True)
 class LessonResult:
     """A lesson with all its numbers."""
 
@@ -80,3 +100,5 @@ class LessonResult:
     """By id of the compare stop."""
     movements: Mapping[str, Movement] = field(repr=False)
     """By id of the move stop."""
+    days: Mapping[str, Day] = field(repr=False)
+    """By id of the day stop."""

@@ -9,8 +9,10 @@ from fractions import Fraction
 
 from generator.compute.count import Count
 from generator.compute.gap import Gap
-from generator.compute.result import Comparison, Holding, LessonResult, Movement
+from generator.compute.move_minutes import MoveMinutes, move_minutes
+from generator.compute.result import Comparison, Day, Holding, LessonResult, Movement
 from generator.model.measure import Measure
+from generator.model.move import Move
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +45,9 @@ def trace(result: LessonResult) -> tuple[Figure, ...]:
     for comparison in result.comparisons.values():
         figures += _comparison(comparison)
     for stop_id, movement in result.movements.items():
-        figures += _movement(stop_id, movement)
+        figures += _movement(stop_id, movement, result)
+    for stop_id, day in result.days.items():
+        figures += _day(stop_id, day)
     return tuple(figures)
 
 
@@ -77,12 +81,69 @@ def _comparison(comparison: Comparison) -> Iterator[Figure]:
     yield _gap(f"{stop.id}.total.gap", total, stop.measure)
 
 
-def _movement(stop_id: str, movement: Movement) -> Iterator[Figure]:
+def _movement(stop_id: str, movement: Movement, result: LessonResult) -> Iterator[Figure]:
     measure = movement.comparison.stop.measure
     for number, counted in enumerate(movement.counts, 1):
-        yield from _counts(
-            f"{stop_id}.card-{number}.count", counted.row.gap.size, counted.count, measure
-        )
+        base = f"{stop_id}.card-{number}"
+        yield from _counts(f"{base}.count", counted.row.gap.size, counted.count, measure)
+        if measure is Measure.ENERGY:
+            gap, grades = counted.row.gap.size, result.lesson.file.grades
+            minutes = move_minutes(counted.move, gap, grades)
+            if minutes:
+                yield _minutes(f"{base}.minutes", minutes, counted.move)
+
+
+def _minutes(name: str, found: MoveMinutes, move: Move) -> Figure:
+    energy = move.youth_energy
+    source = f"{energy.source}, {energy.code}, status {energy.status}" if energy else ""
+    child = found.child
+    steps = (
+        Step(
+            "record", f"{found.activity}: {found.mety} METy at {child.age_years} years ({source})"
+        ),
+        Step(
+            "resting energy",
+            f"mean of a boy of {child.weights_kg[0]} kg and a girl of {child.weights_kg[1]} kg "
+            f"(CDC 2000 medians), Schofield 1985: {child.resting} kcal a day",
+        ),
+        Step("minutes", f"{found.formula} = {float(found.minutes):.1f}; for teaching notes only"),
+    )
+    return Figure(name, Decimal(round(found.minutes)), "minutes", found.minutes, steps)
+
+
+def _day(stop_id: str, day: Day) -> Iterator[Figure]:
+    for number, held in enumerate(day.eaten, 1):
+        steps = _holding_steps(held, Measure.ENERGY)
+        yield Figure(f"{stop_id}.food-{number}", held.shown.value, "kcal", held.shown.exact, steps)
+    balance = day.balance
+    added = " + ".join(str(held.shown.value) for held in day.eaten)
+    total = sum((held.shown.exact for held in day.eaten), Fraction(0))
+    step = Step("sum", f"{added} = {balance.eaten}, of shown values")
+    yield Figure(f"{stop_id}.eaten", balance.eaten, "kcal", total, (step,))
+    yield Figure(
+        f"{stop_id}.needed", balance.needed, "kcal", Fraction(day.need.total), _need_steps(day)
+    )
+    lean = Step(
+        "subtraction",
+        f"{balance.eaten} ÷ {balance.needed} = {float(balance.ratio):.2f}: {balance.lean}",
+    )
+    yield Figure(f"{stop_id}.gap", balance.gap, "kcal", Fraction(balance.gap), (lean,))
+
+
+def _need_steps(day: Day) -> tuple[Step, ...]:
+    person, body, need = day.stop.person, day.body, day.need
+    return (
+        Step(
+            "record",
+            f"reference {person.sex} of {person.age} years: {body.height_cm} cm, {body.weight_kg} kg "
+            "(CDC 2000 growth charts, medians)",
+        ),
+        Step(
+            "equation", f"NASEM 2023, {person.activity}: {need.equation} = {need.spent} kcal a day"
+        ),
+        Step("growth", f"and {need.growth} kcal a day for growth (NASEM 2023, Table 5-5)"),
+        Step("rounding", f"to the nearest 10 kcal: {need.total} → {day.balance.needed}"),
+    )
 
 
 def _holding_steps(held: Holding, measure: Measure) -> tuple[Step, ...]:
@@ -126,6 +187,8 @@ def _holding_steps(held: Holding, measure: Measure) -> tuple[Step, ...]:
             f"21 CFR 101.9{held.shown.rule}; half goes up: {_plain(held.shown.exact)} → {held.shown.value} {unit}",
         )
     )
+    if held.often:
+        steps.append(Step("how often", f"{held.often.frequency or 'no word'}: {held.often.rule}"))
     return tuple(steps)
 
 

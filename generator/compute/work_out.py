@@ -5,13 +5,17 @@ from __future__ import annotations
 from decimal import Decimal
 
 from generator.compute.count import count_moves
+from generator.compute.day import day_balance
+from generator.compute.energy_needs import energy_need
 from generator.compute.gap import Gap, total_gap
 from generator.compute.holding import hold
-from generator.compute.result import Comparison, LessonResult, MoveCount, Movement, Row
+from generator.compute.reference_bodies import reference_body
+from generator.compute.result import Comparison, Day, LessonResult, MoveCount, Movement, Row
 from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.model.measure import Measure
 from generator.model.stops.compare import CompareStop, Item
+from generator.model.stops.day import DayStop
 from generator.model.stops.move import MoveStop
 
 
@@ -29,7 +33,12 @@ def work_out(lesson: Lesson, library: Library) -> LessonResult:
         for index, stop in enumerate(stops)
         if isinstance(stop, MoveStop)
     }
-    return LessonResult(lesson, comparisons, movements)
+    days = {
+        lesson.stop_id(index): _day(stop, library)
+        for index, stop in enumerate(stops)
+        if isinstance(stop, DayStop)
+    }
+    return LessonResult(lesson, comparisons, movements, days)
 
 
 def _compare(stop: CompareStop, per: Decimal | None, library: Library) -> Comparison:
@@ -52,3 +61,12 @@ def _movement(stop: MoveStop, comparison: Comparison, library: Library) -> Movem
         for move_id, row in zip(stop.moves, comparison.rows, strict=True)
     )
     return Movement(stop, comparison, counts)
+
+
+def _day(stop: DayStop, library: Library) -> Day:
+    person = stop.person
+    eaten = tuple(hold(item, Measure.ENERGY, library) for item in stop.ate)
+    body = reference_body(person.sex, person.age)
+    need = energy_need(person.sex, person.age, body, person.activity)
+    balance = day_balance((held.shown.value for held in eaten), need.total)
+    return Day(stop, eaten, body, need, balance)
