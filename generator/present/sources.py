@@ -11,11 +11,19 @@ from generator.present.views import SourceView
 
 def source_views(comparison: Comparison, say: Say) -> tuple[SourceView, ...]:
     """One sentence for each food, in the order of the rows."""
-    measure = comparison.stop.measure
+    held = tuple(held for row in comparison.rows for held in row.sides)
+    return holding_sources(held, comparison.stop.measure, say)
+
+
+def holding_sources(
+    holdings: tuple[Holding, ...], measure: Measure, say: Say
+) -> tuple[SourceView, ...]:
+    """One sentence for each holding.
+
+    The order is theirs, and a food named twice is told twice, for its amounts may differ.
+    """
     return tuple(
-        SourceView(food_name(held, say), _sentence(held, measure, say))
-        for row in comparison.rows
-        for held in row.sides
+        SourceView(food_name(held, say), _sentence(held, measure, say)) for held in holdings
     )
 
 

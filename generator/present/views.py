@@ -244,6 +244,8 @@ class CompareView(StopView):
     ask_total: bool
     reveal: Markup
     chart: ChartView
+    often: tuple[OftenView, ...]
+    """How often each food fits in; foods without a word are left out."""
     sources: tuple[SourceView, ...]
 
 
@@ -284,6 +286,59 @@ class MoveView(StopView):
     cards: tuple[MoveCardView, ...]
     before: tuple[str, ...]
     """Room check and stop signs, before anyone moves."""
+
+
+@dataclass(frozen=True, slots=True)
+class OftenView:
+    """How often a food fits in."""
+
+    food: str
+    says: str
+    """The frequency in words."""
+    dots: int
+    """3, 2 or 1."""
+
+
+@dataclass(frozen=True, slots=True)
+class EatenView:
+    """A food of a day."""
+
+    when: str
+    """The meal, or empty where it is the same as above."""
+    name: str
+    amount: str
+    value: str
+    """Energy with its unit."""
+
+
+@dataclass(frozen=True, slots=True)
+class DayView(StopView):
+    """An invented person's day, to decide about and then check."""
+
+    prompt: Markup
+    person: str
+    """Who it is, in a sentence."""
+    ate: tuple[EatenView, ...]
+    did: tuple[str, ...]
+    choices: tuple[tuple[str, str], ...]
+    """Value and wording of each way the day may lean."""
+    lean: str
+    """The value of the way it does lean."""
+    answer: str
+    """Which way, in a sentence."""
+    eaten: str
+    needed: str
+    """Energy with unit."""
+    sum: str
+    """``170 + 90 = 260``, in shown numbers."""
+    tilt: str
+    """Degrees clockwise of the beam; negative where the eaten side, on the left, is lower."""
+    beam: str
+    """What the picture shows, in a sentence."""
+    band: str
+    """How wide ``about even`` is, in a sentence."""
+    reveal: Markup
+    sources: tuple[SourceView, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -332,6 +387,8 @@ class LessonView:
     stops: tuple[StopView, ...]
     downloads: tuple[LinkView, ...]
     """Cards, worksheet, answer key."""
+    notes: LinkView
+    """The teaching notes."""
     care: tuple[str, ...]
     allergens: str
     """``Foods shown contain wheat and milk.``, or empty."""
@@ -420,3 +477,69 @@ class ProseView:
     page: PageView
     title: str
     body: Markup
+
+
+@dataclass(frozen=True, slots=True)
+class PlanView:
+    """One line of the time plan."""
+
+    at: str
+    """Time in the video, or empty."""
+    heading: str
+    does: str
+    """What the class does there, in a few words."""
+    href: str
+    """Link to the stop."""
+
+
+@dataclass(frozen=True, slots=True)
+class LikelyView:
+    """A wrong answer, and what it tells."""
+
+    answer: str
+    means: str
+
+
+@dataclass(frozen=True, slots=True)
+class AnswerView:
+    """The answer of one row, for the teacher."""
+
+    legend: str
+    lines: tuple[str, ...]
+    says: str
+    likely: tuple[LikelyView, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CountTruthView:
+    """One move's count beside the real computation; for adults only."""
+
+    move: str
+    count: str
+    says: str
+    """Minutes of the move for a typical child with the formula, or that nothing is published."""
+
+
+@dataclass(frozen=True, slots=True)
+class NotesView:
+    """The teacher's page of a lesson."""
+
+    page: PageView
+    title: str
+    meta: str
+    back: LinkView
+    summary: Markup
+    goals: tuple[str, ...]
+    standards: tuple[tuple[str, str], ...]
+    """Code and paraphrase."""
+    you_need: tuple[str, ...]
+    plan: tuple[PlanView, ...]
+    answers: tuple[AnswerView, ...]
+    talks: tuple[TalkView, ...]
+    count_truth: tuple[CountTruthView, ...]
+    adaptations: tuple[str, ...]
+    care: tuple[str, ...]
+    allergens: str
+    sources: tuple[SourceView, ...]
+    downloads: tuple[LinkView, ...]
+    stamp: str

@@ -37,7 +37,7 @@ export class DayBalance extends HTMLElement {
 
   finish() {
     this.show(`${say("right")} ${this.querySelector("[data-answer]")?.textContent ?? ""}`);
-    this.dispatchEvent(new CustomEvent("gap-found", { bubbles: true }));
+    this.querySelector("form")?.dispatchEvent(new CustomEvent("gap-found", { bubbles: true }));
   }
 
   isRight() {

@@ -11,12 +11,14 @@ from generator.model.moment import clock
 from generator.model.stops import Stop
 from generator.model.stops.ask import AskStop
 from generator.model.stops.compare import CompareStop
+from generator.model.stops.day import DayStop
 from generator.model.stops.move import MoveStop
 from generator.model.stops.talk import TalkStop
 from generator.model.stops.watch import WatchStop
 from generator.present.prose import inline
 from generator.present.say import digits
 from generator.present.stops.compare import compare_view
+from generator.present.stops.day import day_view
 from generator.present.stops.head import Telling, head
 from generator.present.stops.move import move_view
 from generator.present.views import AskView, StopView, TalkView, WatchView
@@ -33,6 +35,8 @@ def stop_view(index: int, stop: Stop, telling: Telling) -> StopView:
             return compare_view(index, stop, telling)
         case MoveStop():
             return move_view(index, stop, telling)
+        case DayStop():
+            return day_view(index, stop, telling)
         case TalkStop():
             return _talk(index, stop, telling)
         case _:
