@@ -21,6 +21,6 @@ def columns(larger: str, smaller: str, gap: str) -> tuple[ColumnView, ...]:
     names = (*reversed(_WHOLE[:wide]), *_PARTS[:deep])
     rows = [whole.rjust(wide) + part.ljust(deep, "0") for whole, part in numbers]
     return tuple(
-        ColumnView(place, *(digit.strip() for digit in digits), after_point=index == wide)
-        for index, (place, *digits) in enumerate(zip(names, *rows, strict=True))
+        ColumnView(place, top.strip(), bottom.strip(), left.strip(), index == wide)
+        for index, (place, top, bottom, left) in enumerate(zip(names, *rows, strict=True))
     )

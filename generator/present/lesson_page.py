@@ -14,11 +14,12 @@ from generator.present.stops.view import stop_view
 from generator.present.views import LessonView, LinkView, StopView, TrackView, VideoView
 
 
-def lesson_view(result: LessonResult, surround: Surround) -> LessonView:
+def lesson_view(
+    result: LessonResult, stops: tuple[StopView, ...], surround: Surround
+) -> LessonView:
     """Everything the lesson page shows."""
     lesson, say = result.lesson, surround.say
     file = lesson.file
-    stops = stop_views(result, surround)
     return LessonView(
         page=surround.page(f"{lesson.id}/index.html", file.title, file.summary),
         id=lesson.id,
@@ -30,10 +31,9 @@ def lesson_view(result: LessonResult, surround: Surround) -> LessonView:
         video=_video(file.video, result, say) if file.video else None,
         stops=stops,
         downloads=downloads(result, say),
-        care=tuple(
-            say(f"care_{name}") for name in ("educational", "ask", "food", "young", "local")
-        ),
-        allergens=_allergens(result, say),
+        notes=LinkView("notes.html", say("notes_title")),
+        care=care_lines(say),
+        allergens=allergen_line(result, say),
         stamp=print_stamp(result),
     )
 
@@ -52,6 +52,11 @@ def meta_line(result: LessonResult, say: Say) -> str:
     span = str(file.grades).replace("-", "–")
     key = "meta_grade" if file.grades.first == file.grades.last else "meta_grades"
     return f"{say(key, grades=span)} · {say('minutes', n=file.minutes)}"
+
+
+def care_lines(say: Say) -> tuple[str, ...]:
+    """What every lesson says about care."""
+    return tuple(say(f"care_{name}") for name in ("educational", "ask", "food", "young", "local"))
 
 
 def downloads(result: LessonResult, say: Say) -> tuple[LinkView, ...]:
@@ -78,7 +83,7 @@ def _video(video: Video, result: LessonResult, say: Say) -> VideoView:
     return VideoView(video.file, video.poster or "", tracks, pauses)
 
 
-def _allergens(result: LessonResult, say: Say) -> str:
+def allergen_line(result: LessonResult, say: Say) -> str:
     """The major allergens the library knows of in the foods shown."""
     foods = {
         held.food.id: held.food

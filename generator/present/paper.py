@@ -8,7 +8,7 @@ from itertools import islice
 from generator.compute.practice import practice_problems
 from generator.compute.result import LessonResult
 from generator.model.grades import GradeBand
-from generator.present.lesson_page import meta_line, stop_views
+from generator.present.lesson_page import meta_line
 from generator.present.page import Surround
 from generator.present.qr import qr_code
 from generator.present.say import Say
@@ -23,15 +23,16 @@ from generator.present.views import (
     MoveView,
     PracticeView,
     SheetView,
+    StopView,
     TalkView,
 )
 
 CARDS_A_SHEET = 4
 
 
-def cards_view(result: LessonResult, surround: Surround) -> CardsView:
+def cards_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surround) -> CardsView:
     """The movement cards, four to a sheet."""
-    stops = tuple(stop for stop in stop_views(result, surround) if isinstance(stop, MoveView))
+    moves = tuple(stop for stop in stops if isinstance(stop, MoveView))
     address = _address(result, surround)
     title = surround.say("cards_title")
     return CardsView(
@@ -40,18 +41,19 @@ def cards_view(result: LessonResult, surround: Surround) -> CardsView:
         ),
         title=result.lesson.file.title,
         back=LinkView("index.html", surround.say("back_to_lesson")),
-        sheets=_sheets(card for stop in stops for card in stop.cards),
-        stops=stops,
+        sheets=_sheets(card for stop in moves for card in stop.cards),
+        stops=moves,
         qr=qr_code(address),
         address=address,
         stamp=print_stamp(result),
     )
 
 
-def sheet_view(result: LessonResult, surround: Surround, *, answers: bool) -> SheetView:
+def sheet_view(
+    result: LessonResult, stops: tuple[StopView, ...], surround: Surround, *, answers: bool
+) -> SheetView:
     """The worksheet, or the answer key with the same problems."""
     lesson, say = result.lesson, surround.say
-    stops = stop_views(result, surround)
     address = _address(result, surround)
     name, title = (
         ("answers", say("answers_title")) if answers else ("worksheet", say("worksheet_title"))

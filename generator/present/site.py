@@ -14,7 +14,8 @@ from generator.present.bundle import join_script, join_styles
 from generator.present.chart import figure_json
 from generator.present.environment import Theme
 from generator.present.home import home_view
-from generator.present.lesson_page import lesson_view
+from generator.present.lesson_page import lesson_view, stop_views
+from generator.present.notes import notes_view
 from generator.present.page import Surround
 from generator.present.paper import cards_view, sheet_view
 from generator.present.say import Say
@@ -48,28 +49,22 @@ class Presenter:
     def lesson(self, result: LessonResult) -> Iterator[Output]:
         """The pages of one lesson, and the figures of its charts."""
         lesson, say = result.lesson, self._say
-        source = lesson.places.file
-        page = self._theme.fill("lesson.html", lesson_view(result, self._surround), say)
-        yield Output(f"{lesson.id}/index.html", page, lesson.file.title, source)
+        stops = stop_views(result, self._surround)  # made once: most pages show the same stops
+        views: dict[str, tuple[str, object]] = {
+            "index": ("lesson", lesson_view(result, stops, self._surround)),
+            "worksheet": ("sheet", sheet_view(result, stops, self._surround, answers=False)),
+            "answers": ("sheet", sheet_view(result, stops, self._surround, answers=True)),
+            "notes": ("notes", notes_view(result, stops, self._surround)),
+        }
         if result.movements:
-            yield Output(
-                f"{lesson.id}/cards.html",
-                self._theme.fill("cards.html", cards_view(result, self._surround), say),
-                source=source,
-            )
-        for name, answers in (("worksheet", False), ("answers", True)):
-            sheet = sheet_view(result, self._surround, answers=answers)
-            yield Output(
-                f"{lesson.id}/{name}.html",
-                self._theme.fill("sheet.html", sheet, say),
-                source=source,
-            )
+            views["cards"] = ("cards", cards_view(result, stops, self._surround))
+        for name, (template, view) in views.items():
+            title = lesson.file.title if name == "index" else ""
+            page = self._theme.fill(f"{template}.html", view, say)
+            yield Output(f"{lesson.id}/{name}.html", page, title, lesson.places.file)
         for comparison in result.comparisons.values():
-            yield Output(
-                f"{lesson.id}/{comparison.stop.id}.chart.json",
-                figure_json(comparison, say),
-                source=source,
-            )
+            path = f"{lesson.id}/{comparison.stop.id}.chart.json"
+            yield Output(path, figure_json(comparison, say), source=lesson.places.file)
 
     def home(self, results: Iterable[LessonResult], intro: Markup) -> str:
         """The front page, below an introduction that the educator wrote."""
