@@ -14,17 +14,15 @@ from generator.present.qr import qr_code
 from generator.present.say import Say
 from generator.present.stamp import print_stamp
 from generator.present.views import (
-    AskView,
     CardSheetView,
     CardsView,
-    CompareView,
     LinkView,
     MoveCardView,
     MoveView,
     PracticeView,
     SheetView,
     StopView,
-    TalkView,
+    WatchView,
 )
 
 CARDS_A_SHEET = 4
@@ -64,10 +62,7 @@ def sheet_view(
         meta=meta_line(result, say),
         back=LinkView("index.html", say("back_to_lesson")),
         answers=answers,
-        compares=tuple(stop for stop in stops if isinstance(stop, CompareView)),
-        moves=tuple(stop for stop in stops if isinstance(stop, MoveView)),
-        asks=tuple(stop for stop in stops if isinstance(stop, AskView)),
-        talks=tuple(stop for stop in stops if isinstance(stop, TalkView)),
+        stops=tuple(stop for stop in stops if not isinstance(stop, WatchView)),
         practice=_practice(lesson.id, lesson.file.grades.band, say),
         qr=qr_code(address),
         address=address,

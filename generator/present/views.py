@@ -438,10 +438,8 @@ class SheetView:
     back: LinkView
     answers: bool
     """Whether the answers are printed."""
-    compares: tuple[CompareView, ...]
-    moves: tuple[MoveView, ...]
-    asks: tuple[AskView, ...]
-    talks: tuple[TalkView, ...]
+    stops: tuple[StopView, ...]
+    """In the order of the lesson; what is only watched is left out."""
     practice: tuple[PracticeView, ...]
     qr: Markup
     address: str
