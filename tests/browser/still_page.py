@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import json
 import subprocess
+from functools import cache
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import imageio_ffmpeg
 
@@ -33,34 +35,19 @@ def write_page(folder: Path, *, language: str = "en", library: str = "draw.js") 
     (folder / "figure.json").write_text(
         json.dumps({"data": [{"type": "bar", "y": [90, 410]}], "layout": {}}), encoding="utf-8"
     )
-    write_clip(folder / "clip.mp4")
+    (folder / "clip.mp4").write_bytes(clip())
 
 
-def write_clip(path: Path) -> None:
+@cache
+def clip() -> bytes:
     """Four seconds of one colour, H.264, 25 pictures a second, a key picture each second."""
     look = "color=c=0x6a1f4f:size=64x36:rate=25:duration=4"
-    command = [
-        imageio_ffmpeg.get_ffmpeg_exe(),
-        "-loglevel",
-        "error",
-        "-y",
-        "-f",
-        "lavfi",
-        "-i",
-        look,
-    ]
-    shape = [
-        "-c:v",
-        "libx264",
-        "-pix_fmt",
-        "yuv420p",
-        "-g",
-        "25",
-        "-movflags",
-        "+faststart",
-        str(path),
-    ]
-    subprocess.run(command + shape, check=True)
+    shape = ["-c:v", "libx264", "-pix_fmt", "yuv420p", "-g", "25", "-movflags", "+faststart"]
+    with TemporaryDirectory() as folder:
+        path = Path(folder, "clip.mp4")
+        program = [imageio_ffmpeg.get_ffmpeg_exe(), "-loglevel", "error"]
+        subprocess.run([*program, "-f", "lavfi", "-i", look, *shape, str(path)], check=True)
+        return path.read_bytes()
 
 
 PAGE = """<!doctype html>
