@@ -10,17 +10,18 @@ export class DayBalance extends HTMLElement {
     customElements.define("day-balance", this);
   }
 
+  store = lessonStore();
+  name = `day ${this.closest("section")?.id}`;
+
   connectedCallback() {
     const form = this.querySelector("form");
     if (!form) return;
-    this.store = lessonStore();
-    this.name = `day ${this.closest("section")?.id}`;
     this.querySelector("[data-check]")?.removeAttribute("hidden");
     form.addEventListener("submit", (event) => {
       event.preventDefault();
       this.check();
     });
-    form.addEventListener("change", () => this.store?.set(this.name, this.chosen()));
+    form.addEventListener("change", () => this.store.set(this.name, this.chosen()));
     this.closest("lesson-thread")?.addEventListener("lesson-cleared", () => {
       form.reset();
       this.show("");

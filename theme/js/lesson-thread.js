@@ -22,6 +22,19 @@ export class LessonThread extends HTMLElement {
     this.progress.stops = this.stops.map(({ id }) => id);
     this.listen();
     this.show();
+    if (!document.querySelector("pause-player")) this.offerWayOn();
+  }
+
+  /** Without a video the way on from a stop leads to the next one. */
+  offerWayOn() {
+    for (const [index, stop] of this.stops.entries()) {
+      const button = stop.querySelector("[data-go-on]");
+      const next = this.stops[index + 1];
+      if (button && next) {
+        button.removeAttribute("hidden");
+        button.addEventListener("click", () => next.querySelector("h2")?.focus());
+      }
+    }
   }
 
   listen() {
