@@ -61,7 +61,7 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
             files.remove(file)
         for output in self.built.outputs:
             if output.title:
-                page = File.generated(config, output.path.removesuffix(".html") + ".md", content="")
+                page = LessonFile.generated(config, output.path, content="")
                 LessonPage(output.title, page, config, str(output.content))
                 files.append(page)
             else:
@@ -85,6 +85,14 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         if self._built is None:
             raise RuntimeError("MkDocs asked for files before its configuration was read")
         return self._built
+
+
+class LessonFile(File):
+    """A page called what it is called on the site, so that Markdown can link to ``soup/index.html``."""
+
+    def is_documentation_page(self) -> bool:
+        """MkDocs would take a file for a page by its ``.md``."""
+        return True
 
 
 class LessonPage(Page):
