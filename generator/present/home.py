@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 
 from markupsafe import Markup
@@ -15,12 +16,19 @@ from generator.present.views import HomeView, LessonCardView
 
 def home_view(results: Iterable[LessonResult], intro: Markup, surround: Surround) -> HomeView:
     """The lessons in the order of their folders."""
+    title, below = _first_heading(intro)
     return HomeView(
         page=surround.page("index.html", ""),
-        title=surround.site.programme,
-        intro=intro,
+        title=title or surround.site.programme,
+        intro=below,
         lessons=tuple(_card(result, surround) for result in results),
     )
+
+
+def _first_heading(intro: Markup) -> tuple[Markup, Markup]:
+    """The heading an introduction begins with, if it has one, and what stands below it."""
+    found = re.match(r"\s*<h1[^>]*>(.*?)</h1>\s*", intro, re.DOTALL)
+    return (Markup(found[1]), Markup(intro[found.end() :])) if found else (Markup(""), intro)  # noqa: S704  # parts of safe HTML
 
 
 def _card(result: LessonResult, surround: Surround) -> LessonCardView:
