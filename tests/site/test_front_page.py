@@ -61,7 +61,7 @@ def test_a_page_written_by_hand_wears_the_theme_and_is_linked_from_every_page(
     project: Path,
 ) -> None:
     (project / "lessons/visit.md").write_text(
-        "# Visit *us*\n\nCome by. See [the lesson](small/index.md).\n\n## When\n\nFridays.\n",
+        "# Visit *us*\n\nCome by. See [the lesson](small/index.html).\n\n## When\n\nFridays.\n",
         "utf-8",
     )
     site = build_project(project)
@@ -71,6 +71,14 @@ def test_a_page_written_by_hand_wears_the_theme_and_is_linked_from_every_page(
     for other in ("index.html", "small/index.html"):
         hrefs = {link.get("href") for link in read_page(site / other).iter("a")}
         assert "visit.html" in {str(href).removeprefix("../") for href in hrefs}
+
+
+def test_a_page_written_by_hand_begins_with_one_heading(project: Path) -> None:
+    (project / "lessons/index.md").write_text("# Welcome, *all*\n\nCome in.\n", "utf-8")
+    (project / "lessons/visit-us.md").write_text("Come by.\n", "utf-8")
+    site = build_project(project)
+    for name, heading in (("index", "Welcome, all"), ("visit-us", "Visit us")):
+        assert [text(each) for each in read_page(site / f"{name}.html").iter("h1")] == [heading]
 
 
 def test_media_beside_a_lesson_comes_along(project: Path) -> None:

@@ -1,0 +1,215 @@
+"""Every kind of page in a real Chromium: readable for all, quiet, still while loading, whole without script."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from time import sleep
+
+import pytest
+from playwright.sync_api import Browser, Page
+
+from tests.site_project import ROOT
+
+Serve = Callable[[Path], str]
+Axe = Callable[[Page], list[str]]
+
+LESSONS = sorted(file.parent.name for file in (ROOT / "lessons").glob("*/lesson.yaml"))
+WRITTEN = sorted((ROOT / "lessons").rglob("*.md"))
+KINDS = {
+    "front": "index.html",
+    "lesson": f"{LESSONS[0]}/index.html",
+    "cards": f"{LESSONS[0]}/cards.html",
+    "worksheet": f"{LESSONS[0]}/worksheet.html",
+    "answers": f"{LESSONS[0]}/answers.html",
+    "written": WRITTEN[0].relative_to(ROOT / "lessons").with_suffix(".html").as_posix(),
+}
+PAGES = pytest.mark.parametrize("path", KINDS.values(), ids=KINDS)
+SCREENS = {
+    "light": (390, "light"),
+    "dark": (390, "dark"),
+    "narrow": (320, "light"),
+    "wide": (1280, "dark"),
+}
+
+OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
+RUNS_OVER = "document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth"
+# What can be reached with the Tab key, in the order of the page.
+REACHABLE = """() => [...document.querySelectorAll('a[href], button, input, select, textarea, summary, video[controls], [tabindex]')]
+  .filter(each => each.tabIndex >= 0 && !each.disabled && each.checkVisibility({visibilityProperty: true}))"""
+SHIFTS = """() => new Promise(done => new PerformanceObserver((list, watcher) => {
+  watcher.disconnect();
+  done(list.getEntries().flatMap(each => each.entryType === 'layout-shift'
+    ? each.sources.map(({node, previousRect, currentRect}) =>
+        `${each.value} ${node?.nodeName}.${node?.className} ${previousRect.y}+${previousRect.height} to ${currentRect.y}+${currentRect.height}`) : []));
+}).observe({type: 'layout-shift', buffered: true}) || setTimeout(() => done([]), 300))"""
+
+
+@pytest.fixture
+def site(built_site: Path, serve: Serve) -> str:
+    """Address of the demo."""
+    return serve(built_site)
+
+
+@PAGES
+@pytest.mark.parametrize(("width", "scheme"), SCREENS.values(), ids=SCREENS)
+def test_axe_finds_nothing(
+    page: Page, site: str, axe: Axe, path: str, width: int, scheme: str
+) -> None:
+    """All rules of axe-core: WCAG 2.2 A and AA, and best practice."""
+    page.set_viewport_size({"width": width, "height": 844})
+    page.emulate_media(color_scheme="dark" if scheme == "dark" else "light")
+    page.goto(site + path)
+    assert axe(page) == []
+    page.evaluate(OPEN_ALL)
+    assert axe(page) == []
+
+
+@pytest.mark.parametrize("lesson", LESSONS)
+def test_axe_finds_nothing_in_any_lesson(page: Page, site: str, axe: Axe, lesson: str) -> None:
+    page.goto(f"{site}{lesson}/index.html")
+    page.evaluate(OPEN_ALL)
+    assert axe(page) == []
+
+
+@pytest.mark.parametrize("width", [320, 768, 1280])
+def test_no_page_scrolls_sideways(page: Page, site: str, built_site: Path, width: int) -> None:
+    """WCAG 2.2, 1.4.10 Reflow: 320 CSS pixels without scrolling in two directions."""
+    page.set_viewport_size({"width": width, "height": 800})
+    over = {}
+    for file in sorted(built_site.rglob("*.html")):
+        page.goto(site + file.relative_to(built_site).as_posix())
+        page.evaluate(OPEN_ALL)
+        over[file.relative_to(built_site).as_posix()] = page.evaluate(RUNS_OVER)
+    assert {name: pixels for name, pixels in over.items() if pixels > 0} == {}
+
+
+def test_no_page_complains_when_served(page: Page, site: str, built_site: Path) -> None:
+    """The watched page counts errors, breaches of the policy and requests to other hosts."""
+    for file in sorted(built_site.rglob("*.html")):
+        page.goto(site + file.relative_to(built_site).as_posix())
+        page.wait_for_load_state("networkidle")
+
+
+def test_no_page_complains_when_opened_from_a_folder(page: Page, built_site: Path) -> None:
+    for path in KINDS.values():
+        page.goto((built_site / path).as_uri())
+        assert page.locator("h1").is_visible()
+    page.goto((built_site / KINDS["lesson"]).as_uri())
+    page.locator("lesson-thread:defined").wait_for()
+    page.locator("[data-check]").first.wait_for()
+    assert page.evaluate("getComputedStyle(document.body).backgroundColor") != "rgba(0, 0, 0, 0)"
+
+
+@pytest.fixture
+def scriptless(browser: Browser) -> Iterator[Page]:
+    """A page of a browser that runs no script."""
+    context = browser.new_context(java_script_enabled=False, viewport={"width": 390, "height": 844})
+    yield context.new_page()
+    context.close()
+
+
+@PAGES
+def test_without_script_nothing_that_is_needed_is_hidden(
+    scriptless: Page, site: str, path: str
+) -> None:
+    scriptless.goto(site + path)
+    for summary in scriptless.locator("summary").all():
+        if not summary.evaluate("each => each.parentElement.open"):
+            summary.click()
+    lost = scriptless.evaluate(
+        """() => [...document.querySelectorAll('main *')]
+        .filter(each => [...each.childNodes].some(node => node.nodeType === 3 && node.data.trim()))
+        .filter(each => !each.checkVisibility({visibilityProperty: true, opacityProperty: true}))
+        .filter(each => !each.closest('[hidden], script, video, .only-print'))
+        .map(each => each.outerHTML)"""
+    )
+    assert lost == []
+
+
+@PAGES
+def test_without_script_no_control_is_dead(scriptless: Page, site: str, path: str) -> None:
+    scriptless.goto(site + path)
+    assert [
+        button.inner_text() for button in scriptless.locator("button").all() if button.is_visible()
+    ] == []
+
+
+@PAGES
+@pytest.mark.parametrize("width", [390, 1280])
+def test_the_tab_key_goes_through_everything_in_the_order_of_the_page(
+    page: Page, site: str, path: str, width: int
+) -> None:
+    """WCAG 2.2, 2.1.1 Keyboard, 2.4.3 Focus Order and 2.4.7 Focus Visible."""
+    page.set_viewport_size({"width": width, "height": 844})
+    page.goto(site + path)
+    page.evaluate(OPEN_ALL)
+    page.evaluate(f"window.reachable = ({REACHABLE})()")
+    wanted = list(range(page.evaluate("reachable.length")))
+    reached: list[int] = []
+    unseen: list[str] = []
+    above: list[str] = []
+    last = [0.0, 0.0]
+    for _ in range(20 * len(wanted) + 20):  # a video has controls of its own inside
+        page.keyboard.press("Tab")
+        at = page.evaluate("reachable.indexOf(document.activeElement)")
+        if at < 0 and reached:
+            break
+        if reached[-1:] == [at]:
+            continue
+        reached.append(at)
+        name, has_ring, left, top, bottom = page.evaluate(STATE)
+        unseen += [] if has_ring else [name]
+        above += [name] if bottom < last[1] and left <= last[0] else []  # unless a column begins
+        last = [left, top]
+    assert reached == wanted
+    assert unseen == []
+    assert above == []
+
+
+# Name of what has the focus, whether a ring shows it, its left edge, and where it begins and ends.
+STATE = """() => {
+  const here = document.activeElement;
+  const ringed = [here, here.closest('label')].filter(Boolean).map(each => getComputedStyle(each));
+  const box = here.getBoundingClientRect();
+  return [here.outerHTML.slice(0, 120),
+    ringed.some(({outlineStyle, outlineWidth}) => outlineStyle === 'auto' || (outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2)),
+    box.left, box.top + scrollY, box.bottom + scrollY];
+}"""
+
+
+@PAGES
+def test_every_control_is_large_enough_for_a_thumb(browser: Browser, site: str, path: str) -> None:
+    """WCAG 2.2, 2.5.5 Target Size (Enhanced): 44 by 44 CSS pixels, links inside a sentence excepted."""
+    context = browser.new_context(
+        viewport={"width": 390, "height": 844}, has_touch=True, is_mobile=True
+    )
+    page = context.new_page()
+    page.goto(site + path)
+    page.wait_for_load_state("networkidle")
+    page.evaluate(OPEN_ALL)
+    small = page.evaluate(f"({REACHABLE})()" + SMALL)
+    context.close()
+    assert small == []
+
+
+# A box to tick is as large as its label; a link that has words around it in its line is excepted.
+SMALL = """.map(each => each.matches('input[type=checkbox], input[type=radio]') ? each.closest('label') ?? each : each)
+  .filter(each => !(each.matches('a') && getComputedStyle(each).display === 'inline'
+    && [...each.parentElement.childNodes].some(node => node.nodeType === 3 && node.data.trim())))
+  .filter(each => !each.matches('.skip') && each.tabIndex < 1)
+  .map(each => [each.outerHTML.slice(0, 120), each.getBoundingClientRect()])
+  .filter(([, {width, height}]) => Math.min(width, height) < 43.99)
+  .map(([html, {width, height}]) => `${Math.round(width)} x ${Math.round(height)}: ${html}`)"""
+
+
+@PAGES
+@pytest.mark.parametrize("width", [390, 1280])
+def test_nothing_shifts_while_a_page_loads(page: Page, site: str, path: str, width: int) -> None:
+    """Layout Instability, W3C: also when the script comes long after the first picture."""
+    page.set_viewport_size({"width": width, "height": 844})
+    page.route("**/*.js", lambda route: (sleep(0.4), route.continue_()))
+    page.goto(site + path)
+    page.wait_for_load_state("networkidle")
+    page.wait_for_timeout(200)
+    assert page.evaluate(SHIFTS) == []
