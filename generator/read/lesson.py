@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from pathlib import Path
 
 from generator.model.lesson import Lesson, LessonFile, LessonHead
@@ -19,6 +20,8 @@ from generator.read.stops import RawStop, places_inside, raw_stops
 from generator.read.timeline import timeline_problems
 
 _FOLDER = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+_LONGEST = 300
+"""Signs of a sentence, however long the word in it that the educator wrote."""
 RESERVED = frozenset({"assets"})
 """Folders of the site that hold no lesson."""
 
@@ -81,5 +84,11 @@ def _folder_problems(folder: Path, path: str) -> list[Problem]:
 
 
 def _once(problems: list[Problem]) -> list[Problem]:
-    """The problems in the order of the file, each place and sentence once."""
-    return sorted(set(problems), key=lambda problem: (problem.place, problem.what))
+    """The problems in the order of the file, each place and sentence once and of readable length."""
+    short = {
+        replace(problem, what=f"{problem.what[:160]} … {problem.what[-60:]}")
+        if len(problem.what) > _LONGEST
+        else problem
+        for problem in problems
+    }
+    return sorted(short, key=lambda problem: (problem.place, problem.what))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from difflib import get_close_matches
 
 from generator.model.places import Path, Places
 from generator.model.stops import STOP_KINDS
@@ -26,6 +27,8 @@ class RawStop:
 def raw_stops(stops: Data, places: Places, problems: list[Problem]) -> dict[int, RawStop]:
     """The stops that have a kind, by their number; what is wrong with the others is added."""
     if stops is None and ("stops",) not in places.keys:
+        if get_close_matches("stops", [str(path[0]) for path in places.keys if len(path) == 1]):
+            return {}  # misspelled, and told as such with the other keys of the lesson
         problems.append(Problem(places.at(), "`stops:` is missing", f"add `stops:` and {_BEGIN}"))
         return {}
     if not isinstance(stops, list) or not stops:
