@@ -25,13 +25,13 @@ def read_text(root: Path, path: str) -> str | Problem:
             "check which file was saved under this name",
         )
     try:
-        data = file.read_bytes()
+        data = file.read_bytes().removeprefix(b"\xef\xbb\xbf")  # a byte order mark is no text
     except OSError as error:
         return Problem(place, f"this file cannot be opened ({error.strerror})", "ask whose it is")
     try:
-        return data.decode("utf-8-sig")
+        return data.decode("utf-8")
     except UnicodeDecodeError as error:
-        before = data[: error.start].removeprefix(b"\xef\xbb\xbf").split(b"\n")
+        before = data[: error.start].split(b"\n")
         column = len(before[-1].decode("utf-8")) + 1
         return Problem(
             Place(path, len(before), column),
