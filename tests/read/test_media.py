@@ -1,0 +1,112 @@
+"""The length of a video is read from its own boxes, and a broken file is told, never raised.
+
+Layout of the boxes: ISO/IEC 14496-12, sections 4.2 (boxes) and 8.2.2 (movie header); from memory.
+"""
+
+from __future__ import annotations
+
+import struct
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from generator.model.lesson import Lesson
+from generator.read.media import video_seconds
+from tests.project import GOOD, problems, read
+
+
+def box(kind: bytes, content: bytes = b"", size: int | None = None) -> bytes:
+    """One box; a size of its own makes it a broken one."""
+    return struct.pack(">I4s", 8 + len(content) if size is None else size, kind) + content
+
+
+def wide(kind: bytes, content: bytes) -> bytes:
+    """A box with its size in 64 bits."""
+    return struct.pack(">I4sQ", 1, kind, 16 + len(content)) + content
+
+
+def head(seconds: float, version: int = 0, scale: int = 1000) -> bytes:
+    """A movie header."""
+    form = ">B3xIIII" if version == 0 else ">B3xQQIQ"
+    fixed = struct.pack(form, version, 0, 0, scale, round(seconds * scale))
+    return box(b"mvhd", fixed + bytes(80))
+
+
+START = box(b"ftyp", b"isom\0\0\2\0")
+
+
+@pytest.mark.parametrize(
+    ("data", "seconds"),
+    [
+        pytest.param(START + box(b"moov", head(90)), 90, id="version 0"),
+        pytest.param(START + box(b"moov", head(90.5, version=1)), 90.5, id="version 1"),
+        pytest.param(START + box(b"mdat", bytes(999)) + box(b"moov", head(7)), 7, id="moov last"),
+        pytest.param(START + wide(b"mdat", bytes(99)) + box(b"moov", head(7)), 7, id="64 bits"),
+        pytest.param(START + box(b"moov", head(7), size=0), 7, id="size 0: to the end"),
+        pytest.param(box(b"moov", box(b"free", bytes(40)) + head(7)), 7, id="a box before mvhd"),
+        pytest.param(b"", None, id="empty"),
+        pytest.param(b"not a video", None, id="words"),
+        pytest.param(START, None, id="no moov"),
+        pytest.param(START + box(b"moov"), None, id="no mvhd"),
+        pytest.param(START + box(b"mdat", b"x", size=0), None, id="size 0 before moov"),
+        pytest.param((START + box(b"moov", head(9)))[:-90], None, id="cut off in mvhd"),
+        pytest.param(START + b"\0\0\0\1mdat\0\0", None, id="cut off in a 64 bit size"),
+        pytest.param(START + box(b"moov", head(9), size=7), None, id="smaller than its own head"),
+        pytest.param(START + box(b"moov", head(9), size=2**31), None, id="longer than the file"),
+        pytest.param(box(b"moov", head(9, scale=1).replace(b"\0\0\0\1", bytes(4))), None, id="no scale"),
+        pytest.param(box(b"moov", box(b"mvhd", b"\7" + bytes(99))), None, id="unknown version"),
+        pytest.param(wide(b"mdat", b"")[:8] + bytes(8), None, id="64 bit size of zero"),
+    ],
+)  # fmt: skip
+def test_length(tmp_path: Path, data: bytes, seconds: float | None) -> None:
+    (tmp_path / "v.mp4").write_bytes(data)
+    assert video_seconds({"file": "v.mp4"}, tmp_path) == seconds
+
+
+@given(data=st.binary(max_size=80), cut=st.integers(0, 160))
+def test_any_bytes_give_a_length_or_nothing(
+    tmp_path_factory: pytest.TempPathFactory, data: bytes, cut: int
+) -> None:
+    folder = tmp_path_factory.getbasetemp()
+    (folder / "v.mp4").write_bytes((START + box(b"moov", head(9)))[:cut] + data)
+    seconds = video_seconds({"file": "v.mp4"}, folder)
+    assert seconds is None or seconds >= 0
+
+
+WITH_VIDEO = GOOD.replace("stops:", "video: {file: v.mp4}\nstops:")
+
+
+def test_a_pause_beyond_the_end(tmp_path: Path) -> None:
+    folder = tmp_path / "lessons" / "meal"
+    folder.mkdir(parents=True)
+    (folder / "v.mp4").write_bytes(START + box(b"moov", head(79)))
+    found = problems(tmp_path, WITH_VIDEO)
+    assert [str(problem.place).split(":", 1)[1] for problem in found] == ["26:11"]
+    assert found[0].what == "1:20 is beyond the end of the video, which lasts 1:19"
+
+
+def test_a_pause_at_the_end(tmp_path: Path) -> None:
+    folder = tmp_path / "lessons" / "meal"
+    folder.mkdir(parents=True)
+    (folder / "v.mp4").write_bytes(START + box(b"moov", head(80)))
+    lesson = read(tmp_path, WITH_VIDEO)
+    assert isinstance(lesson, Lesson)
+    assert lesson.duration == 80
+
+
+def test_a_file_that_is_no_video(tmp_path: Path) -> None:
+    folder = tmp_path / "lessons" / "meal"
+    folder.mkdir(parents=True)
+    (folder / "v.mp4").write_bytes(b"RIFF....AVI ")
+    found = problems(tmp_path, WITH_VIDEO)
+    assert [str(problem.place).split(":", 1)[1] for problem in found] == ["6:15"]
+    assert "not an MP4 video" in found[0].what
+
+
+def test_a_file_with_nearly_the_same_name(tmp_path: Path) -> None:
+    folder = tmp_path / "lessons" / "meal"
+    folder.mkdir(parents=True)
+    (folder / "vv.mp4").write_bytes(START)
+    assert problems(tmp_path, WITH_VIDEO)[0].hint == "did you mean `vv.mp4`?"
