@@ -12,7 +12,7 @@ from generator.model.measure import Measure
 from generator.problems import Place, Problem, Weight
 
 _WHY = {
-    Measure.ENERGY: "pure fat holds 900 kcal in 100 g; 1 kcal is 4.184 kJ, in case the label gives kJ",
+    Measure.ENERGY: "pure fat holds about 900 kcal in 100 g; 1 kcal is 4.184 kJ, in case the label gives kJ",
     Measure.SODIUM: "pure salt holds no more; sodium is in mg here, and 1 g of salt is 393 mg of sodium",
 }
 

@@ -6,10 +6,12 @@ from decimal import Decimal
 from fractions import Fraction
 
 from generator.compute.daily_values import DAILY_VALUES
+from generator.compute.label import label_value
 from generator.model.measure import Measure
 
-MOST_KCAL_IN_100_G = 900
-"""Pure fat at 9 kcal/g, the largest general Atwater factor (21 CFR 101.9(c)(1)(i))."""
+MOST_KCAL_IN_100_G = 902
+"""Pure lard, the densest record of SR Legacy (FDC 171401). The general Atwater factor for fat gives
+900 (21 CFR 101.9(c)(1)(i)); animal fats have a factor of their own, 9.02 kcal/g."""
 
 SODIUM_IN_SALT = Fraction(2299, 5844)
 """Share of sodium in table salt by weight, from the atomic weights 22.99 and 35.45; no food is saltier than salt."""
@@ -52,13 +54,19 @@ def most_possible(measure: Measure, grams: Fraction) -> Fraction:
     """The most that a food of this weight can hold, in the measure's unit.
 
     Energy is that of pure fat, sodium that of pure salt; sugars, saturated fat, fiber and
-    protein cannot weigh more than the food.
+    protein cannot weigh more than the food. A label that rounds up stays possible: 14 g of oil
+    may say 130 kcal.
 
     Raises:
         ValueError: the weight is not above zero.
     """
     if grams <= 0:
         raise ValueError(f"a food cannot weigh {grams} g")
+    most = _most(measure, grams)
+    return max(most, Fraction(label_value(measure, most).value))
+
+
+def _most(measure: Measure, grams: Fraction) -> Fraction:
     match measure:
         case Measure.ENERGY:
             return grams * MOST_KCAL_IN_100_G / 100
