@@ -12,6 +12,9 @@ from babel.numbers import format_decimal
 from generator.model.measure import Measure
 from generator.model.words import Words
 
+_GROUPS_FROM_FIVE_DIGITS = {"es", "es-ES"}
+"""Languages that write 1420 but 14.200: CLDR's minimum grouping digits, which babel does not carry."""
+
 
 class Say:
     """Words with their values filled in, and numbers written out, in one language."""
@@ -39,7 +42,8 @@ class Say:
 
     def number(self, value: Decimal | int) -> str:
         """``1,420`` or ``2.5``, by CLDR."""
-        return format_decimal(value, locale=self._locale)
+        grouped = abs(value) >= 10_000 or self.language not in _GROUPS_FROM_FIVE_DIGITS
+        return format_decimal(value, locale=self._locale, group_separator=grouped)
 
     def quantity(self, value: Decimal, measure: Measure) -> str:
         """A number with its unit, kept on one line by a no-break space."""
