@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 import plotly.graph_objects as go
 
 from generator.compute.result import Comparison
@@ -108,5 +110,5 @@ def _layout(comparison: Comparison, say: Say) -> go.Layout:
 
 def _separators(say: Say) -> str:
     """Decimal sign and thousands sign, as the plotting library wants them: ``.,`` in English."""
-    sample = say.number(1234567)
-    return ("," if "." in sample else ".") + next(sign for sign in sample if not sign.isdigit())
+    signs = [sign for sign in say.number(Decimal("1234567.5")) if not sign.isdigit()]
+    return signs[-1] + signs[0]
