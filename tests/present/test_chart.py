@@ -1,0 +1,57 @@
+"""The bars of a chart stand for the shown values, in the page and in the figure to explore."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+
+from generator.model.words import Words
+from generator.present.chart import _separators, chart_view, figure_json
+from generator.present.say import Say
+from generator.present.stops.head import Telling
+from tests.project import GOOD, library, worked
+
+SAY = Say(library().words["en"])
+
+
+def test_bars_are_to_one_scale(tmp_path: Path) -> None:
+    result = worked(tmp_path, GOOD)
+    view = chart_view(result.comparisons["breakfast"], Telling(result, SAY, "../"))
+    assert [bar.value for bar in view.bars] == [
+        f"{value}\N{NO-BREAK SPACE}kcal" for value in (170, 260, 80, 110)
+    ]
+    assert [bar.width for bar in view.bars] == ["65", "100", "31", "42"]
+    assert "energy" in view.label
+    assert "At home" in view.label
+
+
+def test_bars_of_nothing_have_no_width(tmp_path: Path) -> None:
+    nothing = "[{name: A, value: 0, source: x}, {name: B, value: 0, source: x}]"
+    lines = [
+        f"        - {nothing}" if line.startswith("        - [") else line
+        for line in GOOD.splitlines()
+    ]
+    result = worked(tmp_path, "\n".join(lines))
+    comparison = result.comparisons["breakfast"]
+    view = chart_view(comparison, Telling(result, SAY, "../"))
+    assert {bar.width for bar in view.bars} == {"0"}
+    assert json.loads(figure_json(comparison, SAY))["layout"]["xaxis"]["range"][1] > 0
+
+
+def test_the_figure_holds_the_shown_values_of_both_sides(tmp_path: Path) -> None:
+    figure = json.loads(figure_json(worked(tmp_path, GOOD).comparisons["breakfast"], SAY))
+    assert [bar["name"] for bar in figure["data"]] == ["At home", "On the way"]
+    assert [[float(x) for x in bar["x"]] for bar in figure["data"]] == [[170, 80], [260, 110]]
+    shapes = {bar["marker"]["pattern"]["shape"] for bar in figure["data"]}
+    assert len(shapes) == 2, "told apart by colour alone"
+
+
+@pytest.mark.parametrize(
+    ("language", "signs"),
+    [("en", ".,"), ("es-MX", ".,"), ("es-ES", ",."), ("fr", ",\N{NARROW NO-BREAK SPACE}")],
+)
+def test_the_figure_writes_numbers_as_its_language_does(language: str, signs: str) -> None:
+    """Number forms of Unicode CLDR; the French ones from memory."""
+    assert _separators(Say(Words(language, {}))) == signs
