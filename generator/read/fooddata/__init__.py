@@ -1,0 +1,1 @@
+"""An official FoodData Central download into an index that can be searched."""

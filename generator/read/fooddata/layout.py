@@ -1,0 +1,82 @@
+"""How a FoodData Central CSV download is laid out, and what of it is kept.
+
+Layouts: the download's own field descriptions, https://fdc.nal.usda.gov/download-datasets.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+COLUMNS = {
+    "food.csv": ("fdc_id", "data_type", "description", "publication_date"),
+    "nutrient.csv": ("id", "name", "unit_name"),
+    "food_nutrient.csv": ("fdc_id", "nutrient_id", "amount"),
+    "measure_unit.csv": ("id", "name"),
+    "food_portion.csv": (
+        "fdc_id",
+        "amount",
+        "measure_unit_id",
+        "portion_description",
+        "modifier",
+        "gram_weight",
+    ),
+}
+"""The files every layout has, and the columns that are read of each; others are left alone."""
+
+CATEGORIES = {
+    "food_category.csv": ("id", "description"),
+    "wweia_food_category.csv": ("wweia_food_category", "wweia_food_category_description"),
+}
+"""The shelves: SR Legacy and Foundation carry the first, FNDDS the second. Neither is missed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Kind:
+    """One kind of food record."""
+
+    data_type: str
+    """How ``food.csv`` calls it."""
+    title: str
+    """How a reader knows it."""
+    energy: tuple[int, ...]
+    """Nutrient ids of energy in kcal, the preferred one first."""
+
+
+KINDS = {
+    kind.data_type: kind
+    for kind in (
+        Kind("sr_legacy_food", "SR Legacy", (1008, 2048, 2047)),
+        # Foundation states energy by specific and by general factors, and plain energy only at times.
+        Kind("foundation_food", "Foundation", (2048, 2047, 1008)),
+        Kind("survey_fndds_food", "FNDDS", (1008, 2048, 2047)),
+    )
+}
+"""Other kinds in ``food.csv`` are samples behind these foods, or branded packages."""
+
+NUTRIENTS: dict[str, tuple[int, ...]] = {
+    "protein": (1003,),
+    "fat": (1004,),
+    "carbohydrate": (1005,),
+    "sugars": (2000, 1063),
+    "fiber": (1079,),
+    "saturated_fat": (1258,),
+    "sodium": (1093,),
+}
+"""Nutrient ids of each figure, the preferred one first; energy goes by the kind of food.
+Energy in kJ is nutrient 1062 and is never among them."""
+
+UNITS = {"energy": "kcal", "sodium": "mg"}
+"""Units of ``nutrient.csv``, in small letters; every other figure is in ``g``."""
+
+NO_UNIT = "9999"
+"""The measure unit called ``undetermined``: amount and words alone make the portion."""
+
+
+def preferences(kind: Kind) -> dict[int, tuple[str, int]]:
+    """Figure and rank of each nutrient id; of two with the same figure, the lower rank is kept."""
+    figures = {"energy": kind.energy, **NUTRIENTS}
+    return {
+        nutrient: (figure, rank)
+        for figure, nutrients in figures.items()
+        for rank, nutrient in enumerate(nutrients)
+    }
