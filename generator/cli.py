@@ -10,6 +10,7 @@ from rich.console import Console
 from rich.text import Text
 
 from generator.build import begin_lesson, lesson_ids, trace_text, work, write_reference
+from generator.cli_foods import foods
 from generator.problems import LessonError, Problem, Weight
 
 root_option = click.option(
@@ -35,6 +36,9 @@ class _Commands(click.Group):
 @click.version_option(package_name="plumline")
 def main() -> None:
     """Home video lessons from plain files: write, check, look, publish."""
+
+
+main.add_command(foods)
 
 
 @main.command()

@@ -1,0 +1,167 @@
+"""The commands ``plumline foods``: from an official download to a food a lesson can name."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+from rich.console import Console
+from rich.table import Table
+
+if TYPE_CHECKING:  # reading records takes SQLite and more, and most commands read none
+    from generator.build_foods import FoundFoods
+
+_root = click.option(
+    "--root",
+    type=click.Path(exists=True, file_okay=False, path_type=Path),
+    default=".",
+    help="Folder of the site, the one that holds lessons/. Here, unless you say otherwise.",
+)
+
+_SOURCE = "USDA FoodData Central, "
+
+
+@click.group()
+def foods() -> None:
+    """Find foods, and take their figures from the official records."""
+
+
+@foods.command(name="import")
+@click.argument("file", type=click.Path(path_type=Path))
+@_root
+@click.pass_context
+def import_command(ctx: click.Context, file: Path, root: Path) -> None:
+    """Read FILE, a FoodData Central CSV zip as it was downloaded, for find, add and refresh."""
+    from rich.progress import BarColumn, DownloadColumn, Progress, TextColumn  # noqa: PLC0415  # most commands read no records
+
+    from generator.build_foods import import_download  # noqa: PLC0415  # most commands read no records
+
+    ctx.meta["root"] = root
+    columns = (TextColumn("{task.description}", markup=False), BarColumn(), DownloadColumn())
+    with Progress(*columns, console=Console(stderr=True), transient=True) as bar:
+        task = bar.add_task(file.name)
+        imported = import_download(
+            root, file, lambda read, total: bar.update(task, advance=read, total=total)
+        )
+    for one in imported:
+        click.echo(
+            f"{one.kind}, published {one.published}: {one.foods:,} foods, {one.values:,} figures, "
+            f"{one.portions:,} portions."
+        )
+        for number, why in (
+            (one.weightless, "an amount or a weight of 0"),
+            (one.unmeasured, "no stated quantity"),
+        ):
+            if number:
+                click.echo(f"  Left out: {number:,} portion{'s'[: number != 1]} with {why}.")
+    click.echo('Look for a food with: plumline foods find "black beans"')
+
+
+@foods.command()
+@click.argument("words", nargs=-1, required=True)
+@_root
+@click.pass_context
+def find(ctx: click.Context, words: tuple[str, ...], root: Path) -> None:
+    """Look for a food by WORDS, in English or Spanish, in the library and the official records."""
+    from generator.build_foods import find_foods  # noqa: PLC0415  # most commands read no records
+
+    ctx.meta["root"] = root
+    wanted = " ".join(words)
+    found = find_foods(root, wanted)
+    for food in found.foods:
+        amount = food.entry.portions[0].names["en"]
+        click.echo(f"{food.entry.names['en']}: in your library as `{food.id}`")
+        click.echo(f"    write {{food: {food.id}, amount: {amount}}}")
+    if found.records:
+        click.echo()
+        _show_records(found)
+    click.echo(_next_step(found, wanted))
+
+
+@foods.command()
+@click.argument("fdc_id", type=int)
+@click.option("--id", "id_", default="", help="What a lesson calls it, such as black-beans.")
+@click.option("--name", default="", help="Its plain name in English.")
+@click.option("--group", default="", help="The group of the library it stands in.")
+@_root
+@click.pass_context
+def add(ctx: click.Context, fdc_id: int, id_: str, name: str, group: str, root: Path) -> None:  # noqa: PLR0913, PLR0917  # click passes each option by name
+    """Write the record FDC_ID with its portions into site_data/foods.yaml."""
+    from generator.build_foods import add_food  # noqa: PLC0415  # most commands read no records
+
+    ctx.meta["root"] = root
+    entry = add_food(root, fdc_id, id_, name, group)
+    click.echo(f"site_data/foods.yaml holds `{entry.id}` now, in the group {entry.group}:\n")
+    click.echo("\n".join(f"  {line}" for line in entry.lines))
+    click.echo(
+        f"\nLook over the name (“{entry.name}”: plain words, no brand), the group and the portions; "
+        "add the Spanish names, allergens, and `choking: true` or `drink: true` where they belong."
+    )
+    click.echo(f"In a lesson, write {{food: {entry.id}, amount: {entry.amount}}}")
+
+
+@foods.command()
+@_root
+@click.pass_context
+def refresh(ctx: click.Context, root: Path) -> None:
+    """Take every figure of site_data/foods.yaml anew from the official records."""
+    from generator.build_foods import refresh_foods  # noqa: PLC0415  # most commands read no records
+
+    ctx.meta["root"] = root
+    compared = refresh_foods(root)
+    for change in compared.changes:
+        click.echo(f"{change.place}: {change.food}: {change.what}: {change.old} → {change.new}")
+    for title, listed in (
+        ("The record is gone; the entry was left as it was", compared.gone),
+        (
+            "The record does not weigh this portion any more; it was left as it was",
+            compared.unweighed,
+        ),
+    ):
+        for one in listed:
+            click.echo(f"{title}: {one}")
+    if compared.unread:
+        number = len(compared.unread)
+        click.echo(f"Not compared, for their kind of food was not imported: {number} foods")
+    count = len(compared.changes)
+    click.echo(
+        f"{count or 'No'} figure{'s' if count != 1 else ''} changed in site_data/foods.yaml."
+    )
+
+
+def _show_records(found: FoundFoods) -> None:
+    """The records as a table; their release below it where it is the same for all."""
+    releases = {record.release.removeprefix(_SOURCE) for record in found.records}
+    table = Table(box=None, pad_edge=False, header_style="bold", expand=True)
+    table.add_column("FDC id", justify="right", no_wrap=True)
+    table.add_column("record", overflow="fold", ratio=1)
+    table.add_column("kcal in 100 g", justify="right")
+    table.add_column("portions", justify="right")
+    table.add_column("in your library as", no_wrap=True)
+    if len(releases) > 1:
+        table.add_column("release", no_wrap=True)
+    for record in found.records:
+        cells = [str(record.fdc), record.description, record.energy or "no value"]
+        cells += [str(record.portions), found.known.get(record.fdc, "")]
+        cells += [record.release.removeprefix(_SOURCE)] if len(releases) > 1 else []
+        table.add_row(*cells)
+    console = Console(highlight=False, markup=False)
+    console.print(table)
+    console.print(f"From {_SOURCE}{'; '.join(sorted(releases))}.", soft_wrap=True)
+
+
+def _next_step(found: FoundFoods, wanted: str) -> str:
+    new = next((one for one in found.records if one.fdc not in found.known), None)
+    if new is not None:
+        return f"\nTo have a record in your library, give its FDC id: plumline foods add {new.fdc}"
+    if found.foods or found.records:
+        return ""
+    if found.searched:
+        return (
+            f"Nothing fits “{wanted}”. Try one word, or its beginning: plumline foods find lentil"
+        )
+    return (
+        f"Nothing in your library fits “{wanted}”. To look through the official records, get a CSV "
+        "download at https://fdc.nal.usda.gov/download-datasets and run: plumline foods import FILE.zip"
+    )
