@@ -1,0 +1,167 @@
+"""The food commands, from a download to a row of a lesson."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner, Result
+
+from generator.cli import main
+from generator.model.food import Food
+from generator.read.library import read_library
+from tests.read.fooddata.official_zip import FOOD, FOOD_NUTRIENT, FOOD_PORTION, small_zip
+
+SITE = Path(__file__).parents[2]
+FILE = "site_data/foods.yaml"
+
+
+@pytest.fixture
+def root(tmp_path: Path) -> Path:
+    shutil.copytree(SITE / "site_data", tmp_path / "site_data")
+    return tmp_path
+
+
+@pytest.fixture
+def filled(root: Path) -> Path:
+    """A site with an index of three records, one of them with signs YAML has a use for."""
+    changed = {
+        "food.csv": (
+            *FOOD,
+            ("103", "sr_legacy_food", 'Drink: "pear #1", {odd}, [new]', "14", "2019-04-01"),
+        ),
+        "food_portion.csv": (
+            *FOOD_PORTION,
+            ("4", "103", "1", "0.5", "9999", "", 'bottle: 8" #2, {tall}', "240"),
+            ("5", "103", "2", "1", "9999", "", "bird", "5002"),
+        ),
+        "food_nutrient.csv": (*FOOD_NUTRIENT, ("8", "103", "1008", "40.10", "1")),
+    }
+    run(root, "import", str(small_zip(root / "a.zip", changed)))
+    return root
+
+
+def run(root: Path, *words: str, code: int = 0) -> Result:
+    result = CliRunner().invoke(main, ["foods", *words, "--root", str(root)])
+    assert result.exit_code == code, result.output
+    return result
+
+
+def food(root: Path, id_: str) -> Food:
+    return read_library(root).foods[id_]
+
+
+def test_lentil_soup_is_two_commands_from_a_row_even_without_an_index(root: Path) -> None:
+    said = run(root, "find", "lentil", "soup").output
+    assert "in your library as `soup-lentil-ham-canned`" in said
+    assert "write {food: soup-lentil-ham-canned, amount: 1 cup}" in said
+
+
+def test_nothing_found_without_an_index_says_how_to_get_one(root: Path) -> None:
+    assert "plumline foods import FILE.zip" in run(root, "find", "zzzz").output
+
+
+def test_what_was_imported_and_left_out_is_said(root: Path) -> None:
+    said = run(root, "import", str(small_zip(root / "a [b] {c}.zip"))).output
+    assert "SR Legacy, published 2019-04-01: 2 foods, 5 figures, 2 portions." in said
+    assert "Left out: 1 portion with an amount or a weight of 0." in said
+
+
+def test_a_record_is_found_and_the_next_command_named(filled: Path) -> None:
+    said = run(filled, "find", "beans", "cooked").output
+    assert "101" in said
+    assert "132" in said
+    assert "plumline foods add 101" in said
+
+
+def test_a_record_becomes_a_food_of_its_group_and_the_rest_stays(filled: Path) -> None:
+    before = (filled / FILE).read_text("utf-8")
+    said = run(filled, "add", "101", "--id", "beans-odd", "--name", "Odd beans").output
+    added = food(filled, "beans-odd")
+    assert added.entry.names == {"en": "Odd beans"}
+    assert added.entry.group == "protein"
+    assert str(added.entry.per_100g.protein) == "8.86"
+    assert added.entry.per_100g.sugars == "no value"
+    assert [one.record for one in added.entry.portions] == ["1 cup", "0.5 cup, mashed"]
+    assert added.entry.portions[1].names["en"] == "1/2 cup, mashed"
+    after = (filled / FILE).read_text("utf-8")
+    start = after.index("  beans-odd:\n")
+    end = after.index("0.5 cup, mashed", start)
+    assert after[:start] + after[after.index("\n", end) + 1 :] == before
+    assert "write {food: beans-odd, amount: 1 cup}" in said
+
+
+def test_an_added_amount_can_be_weighed(filled: Path) -> None:
+    run(filled, "add", "101", "--id", "beans-odd")
+    serving = food(filled, "beans-odd").serving("1/2 cup, mashed")
+    assert serving is not None
+    assert serving.grams == 90.5
+
+
+def test_signs_of_yaml_in_a_record_are_written_as_words(filled: Path) -> None:
+    run(filled, "add", "103", "--id", "pear-drink", "--group", "drinks")
+    added = food(filled, "pear-drink")
+    assert added.entry.record == 'Drink: "pear #1", {odd}, [new]'
+    assert added.entry.portions[0].record == '0.5 bottle: 8" #2, {tall}'
+    assert len(added.entry.portions) == 1  # a portion of 5,002 g is no amount in a lesson
+    assert added.entry.drink
+
+
+def test_a_record_without_a_portion_is_weighed_in_grams(filled: Path) -> None:
+    run(filled, "add", "102", "--id", "odd-soup")
+    assert food(filled, "odd-soup").entry.portions[0].record == "100 g"
+    assert "No figures changed" in run(filled, "refresh").output
+
+
+def test_another_kind_of_food_names_its_own_release(root: Path) -> None:
+    rows = (FOOD[0], ("201", "foundation_food", "Beans, odd", "16", "2023-10-26"))
+    figures = (FOOD_NUTRIENT[0], ("1", "201", "2047", "332", "1"))
+    changed = {"food.csv": rows, "food_nutrient.csv": figures, "food_portion.csv": FOOD_PORTION[:1]}
+    run(root, "import", str(small_zip(root / "b.zip", changed)))
+    run(root, "add", "201")
+    assert food(root, "beans-odd").release == "USDA FoodData Central, Foundation, 2023-10-26"
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (["999"], "no record 999 is in the index of foods"),
+        (["101", "--id", "apple-raw"], "`apple-raw` is the id of another food"),
+        (["101", "--id", "Odd Beans"], "the id cannot be `Odd Beans`"),
+        (["101", "--group", "fruits"], "did you mean `fruit`?"),
+    ],
+)
+def test_what_cannot_be_added_is_refused_and_the_file_stays(
+    filled: Path, words: list[str], said: str
+) -> None:
+    before = (filled / FILE).read_bytes()
+    assert said in run(filled, "add", *words, code=1).output
+    assert (filled / FILE).read_bytes() == before
+
+
+def test_a_record_is_added_once(filled: Path) -> None:
+    run(filled, "add", "101", "--id", "beans-odd")
+    said = run(filled, "add", "101", "--id", "beans-again", code=1).output
+    assert "in your library already, as `beans-odd`" in said
+
+
+def test_refresh_lists_old_and_new_and_what_is_gone(filled: Path) -> None:
+    run(filled, "add", "101", "--id", "beans-odd")
+    text = (filled / FILE).read_text("utf-8")
+    text = text.replace("protein: 8.86, fat: no value", "protein: 8.8, fat: no value")
+    (filled / FILE).write_text(text.replace("grams: 90.5,", "grams: 91, "), "utf-8")
+    said = run(filled, "refresh").output
+    assert "beans-odd: protein: 8.8 → 8.86" in said
+    assert "beans-odd: 0.5 cup, mashed: 91 → 90.5" in said
+    assert "The record is gone; the entry was left as it was: apple-raw" in said
+    assert "2 figures changed" in said
+    assert "2 figures" not in run(filled, "refresh").output
+
+
+def test_a_broken_zip_ends_in_a_sentence_with_file_and_line(filled: Path) -> None:
+    rows = (*FOOD_NUTRIENT, ("9", "102", "1003", "NaN", "1"))
+    file = small_zip(filled / "b.zip", {"food_nutrient.csv": rows})
+    said = run(filled, "import", str(file), code=1).output
+    assert "b.zip/food_nutrient.csv:9:1: `amount` must be a figure of 0 or more, not `NaN`" in said
+    assert "Nothing was written." in said

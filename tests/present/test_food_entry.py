@@ -1,0 +1,51 @@
+"""What is proposed for a record, against what people chose for the foods of the library."""
+
+from __future__ import annotations
+
+import csv
+from pathlib import Path
+
+import pytest
+
+from generator.present.food_entry import proposed_group, scalar
+from generator.read.library import read_library
+from tests.read.fooddata.official_zip import REFERENCE
+
+FOODS = read_library(Path(__file__).parents[2]).foods
+
+
+@pytest.mark.skipif(
+    not REFERENCE.is_dir(), reason="the official SR Legacy files are not beside this project"
+)
+def test_most_groups_are_proposed_as_people_chose_them() -> None:
+    """Common practice, no source: a proposal is looked over anyway, so three in four will do."""
+    with (REFERENCE / "food_category.csv").open(encoding="utf-8", newline="") as file:
+        titles = {row["id"]: row["description"] for row in csv.DictReader(file)}
+    with (REFERENCE / "food.csv").open(encoding="utf-8", newline="") as file:
+        shelf = {int(r["fdc_id"]): titles[r["food_category_id"]] for r in csv.DictReader(file)}
+    wrong = [
+        f"{food.id}: {proposed}, not {food.entry.group}"
+        for food in FOODS.values()
+        if food.entry.fdc in shelf
+        and (proposed := proposed_group(food.entry.record, shelf[food.entry.fdc]))
+        != food.entry.group
+    ]
+    assert len(wrong) < len(FOODS) / 4, "\n".join(wrong)
+
+
+@pytest.mark.parametrize(
+    ("text", "written"),
+    [
+        ("1 cup", "1 cup"),
+        ("no", '"no"'),
+        ("12", '"12"'),
+        ("1e3", '"1e3"'),
+        ("a: b", '"a: b"'),
+        ("cup, sliced", '"cup, sliced"'),
+        ('8" pie', '"8\\" pie"'),
+        ("piña", '"piña"'),
+        ("", '""'),
+    ],
+)
+def test_a_text_reads_back_as_it_was(text: str, written: str) -> None:
+    assert scalar(text) == written
