@@ -42,7 +42,8 @@ class Say:
 
     def number(self, value: Decimal | int) -> str:
         """``1,420`` or ``2.5``, by CLDR."""
-        grouped = abs(value) >= 10_000 or self.language not in _GROUPS_FROM_FIVE_DIGITS
+        long = not -10_000 < value < 10_000
+        grouped = long or self.language not in _GROUPS_FROM_FIVE_DIGITS
         return format_decimal(value, locale=self._locale, group_separator=grouped)
 
     def quantity(self, value: Decimal, measure: Measure) -> str:
