@@ -6,10 +6,11 @@ import re
 from fractions import Fraction
 
 from generator.check.claims.claim import Form, Leeway
-from generator.check.claims.grammar import Grammar, words
+from generator.check.claims.grammar import Grammar, Kind, words
 from generator.model.measure import Measure
 
 _ONES = ("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
+_PARTS = ("third", "quarter", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 _LEEWAYS = {
     Leeway.ALMOST: ("almost", "nearly", "close to", "just under", "not quite"),
     Leeway.OVER: ("more than", "well over", "just over", "over"),
@@ -29,58 +30,68 @@ _WHAT = rf"(?:{'|'.join(_MEASURES.values())}|grams|amount|number)"
 _HOLDS = r"(?:holds?|held|has|have|contains?|brings?|gives?|is|are|was|makes?)\s+"
 _NUMBER = rf"(?:\d+(?:\.\d+)?|{'|'.join(_ONES)})"
 _TIMES = rf"(?P<n>twice|double|triple|{_NUMBER}\s+times)"
-_PART = r"(?P<n>half|(?:a|one)\s+(?:third|quarter|fifth|tenth)|two\s+thirds|three\s+quarters)"
+_PART = r"(?P<n>half|(?:an?|one)\s+(?:third|quarter|fifth|sixth|seventh|eighth|ninth|tenth)|two\s+thirds|three\s+quarters)"
 _AS_MUCH = rf"as\s+(?:much|many|big|high|large)\b|(?:of\s+)?(?:the\s+)?{_WHAT}\b|(?:of\s+)?what\b|that\s+(?:of|in)\b"
 _NOT_OFTEN = r"(?!\s+(?:a|an|per|each|every|daily|weekly|in|more)\b)(?!\s+of\s+double)"
 _ENDS = rf"(?=\s*(?:$|[.,;:!)]|(?:than|in|on|as|for|only)\b|{_WHAT}\b))"
 
+_SIGNS = {
+    Form.TIMES: ("twice", "double", "triple", "times"),
+    Form.SHARE: (
+        "half",
+        "third",
+        "quarter",
+        "fifth",
+        "sixth",
+        "seventh",
+        "eighth",
+        "ninth",
+        "tenth",
+    ),
+    Form.SAME: ("same", "as much", "as many"),
+    Form.GAP: ("more", "less", "fewer"),
+    Form.MOST: ("most", "highest"),
+    Form.LEAST: ("least", "fewest", "lowest"),
+    Form.MORE: ("more",),
+    Form.LESS: ("less", "fewer"),
+}
 _PLAIN = "the and with without from for one two cup cups side sides food foods row rows our your his her its holds hold has have more less most least same half low"
 
 
-def _pattern(text: str) -> re.Pattern[str]:
-    return re.compile(rf"\b{text}", re.IGNORECASE)
+def _kind(form: Form, text: str) -> Kind:
+    return Kind(form, _SIGNS[form], re.compile(rf"\b{text}", re.IGNORECASE))
 
 
 ENGLISH = Grammar(
     tag="en",
     claims=(
-        (Form.TIMES, _pattern(rf"{_LEE}?{_TIMES}\s+(?:{_AS_MUCH}|more\s+(?:{_WHAT}|than)\b)")),
-        (Form.TIMES, _pattern(rf"{_LEE}(?P<n>double|triple)\b(?!\s+of\s+double)")),
-        (Form.TIMES, _pattern(rf"{_HOLDS}{_LEE}?{_TIMES}\b{_NOT_OFTEN}(?=\s|[.,;!]|$)")),
-        (Form.SHARE, _pattern(rf"{_LEE}?{_PART}\s+(?:{_AS_MUCH})")),
-        (Form.SHARE, _pattern(rf"{_HOLDS}{_LEE}{_PART}\s+(?:of\s+)?(?:the|that)\b")),
-        (Form.SAME, _pattern(rf"{_LEE}?the\s+same\s+(?:amount|{_WHAT})\b")),
-        (
+        _kind(Form.TIMES, rf"{_LEE}?{_TIMES}\s+(?:{_AS_MUCH}|more\s+(?:{_WHAT}|than)\b)"),
+        _kind(Form.TIMES, rf"{_LEE}(?P<n>double|triple)\b(?!\s+of\s+double)"),
+        _kind(Form.TIMES, rf"{_HOLDS}{_LEE}?{_TIMES}\b{_NOT_OFTEN}(?=\s|[.,;!]|$)"),
+        _kind(Form.SHARE, rf"{_LEE}?{_PART}\s+(?:{_AS_MUCH})"),
+        _kind(Form.SHARE, rf"{_HOLDS}{_LEE}{_PART}\s+(?:of\s+)?(?:the|that)\b"),
+        _kind(Form.SAME, rf"{_LEE}?the\s+same\s+(?:amount|{_WHAT})\b"),
+        _kind(
             Form.SAME,
-            _pattern(
-                rf"(?:holds?|has|have|contains?|gives?)\s+{_LEE}?(?:exactly\s+)?the\s+same{_ENDS}"
-            ),
+            rf"(?:holds?|has|have|contains?|gives?)\s+{_LEE}?(?:exactly\s+)?the\s+same{_ENDS}",
         ),
-        (Form.SAME, _pattern(rf"{_HOLDS}(?:just\s+)?as\s+(?:much|many)(?:\s+{_WHAT})?\s+as\b")),
-        (
+        _kind(Form.SAME, rf"{_HOLDS}(?:just\s+)?as\s+(?:much|many)(?:\s+{_WHAT})?\s+as\b"),
+        _kind(
             Form.GAP,
-            _pattern(
-                rf"{_LEE}?(?P<n>\d+(?:,\d{{3}})*(?:\.\d+)?)\s*(?:kcal|kilocalories|calories|grams?|g|mg|milligrams?)?\s+(?:more\b|(?P<less>less|fewer)\b)(?=\s*(?:[.,;!]|$|than\b|{_WHAT}\b))"
-            ),
+            rf"{_LEE}?(?P<n>\d+(?:,\d{{3}})*(?:\.\d+)?)\s*(?:kcal|kilocalories|calories|grams?|g|mg|milligrams?)?\s+(?:more\b|(?P<less>less|fewer)\b)(?=\s*(?:[.,;!]|$|than\b|{_WHAT}\b))",
         ),
-        (
+        _kind(
             Form.MOST,
-            _pattern(
-                rf"(?:{_HOLDS}|comes?\s+with\s+)the\s+(?:most|highest)\b(?!\s+(?:of\s+the\s+time|fun))"
-            ),
+            rf"(?:{_HOLDS}|comes?\s+with\s+)the\s+(?:most|highest)\b(?!\s+(?:of\s+the\s+time|fun))",
         ),
-        (Form.LEAST, _pattern(rf"(?:{_HOLDS}|comes?\s+with\s+)the\s+(?:least|fewest|lowest)\b")),
-        (
+        _kind(Form.LEAST, rf"(?:{_HOLDS}|comes?\s+with\s+)the\s+(?:least|fewest|lowest)\b"),
+        _kind(
             Form.MORE,
-            _pattern(
-                rf"(?:holds?|held|has|have|contains?|brings?|gives?)\s+(?:a\s+lot\s+|much\s+|far\s+|a\s+(?:little|bit)\s+|slightly\s+)?more\b{_ENDS}"
-            ),
+            rf"(?:holds?|held|has|have|contains?|brings?|gives?)\s+(?:a\s+lot\s+|much\s+|far\s+|a\s+(?:little|bit)\s+|slightly\s+)?more\b{_ENDS}",
         ),
-        (
+        _kind(
             Form.LESS,
-            _pattern(
-                rf"(?:holds?|held|has|have|contains?|brings?|gives?)\s+(?:a\s+lot\s+|much\s+|far\s+|a\s+(?:little|bit)\s+|slightly\s+)?(?:less|fewer)\b{_ENDS}"
-            ),
+            rf"(?:holds?|held|has|have|contains?|brings?|gives?)\s+(?:a\s+lot\s+|much\s+|far\s+|a\s+(?:little|bit)\s+|slightly\s+)?(?:less|fewer)\b{_ENDS}",
         ),
     ),
     numbers={
@@ -99,8 +110,8 @@ ENGLISH = Grammar(
         "three quarters": Fraction(3, 4),
         **{
             f"{article} {part}": Fraction(1, n)
-            for article in ("a", "one")
-            for part, n in (("third", 3), ("quarter", 4), ("fifth", 5), ("tenth", 10))
+            for n, part in enumerate(_PARTS, 3)
+            for article in ("a", "an", "one")
         },
     },
     leeways=tuple((leeway, words(*some)) for leeway, some in _LEEWAYS.items()),

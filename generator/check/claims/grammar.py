@@ -12,17 +12,27 @@ from generator.model.measure import Measure
 
 
 @dataclass(frozen=True, slots=True)
+class Kind:
+    """One way to claim something."""
+
+    form: Form
+    signs: tuple[str, ...]
+    """Without one of these, in small letters, the pattern is not worth trying."""
+    pattern: re.Pattern[str]
+    """May hold the groups ``leeway``, ``n`` (a number or share in words or digits) and ``less``."""
+
+
+@dataclass(frozen=True, slots=True)
 class Grammar:
     """Patterns and words of one language; all patterns ignore case.
 
-    A claim's pattern may hold the groups ``leeway``, ``n`` (a number or share in words or digits)
-    and ``less``. It names the words that make it a claim about amounts of food, so that *twice a
-    week*, *half an apple* or *el doble de una tela* match none.
+    A claim's pattern names the words that make it a claim about amounts of food, so that *twice
+    a week*, *half an apple* or *el doble de una tela* match none.
     """
 
     tag: str
     """Language tag of BCP 47, without a region."""
-    claims: tuple[tuple[Form, re.Pattern[str]], ...]
+    claims: tuple[Kind, ...]
     """Tried in order; a stretch of text read by one is not read again by the next."""
     numbers: Mapping[str, Fraction]
     """Multiples, shares and ordinals in words."""

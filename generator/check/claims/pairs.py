@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from decimal import Decimal
 
-from generator.check.claims.claim import Claim
+from generator.check.claims.claim import Claim, Form
 from generator.check.claims.grammar import Grammar
 from generator.check.claims.mentions import Mention, Seat, mentions
 from generator.check.claims.read import Sentence, rows_called
@@ -123,7 +123,8 @@ def _of_foods(claim: Claim, foods: list[Mention], comparison: Comparison) -> tup
         )
         for seat in sorted(seats)
     )
-    return pairs if before else tuple(pair.turned for pair in pairs)
+    named_first = before or claim.form in {Form.MOST, Form.LEAST}  # wherever it stands, it is meant
+    return pairs if named_first else tuple(pair.turned for pair in pairs)
 
 
 def _all_pairs(

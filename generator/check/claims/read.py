@@ -24,7 +24,10 @@ class Sentence:
 
 
 def sentences(text: str, grammar: Grammar) -> Iterator[Sentence]:
-    """The sentences of a text in order; a new line begins a new paragraph."""
+    """The sentences of a text that may claim something; a new line begins a new paragraph."""
+    small = text.lower()
+    if not any(sign in small for kind in grammar.claims for sign in kind.signs):
+        return
     for paragraph in text.split("\n"):
         rows: frozenset[int] = frozenset()
         for found in _SENTENCE.finditer(paragraph):
@@ -35,7 +38,9 @@ def sentences(text: str, grammar: Grammar) -> Iterator[Sentence]:
 
 def rows_called(text: str, grammar: Grammar) -> frozenset[int]:
     """Rows that a text calls by number, counted from 0; the last one is -1."""
-    called = set()
+    called: set[int] = set()
+    if not grammar.row.search(text):
+        return frozenset()
     for found in grammar.rows.finditer(text):
         for word in re.findall(r"\w+", found["after"] or found["before"]):
             number = grammar.number(word)
@@ -55,14 +60,17 @@ def claims_of(sentence: str, grammar: Grammar) -> Iterator[Claim]:
     if sentence.rstrip("”\"')").endswith("?") and not grammar.telling.search(sentence):
         return
     read: list[tuple[int, int]] = []
-    for form, pattern in grammar.claims:
-        for found in pattern.finditer(sentence):
+    small = sentence.lower()
+    for kind in grammar.claims:
+        if not any(sign in small for sign in kind.signs):
+            continue
+        for found in kind.pattern.finditer(sentence):
             start, end = found.span()
             if any(start < other_end and other_start < end for other_start, other_end in read):
                 continue
             if grammar.doubt.search(clause_before(sentence, start, grammar)):
                 continue
-            if claim := _claim(form, found, grammar):
+            if claim := _claim(kind.form, found, grammar):
                 read.append((start, end))
                 yield claim
 

@@ -6,10 +6,11 @@ import re
 from fractions import Fraction
 
 from generator.check.claims.claim import Form, Leeway
-from generator.check.claims.grammar import Grammar, words
+from generator.check.claims.grammar import Grammar, Kind, words
 from generator.model.measure import Measure
 
 _ONES = ("dos", "tres", "cuatro", "cinco", "seis", "siete", "ocho", "nueve", "diez")
+_PARTS = ("tercio", "cuarto", "quinto", "sexto", "séptimo", "octavo", "noveno", "décimo")
 _LEEWAYS = {
     Leeway.ABOUT: ("más o menos", "alrededor del?", "aproximadamente", "cerca del?"),
     Leeway.ALMOST: ("casi", "poco menos del?"),
@@ -29,74 +30,68 @@ _WHAT = rf"(?:{'|'.join(_MEASURES.values())}|gramos|cantidad)"
 _HOLDS = r"(?:tienen?|tenía|contienen?|llevan?|traen?|dan?|aportan?|es|son|hay)\s+"
 _NUMBER = rf"(?:\d+(?:,\d+)?|{'|'.join(_ONES)})"
 _MULTIPLE = r"(?P<n>doble|triple|cuádruple)\b"
-_PART = r"(?P<n>la\s+mitad|(?:un|la)\s+(?:tercio|cuarto|quinto|décimo|tercera\s+parte|cuarta\s+parte|quinta\s+parte|décima\s+parte)|dos\s+tercios|tres\s+cuartos)"
+_PART = r"(?P<n>la\s+mitad|(?:un|la)\s+(?:tercio|cuarto|quinto|sexto|séptimo|octavo|noveno|décimo|tercera\s+parte|cuarta\s+parte|quinta\s+parte|décima\s+parte)|dos\s+tercios|tres\s+cuartos)"
 _OF = rf"\s+(?:del?\s+)?(?:(?:la|el)\s+)?(?:{_WHAT}\b|lo\s+que\b|que\b)"
 _ENDS = rf"(?=\s*(?:$|[.,;:!)]|(?:que|en|para|solo)\b|(?:de\s+)?{_WHAT}\b))"
 
+_SIGNS = {
+    Form.TIMES: ("doble", "triple", "cuádruple", "veces"),
+    Form.SHARE: ("mitad", *_PARTS, "tercera", "cuarta", "quinta", "décima"),
+    Form.SAME: ("mism", "igual", "tant"),
+    Form.GAP: ("más", "menos"),
+    Form.MOST: ("mayor", "más"),
+    Form.LEAST: ("menor", "menos"),
+    Form.MORE: ("más",),
+    Form.LESS: ("menos",),
+}
 _PLAIN = "con sin del los las una uno dos taza tazas lado lados comida fila filas tiene tienen más menos mismo mitad bajo baja para por que"
 
 
-def _pattern(text: str) -> re.Pattern[str]:
-    return re.compile(rf"\b{text}", re.IGNORECASE)
+def _kind(form: Form, text: str) -> Kind:
+    return Kind(form, _SIGNS[form], re.compile(rf"\b{text}", re.IGNORECASE))
 
 
 SPANISH = Grammar(
     tag="es",
     claims=(
-        (Form.TIMES, _pattern(rf"{_LEE}(?:el\s+)?{_MULTIPLE}")),
-        (Form.TIMES, _pattern(rf"el\s+{_MULTIPLE}{_OF}")),
-        (Form.TIMES, _pattern(rf"{_HOLDS}el\s+{_MULTIPLE}(?=\s*(?:$|[.,;!]|(?:del?|que)\b))")),
-        (
+        _kind(Form.TIMES, rf"{_LEE}(?:el\s+)?{_MULTIPLE}"),
+        _kind(Form.TIMES, rf"el\s+{_MULTIPLE}{_OF}"),
+        _kind(Form.TIMES, rf"{_HOLDS}el\s+{_MULTIPLE}(?=\s*(?:$|[.,;!]|(?:del?|que)\b))"),
+        _kind(
             Form.TIMES,
-            _pattern(
-                rf"{_LEE}?(?P<n>{_NUMBER}\s+veces)\s+(?:(?:la|el)\s+{_WHAT}\b|lo\s+(?:que|de)\b|tant[oa]s?\b|más\s+(?:{_WHAT}|que)\b)"
-            ),
+            rf"{_LEE}?(?P<n>{_NUMBER}\s+veces)\s+(?:(?:la|el)\s+{_WHAT}\b|lo\s+(?:que|de)\b|tant[oa]s?\b|más\s+(?:{_WHAT}|que)\b)",
         ),
-        (Form.SHARE, _pattern(rf"(?<!\ba\s)(?<!por\s){_LEE}?{_PART}{_OF}")),
-        (Form.SHARE, _pattern(rf"{_HOLDS}{_LEE}?{_PART}(?=\s*(?:$|[.,;!]))")),
-        (
+        _kind(Form.SHARE, rf"(?<!\ba\s)(?<!por\s){_LEE}?{_PART}{_OF}"),
+        _kind(Form.SHARE, rf"{_HOLDS}{_LEE}?{_PART}(?=\s*(?:$|[.,;!]))"),
+        _kind(
             Form.SAME,
-            _pattern(
-                rf"{_LEE}?(?:la\s+misma\s+(?:cantidad|{_WHAT})|el\s+mismo\s+{_WHAT}|los\s+mismos\s+{_WHAT})\b"
-            ),
+            rf"{_LEE}?(?:la\s+misma\s+(?:cantidad|{_WHAT})|el\s+mismo\s+{_WHAT}|los\s+mismos\s+{_WHAT})\b",
         ),
-        (
+        _kind(
             Form.SAME,
-            _pattern(
-                rf"(?:tienen?|contienen?|llevan?|traen?|dan?|aportan?)\s+{_LEE}?lo\s+mismo{_ENDS}"
-            ),
+            rf"(?:tienen?|contienen?|llevan?|traen?|dan?|aportan?)\s+{_LEE}?lo\s+mismo{_ENDS}",
         ),
-        (Form.SAME, _pattern(rf"(?:{_HOLDS}|quedan?\s+|salen?\s+){_LEE}?igual(?:es)?{_ENDS}")),
-        (Form.SAME, _pattern(rf"{_HOLDS}tant[oa]s?\s+(?:{_WHAT}\s+)?como\b")),
-        (
+        _kind(Form.SAME, rf"(?:{_HOLDS}|quedan?\s+|salen?\s+){_LEE}?igual(?:es)?{_ENDS}"),
+        _kind(Form.SAME, rf"{_HOLDS}tant[oa]s?\s+(?:{_WHAT}\s+)?como\b"),
+        _kind(
             Form.GAP,
-            _pattern(
-                rf"{_LEE}?(?P<n>\d+(?:\.\d{{3}})*(?:,\d+)?)\s*(?:kcal|kilocalorías|calorías|gramos?|g|mg|miligramos)?\s+(?:más\b|(?P<less>menos)\b)(?=\s*(?:[.,;!]|$|que\b|(?:de\s+)?{_WHAT}\b))"
-            ),
+            rf"{_LEE}?(?P<n>\d+(?:\.\d{{3}})*(?:,\d+)?)\s*(?:kcal|kilocalorías|calorías|gramos?|g|mg|miligramos)?\s+(?:más\b|(?P<less>menos)\b)(?=\s*(?:[.,;!]|$|que\b|(?:de\s+)?{_WHAT}\b))",
         ),
-        (
+        _kind(
             Form.MOST,
-            _pattern(
-                rf"(?:{_HOLDS}(?:la\s+mayor\s+cantidad|el\s+mayor)|(?:es|son)\s+(?:el|la|los|las|lo)\s+que\s+más)\b"
-            ),
+            rf"(?:{_HOLDS}(?:la\s+mayor\s+cantidad|el\s+mayor)|(?:el|la|los|las|lo)\s+que\s+(?:tienen?\s+)?más)\b",
         ),
-        (
+        _kind(
             Form.LEAST,
-            _pattern(
-                rf"(?:{_HOLDS}(?:la\s+menor\s+cantidad|el\s+menor)|(?:es|son)\s+(?:el|la|los|las|lo)\s+que\s+menos)\b"
-            ),
+            rf"(?:{_HOLDS}(?:la\s+menor\s+cantidad|el\s+menor)|(?:el|la|los|las|lo)\s+que\s+(?:tienen?\s+)?menos)\b",
         ),
-        (
+        _kind(
             Form.MORE,
-            _pattern(
-                rf"(?:tienen?|contienen?|llevan?|traen?|dan?|aportan?)\s+(?:mucho\s+|mucha\s+|un\s+poco\s+|algo\s+)?más{_ENDS}"
-            ),
+            rf"(?:tienen?|contienen?|llevan?|traen?|dan?|aportan?)\s+(?:mucho\s+|mucha\s+|un\s+poco\s+|algo\s+)?más{_ENDS}",
         ),
-        (
+        _kind(
             Form.LESS,
-            _pattern(
-                rf"(?:tienen?|contienen?|llevan?|traen?|dan?|aportan?)\s+(?:mucho\s+|mucha\s+|un\s+poco\s+|algo\s+)?menos{_ENDS}"
-            ),
+            rf"(?:tienen?|contienen?|llevan?|traen?|dan?|aportan?)\s+(?:mucho\s+|mucha\s+|un\s+poco\s+|algo\s+)?menos{_ENDS}",
         ),
     ),
     numbers={
@@ -113,10 +108,7 @@ SPANISH = Grammar(
         "la mitad": Fraction(1, 2),
         "dos tercios": Fraction(2, 3),
         "tres cuartos": Fraction(3, 4),
-        **{
-            f"un {part}": Fraction(1, n)
-            for part, n in (("tercio", 3), ("cuarto", 4), ("quinto", 5), ("décimo", 10))
-        },
+        **{f"un {part}": Fraction(1, n) for n, part in enumerate(_PARTS, 3)},
         **{
             f"la {part} parte": Fraction(1, n)
             for part, n in (("tercera", 3), ("cuarta", 4), ("quinta", 5), ("décima", 10))
