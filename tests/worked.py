@@ -1,0 +1,35 @@
+"""A lesson worked out from a few lines of YAML, with the site's own foods and moves."""
+
+from __future__ import annotations
+
+import textwrap
+from functools import cache
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from generator.compute.result import LessonResult
+from generator.compute.work_out import work_out
+from generator.model.lesson import Lesson
+from generator.model.library import Library
+from generator.read.lesson import read_lesson
+from generator.read.library import read_library
+
+ROOT = Path(__file__).parents[1]
+HEAD = "title: T\nsummary: S.\ngrades: 3-5\nminutes: 10\ngoals: [G.]\nstops:\n"
+
+
+@cache
+def library() -> Library:
+    """The library of the site itself, read once."""
+    return read_library(ROOT)
+
+
+def worked(stops: str) -> LessonResult:
+    """Work out a lesson of these stops; a mistake in them fails the test that wrote them."""
+    with TemporaryDirectory() as folder:
+        path = Path(folder) / "lessons" / "try" / "lesson.yaml"
+        path.parent.mkdir(parents=True)
+        path.write_text(HEAD + textwrap.indent(textwrap.dedent(stops), "  "), encoding="utf-8")
+        lesson = read_lesson(Path(folder), "lessons/try/lesson.yaml", library())
+    assert isinstance(lesson, Lesson), lesson
+    return work_out(lesson, library())
