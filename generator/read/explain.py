@@ -45,7 +45,7 @@ def validate(
         return [
             _problem(model, detail, places, base, also)
             for detail in details
-            if detail["loc"] not in misspelled
+            if detail["type"] != "missing" or detail["loc"] not in misspelled
         ]
 
 
