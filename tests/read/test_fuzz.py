@@ -88,6 +88,7 @@ def held(found: Lesson | list[Problem], text: str) -> None:
 @example(text='"": 3')
 @example(text="stops: [{'': 3}, {ask: {'': 3}}]")
 @example(text="video: {captions: {en: {a: b}, '../x': ../y}}")
+@example(text=GOOD.replace("value: 110", "&x : 110"))
 @example(text="grades: [3]\nminutes: {}\ntitle: 5\nyou_need: {}")
 def test_a_mutated_lesson(tmp_path: Path, text: str) -> None:
     held(read(tmp_path, text.encode("utf-8", "surrogatepass")), text.removeprefix("\ufeff"))

@@ -53,6 +53,7 @@ MISTAKES = [
     ("a portion the food lacks", "amount: 150 g", "amount: 1 slice", "22:38", "no portion of `apple-raw`", "`1 medium`"),
     ("an amount without unit", "amount: 150 g", "amount: 150", "22:38", "must be words, not `150`", "quotes"),
     ("an amount nobody eats", "amount: 150 g", "amount: 999999 g", "22:38", "more than 20000 kcal", "somebody can eat"),
+    ("a key of no letters", "value: 110", "'': 110", "22:60", "`` is not a key", "it can be"),
     ("one side missing", ", {food: bagel-plain, amount: 1 bagel}]", "]", "21:11", "too few entries", "a row holds two foods"),
     ("three foods in a row", "1 bagel}]", "1 bagel}, {food: apple-raw, amount: 1 medium}]", "21:11", "too many entries", "a row holds two foods"),
     ("one side named", "[At home, On the way]", "[At home]", "19:14", "too few entries", "name two sides"),
