@@ -29,8 +29,8 @@ _DIRECTIONS = {Form.MORE, Form.LESS, Form.MOST, Form.LEAST}
 
 
 def words_against_numbers(result: LessonResult) -> Iterator[Problem]:
-    """Questions about claims of the lesson's own texts, which are in English."""
-    yield from claim_questions(result, "en")
+    """Questions about claims of the lesson's own texts."""
+    yield from claim_questions(result, result.lesson.language)
 
 
 def claim_questions(result: LessonResult, language: str) -> Iterator[Problem]:
