@@ -6,9 +6,10 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from generator.compute.plausible import most_possible, two_days_worth
-from generator.compute.result import Comparison, Holding, LessonResult
+from generator.compute.result import Holding, LessonResult
 from generator.model.amount import parse_amount
 from generator.model.measure import Measure
+from generator.model.places import Path
 from generator.problems import Place, Problem, Weight
 
 _WHY = {
@@ -24,18 +25,24 @@ def plausible_values(result: LessonResult) -> Iterator[Problem]:
     is not, more than two days' worth in one item is questioned.
     """
     for index, stop in enumerate(result.lesson.file.stops):
-        comparison = result.comparisons.get(result.lesson.stop_id(index))
-        for row, both in enumerate(comparison.rows if comparison else ()):
+        for path, held, measure in _holdings(result, result.lesson.stop_id(index)):
+            if held.item.value is not None:
+                place = result.lesson.places.at("stops", index, stop.kind, *path, "value")
+                yield from _problems(place, held, measure)
+
+
+def _holdings(result: LessonResult, stop_id: str) -> Iterator[tuple[Path, Holding, Measure]]:
+    """Every food of a compare or day stop, with its path in the stop."""
+    if comparison := result.comparisons.get(stop_id):
+        for row, both in enumerate(comparison.rows):
             for side, held in enumerate(both.sides):
-                if comparison and held.item.value is not None:
-                    place = result.lesson.places.at(
-                        "stops", index, stop.kind, "rows", row, side, "value"
-                    )
-                    yield from _problems(place, held, comparison)
+                yield ("rows", row, side), held, comparison.stop.measure
+    if day := result.days.get(stop_id):
+        for number, held in enumerate(day.eaten):
+            yield ("ate", number), held, Measure.ENERGY
 
 
-def _problems(place: Place, held: Holding, comparison: Comparison) -> Iterator[Problem]:
-    measure = comparison.stop.measure
+def _problems(place: Place, held: Holding, measure: Measure) -> Iterator[Problem]:
     value, grams = held.shown.exact, _grams(held)
     if grams is None:
         if value > two_days_worth(measure):

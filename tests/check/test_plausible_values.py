@@ -82,3 +82,16 @@ def test_values_of_the_library_are_not_asked_about() -> None:
         """
     )
     assert list(plausible_values(lesson)) == []
+
+
+def test_a_day_is_looked_at_too() -> None:
+    lesson = worked(
+        """
+        - day:
+            person: {name: Pim, age: 9, sex: girl, activity: active}
+            ate: [{food: apple-raw, amount: 1 medium}, {name: Bar, amount: 30 g, value: 840, source: L}]
+            did: [Walked to the mill.]
+        """
+    )
+    (problem,) = plausible_values(lesson)
+    assert (problem.weight, problem.place.line) == (Weight.MUST, 10)
