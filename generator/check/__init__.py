@@ -8,6 +8,7 @@ from generator.check.caps import counts_within_caps
 from generator.check.claims import words_against_numbers
 from generator.check.kind_words import kind_words
 from generator.check.plausible_values import plausible_values
+from generator.check.translations import translations_complete
 from generator.compute.result import LessonResult
 from generator.problems import Problem
 
@@ -18,8 +19,19 @@ RULES: tuple[Rule, ...] = (
     plausible_values,
     words_against_numbers,
     kind_words,
+    translations_complete,
 )
 """Every rule, in the order of their reports for one place."""
+
+
+IN_EVERY_LANGUAGE: tuple[Rule, ...] = (words_against_numbers, kind_words)
+"""Rules about words, asked of each translation too."""
+
+
+def check_words(result: LessonResult) -> Iterator[Problem]:
+    """What the rules about words have to say of a lesson in another language."""
+    for rule in IN_EVERY_LANGUAGE:
+        yield from rule(result)
 
 
 def check_lesson(result: LessonResult) -> Iterator[Problem]:

@@ -3,27 +3,43 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Annotated
+from dataclasses import dataclass, field
+from typing import Annotated, Self
 
-from pydantic import Field
+from pydantic import ConfigDict, Field, model_validator
 
 from generator.model.base import Frozen
 from generator.model.grades import GradeSpan
 from generator.model.places import Places
 from generator.model.stops import Stop
 from generator.model.stops.base import Text
+from generator.model.translation import Translation
 
 
 class Video(Frozen):
-    """The recording of a lesson."""
+    """The recording of a lesson: a file beside the lesson file, a page of another site, or both."""
 
-    file: str
+    model_config = ConfigDict(
+        json_schema_extra={"anyOf": [{"required": ["file"]}, {"required": ["elsewhere"]}]}
+    )
+
+    file: str | None = None
     """MP4 beside the lesson file."""
     captions: Mapping[str, str] = {}
     """WebVTT file by language."""
     poster: str | None = None
     """A still picture shown before the video."""
+    elsewhere: Annotated[str, Field(pattern=r"^https://[^\s/]+/\S*$")] | None = None
+    """Address of a page of another site that shows the recording; the lesson only links to it."""
+
+    @model_validator(mode="after")
+    def _is_somewhere(self) -> Self:
+        if self.file or self.elsewhere:
+            return self
+        raise ValueError(
+            "names no recording: add `file:` with an MP4 beside the lesson file, "
+            "or `elsewhere:` with the address of the page that shows it"
+        )
 
 
 class LessonHead(Frozen):
@@ -63,6 +79,10 @@ class Lesson:
     places: Places
     duration: float | None = None
     """Length of the video in seconds, where there is one."""
+    translations: Mapping[str, Translation] = field(default_factory=dict, repr=False)
+    """Translations by language."""
+    language: str = "en"
+    """Language of the texts in ``file``."""
 
     def stop_id(self, index: int) -> str:
         """The stop's address: its own id, or its kind and its number among its kind."""

@@ -18,6 +18,7 @@ from generator.read.references import reference_problems
 from generator.read.source import read_source
 from generator.read.stops import RawStop, places_inside, raw_stops
 from generator.read.timeline import timeline_problems
+from generator.read.translation import read_translations
 
 _FOLDER = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 _LONGEST = 300
@@ -26,11 +27,19 @@ RESERVED = frozenset({"assets"})
 """Folders of the site that hold no lesson."""
 
 
-def read_lesson(root: Path, path: str, library: Library) -> Lesson | list[Problem]:
+def read_lesson(
+    root: Path, path: str, library: Library, *, filmed: bool = True
+) -> Lesson | list[Problem]:
     """Read ``lessons/<id>/lesson.yaml``; every mistake in it is found in one go.
 
     What a lesson names is looked up in the plain data, before any model is made of it,
     so that a mistake in one stop never hides an unknown food in the same stop.
+
+    Args:
+        root: folder of the site.
+        path: the lesson file below it.
+        library: foods, moves and words that it may name.
+        filmed: whether the video it names must be there and be long enough; not while one is made.
     """
     text = read_text(root, path)
     if isinstance(text, Problem):
@@ -47,8 +56,9 @@ def read_lesson(root: Path, path: str, library: Library) -> Lesson | list[Proble
     head = validate(LessonHead, source.data, places, also=("stops",))
     problems += head if isinstance(head, list) else []
     problems += reference_problems(raw, places, library)
-    problems += video_problems(source.data.get("video"), places, folder)
-    seconds = video_seconds(source.data.get("video"), folder)
+    video = source.data.get("video") if filmed else None
+    problems += video_problems(video, places, folder)
+    seconds = video_seconds(video, folder)
     stops = _stops(raw, places, problems)
     problems += timeline_problems(stops, places, seconds)
     if problems or isinstance(head, list):
@@ -57,7 +67,9 @@ def read_lesson(root: Path, path: str, library: Library) -> Lesson | list[Proble
         **{name: getattr(head, name) for name in LessonHead.model_fields},
         stops=tuple(stops.values()),
     )
-    return Lesson(folder.name, file, places, seconds)
+    lesson = Lesson(folder.name, file, places, seconds, language=library.site.languages[0])
+    translations = read_translations(root, lesson, library.site.languages[1:], problems)
+    return _once(problems) if problems else replace(lesson, translations=translations)
 
 
 def _stops(raw: dict[int, RawStop], places: Places, problems: list[Problem]) -> dict[int, Stop]:
