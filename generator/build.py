@@ -2,26 +2,36 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from generator.check import check_lesson
+from markupsafe import Markup
+
+from generator.check import check_lesson, check_words
 from generator.compute.result import LessonResult
 from generator.compute.trace import trace
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.model.library import Library
+from generator.model.texts import in_language
+from generator.present import foreign
+from generator.present.languages import folder_of, presenters
 from generator.present.reference import reference_page
 from generator.present.schema import lesson_schema
-from generator.present.site import Output, Presenter
+from generator.present.site import Output, Presenter, shared_files
 from generator.present.trace_text import trace_json, trace_lines
-from generator.problems import LessonError, Problem, Weight
+from generator.present.translation_text import first_draft, with_marks
+from generator.problems import LessonError, Place, Problem, Weight
 from generator.read.handwritten import handwritten_pages
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
 from generator.write.new_lesson import new_lesson
 from generator.write.swap import replaced
+from generator.write.translation_file import write_draft, write_marks
+
+Mark = Callable[[str], str]
+"""What is made of a text that a translation lacks."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,9 +40,16 @@ class Worked:
 
     library: Library
     results: tuple[LessonResult, ...]
-    """Lessons in the order of their folders."""
+    """Lessons in the order of their folders, in the language they are written in."""
+    translated: Mapping[str, tuple[LessonResult, ...]]
+    """By other language: the lessons that have a translation, missing and stale texts marked."""
     questions: tuple[Problem, ...]
     """Problems the site can be built with."""
+
+    def lessons(self, language: str) -> tuple[LessonResult, ...]:
+        """The lessons a language has."""
+        first = self.library.site.languages[0]
+        return self.results if language == first else self.translated[language]
 
 
 def work(root: Path, only: str | None = None) -> Worked:
@@ -56,9 +73,31 @@ def work(root: Path, only: str | None = None) -> Worked:
             problems += read
     results = tuple(work_out(lesson, library) for lesson in lessons)
     problems += [problem for result in results for problem in check_lesson(result)]
+    for result in _each_translated(lessons, library, missing=lambda _: "", stale=str):
+        problems += check_words(result)
     if any(problem.weight is Weight.MUST for problem in problems):
         raise LessonError(problems)
-    return Worked(library, results, tuple(problems))
+    translated = {
+        language: tuple(_translated(lessons, language, library, foreign.missing, foreign.stale))
+        for language in library.site.languages[1:]
+    }
+    return Worked(library, results, translated, tuple(problems))
+
+
+def _each_translated(
+    lessons: list[Lesson], library: Library, missing: Mark, stale: Mark
+) -> Iterator[LessonResult]:
+    for language in library.site.languages[1:]:
+        yield from _translated(lessons, language, library, missing, stale)
+
+
+def _translated(
+    lessons: list[Lesson], language: str, library: Library, missing: Mark, stale: Mark
+) -> Iterator[LessonResult]:
+    """The lessons that have a translation, with their words in that language."""
+    for lesson in lessons:
+        if language in lesson.translations:
+            yield work_out(in_language(lesson, language, missing, stale), library)
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,10 +105,20 @@ class Built:
     """A site in memory, whole but for the hand-written pages."""
 
     worked: Worked
-    presenter: Presenter
-    """Makes the front page and the hand-written pages wear the same theme."""
+    presenters: Mapping[str, Presenter]
+    """By language; they make the front page and the hand-written pages wear the same theme."""
     outputs: tuple[Output, ...]
     """Every page and file, in the order they are written."""
+
+    @property
+    def folders(self) -> dict[str, str]:
+        """Where the pages of each language stand: ``es/``, or nothing for the first."""
+        library = self.worked.library
+        return {language: folder_of(language, library) for language in library.site.languages}
+
+    def front(self, language: str, intro: Markup) -> str:
+        """The front page of a language, below what the educator wrote for it."""
+        return self.presenters[language].home(self.worked.lessons(language), intro)
 
 
 def build(root: Path, *, preview: bool = False) -> Built:
@@ -83,9 +132,18 @@ def build(root: Path, *, preview: bool = False) -> Built:
         LessonError: as ``work``.
     """
     worked = work(root)
-    presenter = Presenter(root, worked.library, handwritten_pages(root), preview=preview)
-    outputs = [output for result in worked.results for output in presenter.lesson(result)]
-    return Built(worked, presenter, (*outputs, *presenter.assets()))
+    library, theme = worked.library, root / "theme"
+    languages = library.site.languages
+    ids = {one: tuple(done.lesson.id for done in worked.lessons(one)) for one in languages}
+    pages = {one: handwritten_pages(root, folder_of(one, library)) for one in languages}
+    made = presenters(theme, library, ids, pages, preview=preview)
+    outputs = [
+        output
+        for language, presenter in made.items()
+        for result in worked.lessons(language)
+        for output in presenter.lesson(result)
+    ]
+    return Built(worked, made, (*outputs, *shared_files(theme)))
 
 
 def write_site(root: Path, write: Callable[[Path], None]) -> Path:
@@ -115,9 +173,48 @@ def begin_lesson(root: Path, title: str) -> Path:
     return new_lesson(root, title)
 
 
+def begin_translation(root: Path, lesson: str, language: str) -> Path:
+    """Write a file with every text of a lesson to translate; returns it.
+
+    Raises:
+        LessonError: as ``work``; the site has no such language; the file is there already.
+    """
+    worked = work(root, lesson)
+    _refuse_unknown(language, worked.library)
+    path = f"lessons/{lesson}/lesson.{language}.yaml"
+    return write_draft(root, path, first_draft(worked.results[0].lesson, language))
+
+
+def mark_translated(root: Path, lesson: str, language: str) -> Path:
+    """Write down that a translation agrees with its lesson as it stands; returns its file.
+
+    Raises:
+        LessonError: as ``work``; there is no such translation.
+    """
+    worked = work(root, lesson)
+    _refuse_unknown(language, worked.library)
+    read = worked.results[0].lesson
+    path = f"lessons/{lesson}/lesson.{language}.yaml"
+    if language not in read.translations:
+        hint = f"begin it with: plumline translate {lesson} {language}"
+        raise LessonError([Problem(Place(path), "there is no such translation", hint)])
+    text = (root / path).read_text("utf-8-sig")
+    return write_marks(root, path, with_marks(text, read, read.translations[language]))
+
+
+def _refuse_unknown(language: str, library: Library) -> None:
+    if language not in library.site.languages[1:]:
+        what = f"the site has no translations into `{language}`"
+        hint = f"add it to `languages:`; there are {', '.join(library.site.languages)}"
+        raise LessonError([Problem(Place("site_data/site.yaml"), what, hint)])
+
+
 def write_reference(root: Path) -> tuple[Path, ...]:
     """Write the lesson file's JSON Schema and its reference page; returns both files."""
-    written = {root / "site_data/lesson.schema.json": lesson_schema(), root / "lessons/guide/lesson-file.md": reference_page()}
+    written = {
+        root / "site_data/lesson.schema.json": lesson_schema(),
+        root / "lessons/guide/lesson-file.md": reference_page(),
+    }
     for file, text in written.items():
         file.parent.mkdir(parents=True, exist_ok=True)
         file.write_text(text, "utf-8")

@@ -18,7 +18,7 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 from mkdocs.structure.toc import get_toc
 
-from generator.build import Built, build, work, write_site
+from generator.build import Built, build, write_site
 from generator.problems import LessonError
 
 log = logging.getLogger("mkdocs.plugins.plumline")
@@ -46,7 +46,7 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         try:
             self._built = build(Path(config.config_file_path).parent, preview=self._preview)
         except LessonError as error:
-            raise PluginError(str(error)) from None
+            raise PluginError(str(error)) from error
         for question in self._built.worked.questions:
             log.info("%s", question)
         site = self._built.worked.library.site
@@ -67,17 +67,23 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
             else:
                 files.append(File.generated(config, output.path, content=output.content))
         # A README.md makes the front page as well as an index.md.
-        if not any(file.dest_uri == FRONT for file in files):
-            files.append(File.generated(config, "index.md", content=""))
+        for folder in self.built.folders.values():
+            if not any(file.dest_uri == folder + FRONT for file in files):
+                files.append(File.generated(config, f"{folder}index.md", content=""))
         return files
 
     def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
         """A hand-written page in our theme; ours is whole already."""
         if isinstance(page, LessonPage):
             return html
-        if page.file.dest_uri == FRONT:
-            return self.built.presenter.home(self.built.worked.results, Markup(html))  # noqa: S704  # the educator's own Markdown
-        return self.built.presenter.prose(page.file.dest_uri, str(page.title), html)
+        folders = self.built.folders
+        language = max(
+            folders, key=lambda one: page.file.dest_uri.startswith(folders[one]) * len(folders[one])
+        )
+        path = page.file.dest_uri.removeprefix(folders[language])
+        if path == FRONT:
+            return self.built.front(language, Markup(html))  # noqa: S704  # the educator's own Markdown
+        return self.built.presenters[language].prose(path, str(page.title), html)
 
     @property
     def built(self) -> Built:
@@ -117,10 +123,13 @@ def build_site(root: Path) -> Path:
     Raises:
         LessonError: with every problem; the old site is untouched.
     """
-    work(root)  # MkDocs would flatten the problems into one text
 
     def write(folder: Path) -> None:
-        mkdocs_build(load_config(str(root / "mkdocs.yml"), site_dir=str(folder), strict=True))
+        try:
+            mkdocs_build(load_config(str(root / "mkdocs.yml"), site_dir=str(folder), strict=True))
+        except PluginError as error:
+            # MkDocs was told in one text; the educator is shown each problem with its line.
+            raise (error.__cause__ if isinstance(error.__cause__, LessonError) else error) from None
 
     return write_site(root, write)
 

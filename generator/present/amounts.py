@@ -9,9 +9,11 @@ from generator.compute.count import Count
 from generator.compute.gap import Gap
 from generator.compute.result import Holding
 from generator.model.measure import Measure
-from generator.present.say import Say, digits
+from generator.present.say import Say, as_decimal, digits
 from generator.present.views import BlocksView, HoldingView, WorkingView
 
+_WRITTEN_IN = "en"
+"""Language of the amounts in a lesson file; they are looked up among the portions' English names."""
 SIDE_KEYS = ("first", "second")
 GRAMS_PER_TEASPOON = 4
 """g of sugar in the classroom's teaspoon; USDA weighs 4.2 (SR28, NDB 19335), public messages say 4."""
@@ -46,11 +48,16 @@ def food_name(holding: Holding, say: Say) -> str:
 
 
 def amount_words(holding: Holding, say: Say) -> str:
-    """``1 medium``, as the page's language says it; the educator's own wording where it was her own."""
-    portion = holding.serving.portion if holding.serving else None
-    if portion and holding.serving and holding.serving.times == 1 and say.language in portion.names:
-        return portion.names[say.language]
-    return holding.item.amount or ""
+    """``1 medium``, as the page's language says it; ``2 × 1 rebanada`` for a multiple in another language."""
+    serving = holding.serving
+    name = serving.portion.names.get(say.language) if serving and serving.portion else None
+    if serving is None or name is None:
+        return holding.item.amount or ""
+    if serving.times == 1:
+        return name
+    if say.language == _WRITTEN_IN:
+        return holding.item.amount or ""
+    return f"{say.number(as_decimal(serving.times))} × {name}"
 
 
 def weight(holding: Holding, say: Say) -> str:

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from generator.compute.result import LessonResult
-from generator.model.lesson import Video
+from generator.model.lesson import LessonFile, Video
 from generator.model.stops.watch import WatchStop
+from generator.model.texts import file_texts
+from generator.present.foreign import is_marked
+from generator.present.open_data import open_data
 from generator.present.page import Surround
 from generator.present.prose import inline
-from generator.present.say import Say, digits
+from generator.present.say import Say
 from generator.present.stamp import print_stamp
 from generator.present.stops.head import Telling
 from generator.present.stops.view import stop_view
-from generator.present.views import LessonView, LinkView, StopView, TrackView, VideoView
+from generator.present.video import video_view
+from generator.present.views import LessonView, LinkView, StopView
 
 
 def lesson_view(
@@ -25,10 +29,11 @@ def lesson_view(
         id=lesson.id,
         title=file.title,
         summary=inline(file.summary),
+        notice=say("translation_notice") if _is_partly_foreign(file) else "",
         meta=meta_line(result, say),
         you_need=file.you_need,
         goals=file.goals,
-        video=_video(file.video, result, say) if file.video else None,
+        video=_video(file.video, result, surround) if file.video else None,
         stops=stops,
         downloads=downloads(result, say),
         notes=LinkView("notes.html", say("notes_title")),
@@ -40,10 +45,15 @@ def lesson_view(
 
 def stop_views(result: LessonResult, surround: Surround) -> tuple[StopView, ...]:
     """The stops in order, as any page of the lesson shows them."""
-    telling = Telling(result, surround.say, "../")
+    telling = Telling(result, surround.say, surround.root(f"{result.lesson.id}/index.html"))
     return tuple(
         stop_view(index, stop, telling) for index, stop in enumerate(result.lesson.file.stops)
     )
+
+
+def _is_partly_foreign(file: LessonFile) -> bool:
+    """Whether a text is missing in the page's language, or older than what it translates."""
+    return any(is_marked(text) for _, text in file_texts(file))
 
 
 def meta_line(result: LessonResult, say: Say) -> str:
@@ -67,20 +77,6 @@ def downloads(result: LessonResult, say: Say) -> tuple[LinkView, ...]:
         LinkView("answers.html", say("answers_title")),
     )
     return cards + sheets
-
-
-def _video(video: Video, result: LessonResult, say: Say) -> VideoView:
-    stops = result.lesson.file.stops
-    pauses = tuple(
-        (digits(stop.at), result.lesson.stop_id(index))
-        for index, stop in enumerate(stops)
-        if stop.at is not None and not isinstance(stop, WatchStop)
-    )
-    tracks = tuple(
-        TrackView(src, language, say(f"language_{language}"), language == say.language)
-        for language, src in video.captions.items()
-    )
-    return VideoView(video.file, video.poster or "", tracks, pauses)
 
 
 def allergen_line(result: LessonResult, say: Say) -> str:

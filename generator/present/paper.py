@@ -31,7 +31,7 @@ CARDS_A_SHEET = 4
 def cards_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surround) -> CardsView:
     """The movement cards, four to a sheet."""
     moves = tuple(stop for stop in stops if isinstance(stop, MoveView))
-    address = _address(result, surround)
+    address = surround.address(f"{result.lesson.id}/index.html")
     title = surround.say("cards_title")
     return CardsView(
         page=surround.page(
@@ -52,7 +52,7 @@ def sheet_view(
 ) -> SheetView:
     """The worksheet, or the answer key with the same problems."""
     lesson, say = result.lesson, surround.say
-    address = _address(result, surround)
+    address = surround.address(f"{result.lesson.id}/index.html")
     name, title = (
         ("answers", say("answers_title")) if answers else ("worksheet", say("worksheet_title"))
     )
@@ -85,8 +85,3 @@ def _practice(seed: str, band: GradeBand, say: Say) -> tuple[PracticeView, ...]:
         )
         for number, problem in enumerate(practice_problems(seed, band), 1)
     )
-
-
-def _address(result: LessonResult, surround: Surround) -> str:
-    """Where the lesson is published; empty while the site has no address."""
-    return f"{surround.site.address}{result.lesson.id}/index.html" if surround.site.address else ""

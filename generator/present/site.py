@@ -9,16 +9,15 @@ from pathlib import Path
 from markupsafe import Markup
 
 from generator.compute.result import LessonResult
-from generator.model.library import Library
 from generator.present.bundle import join_script, join_styles
 from generator.present.chart import figure_json
 from generator.present.environment import Theme
+from generator.present.foreign import settle, without_marks
 from generator.present.home import home_view
 from generator.present.lesson_page import lesson_view, stop_views
 from generator.present.notes import notes_view
 from generator.present.page import Surround
 from generator.present.paper import cards_view, sheet_view
-from generator.present.say import Say
 from generator.present.views import ProseView
 
 
@@ -38,13 +37,10 @@ class Output:
 class Presenter:
     """Makes the files of one site in one language."""
 
-    def __init__(
-        self, root: Path, library: Library, links: tuple[tuple[str, str], ...], *, preview: bool
-    ) -> None:
-        self._folder = root / "theme"
-        self._theme = Theme(self._folder)
-        self._say = Say(library.words[library.site.languages[0]])
-        self._surround = Surround(library.site, self._say, links, preview)
+    def __init__(self, theme: Theme, surround: Surround) -> None:
+        self._theme = theme
+        self._say = surround.say
+        self._surround = surround
 
     def lesson(self, result: LessonResult) -> Iterator[Output]:
         """The pages of one lesson, and the figures of its charts."""
@@ -60,38 +56,45 @@ class Presenter:
             views["cards"] = ("cards", cards_view(result, stops, self._surround))
         for name, (template, view) in views.items():
             title = lesson.file.title if name == "index" else ""
-            page = self._theme.fill(f"{template}.html", view, say)
-            yield Output(f"{lesson.id}/{name}.html", page, title, lesson.places.file)
+            path = f"{self._surround.folder}{lesson.id}/{name}.html"
+            page = settle(self._theme.fill(f"{template}.html", view, say), self._original)
+            yield Output(path, page, title, lesson.places.file)
         for comparison in result.comparisons.values():
-            path = f"{lesson.id}/{comparison.stop.id}.chart.json"
-            yield Output(path, figure_json(comparison, say), source=lesson.places.file)
+            path = f"{self._surround.folder}{lesson.id}/{comparison.stop.id}.chart.json"
+            figure = without_marks(figure_json(comparison, say))
+            yield Output(path, figure, source=lesson.places.file)
 
     def home(self, results: Iterable[LessonResult], intro: Markup) -> str:
         """The front page, below an introduction that the educator wrote."""
-        return self._theme.fill("home.html", home_view(results, intro, self._surround), self._say)
+        page = self._theme.fill("home.html", home_view(results, intro, self._surround), self._say)
+        return settle(page, self._original)
 
     def prose(self, path: str, title: str, body: str) -> str:
-        """A hand-written page, its body already HTML."""
+        """A hand-written page at a path in the language's folder, its body already HTML."""
         view = ProseView(self._surround.page(path, title), title, Markup(body))  # noqa: S704  # made by MkDocs from a trusted file
         return self._theme.fill("prose.html", view, self._say)
 
-    def assets(self) -> Iterator[Output]:
-        """Styles, scripts and pictures that all pages share."""
-        styles, scripts = self._texts("css"), self._texts("js")
-        for name in ("screen.css", "paper.css"):
-            yield Output(f"assets/{name}", join_styles(name, styles))
-        for name in ("lesson.js", "paper.js"):
-            yield Output(f"assets/{name}", join_script(name, scripts))
-        vendor = self._folder / "vendor" / "plotly"
-        yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
-        yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())
-        for picture in sorted((self._folder / "img").glob("*.svg")):
-            yield Output(f"assets/{picture.name}", picture.read_bytes())
+    @property
+    def _original(self) -> str:
+        """Language the lessons are written in."""
+        return self._surround.site.languages[0]
 
-    def _texts(self, kind: str) -> dict[str, str]:
-        """Style sheets or scripts by their name below their folder."""
-        folder = self._folder / kind
-        return {
-            file.relative_to(folder).as_posix(): file.read_text("utf-8")
-            for file in sorted(folder.rglob(f"*.{kind}"))
-        }
+
+def shared_files(folder: Path) -> Iterator[Output]:
+    """Styles, scripts and pictures that the pages of all languages share, from the theme's folder."""
+    styles, scripts = _texts(folder, "css"), _texts(folder, "js")
+    for name in ("screen.css", "paper.css"):
+        yield Output(f"assets/{name}", join_styles(name, styles))
+    for name in ("lesson.js", "paper.js"):
+        yield Output(f"assets/{name}", join_script(name, scripts))
+    vendor = folder / "vendor" / "plotly"
+    yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
+    yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())
+    for picture in sorted((folder / "img").glob("*.svg")):
+        yield Output(f"assets/{picture.name}", picture.read_bytes())
+
+
+def _texts(folder: Path, kind: str) -> dict[str, str]:
+    """Style sheets or scripts by their name below their folder."""
+    files = sorted((folder / kind).rglob(f"*.{kind}"))
+    return {file.relative_to(folder / kind).as_posix(): file.read_text("utf-8") for file in files}

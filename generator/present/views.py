@@ -23,6 +23,17 @@ class LinkView:
 
 
 @dataclass(frozen=True, slots=True)
+class LanguageView:
+    """The same page in another language."""
+
+    href: str
+    label: str
+    """Name of the language, in that language."""
+    language: str
+    """Language tag."""
+
+
+@dataclass(frozen=True, slots=True)
 class PageView:
     """What every page has around its content."""
 
@@ -36,6 +47,8 @@ class PageView:
     home: LinkView
     links: tuple[LinkView, ...]
     """Pages for everyone: teachers, sources, care and privacy."""
+    languages: tuple[LanguageView, ...]
+    """The same page in the other languages that have it."""
     stylesheet: str
     script: str
     script_words: Markup
@@ -360,15 +373,46 @@ class TrackView:
 
 
 @dataclass(frozen=True, slots=True)
+class ChapterView:
+    """The part of the video that leads to a stop."""
+
+    label: str
+    """Heading of the stop."""
+    href: str
+    """Address of the stop on the page."""
+    at: str
+    """``0:41``: where the part begins."""
+    at_seconds: str
+    pause: str
+    """``0:54``: the pause point at its end, or empty."""
+
+
+@dataclass(frozen=True, slots=True)
+class ElsewhereView:
+    """A recording that another site shows."""
+
+    href: str
+    says: str
+    """Where the link leads, and whose rules hold there."""
+
+
+@dataclass(frozen=True, slots=True)
 class VideoView:
     """The recording."""
 
     src: str
+    """Address of the file, or empty where only another site shows it."""
     poster: str
     """Address of a still, or empty."""
     tracks: tuple[TrackView, ...]
+    chapters_track: str
+    """Address of the chapters as WebVTT, or empty."""
     pauses: tuple[tuple[str, str], ...]
     """Seconds and the stop each pause belongs to."""
+    chapters: tuple[ChapterView, ...]
+    transcript: str
+    """Address of the page with what is said, or empty where there are no captions."""
+    elsewhere: ElsewhereView | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -379,12 +423,16 @@ class LessonView:
     id: str
     title: str
     summary: Markup
+    notice: str
+    """That parts are not translated yet, or empty."""
     meta: str
     """``grades 3–5 · 18 minutes``"""
     you_need: tuple[str, ...]
     goals: tuple[str, ...]
     video: VideoView | None
     stops: tuple[StopView, ...]
+    open_data: Markup
+    """What the lesson is, as schema.org JSON-LD, safe inside a script block."""
     downloads: tuple[LinkView, ...]
     """Cards, worksheet, answer key."""
     notes: LinkView

@@ -10,9 +10,14 @@ FRONT = ("index", "README")
 _HEADING = re.compile(r"^#\s+(.+?)\s*#*$", re.MULTILINE)
 
 
-def handwritten_pages(root: Path) -> tuple[tuple[str, str], ...]:
-    """Address and title of every Markdown page at the top of ``lessons/`` but the front page."""
-    files = sorted((root / "lessons").glob("*.md"))
+def handwritten_pages(root: Path, folder: str = "") -> tuple[tuple[str, str], ...]:
+    """Address in its folder and title of every Markdown page there but the front page.
+
+    Args:
+        root: folder of the site.
+        folder: a language's folder below ``lessons/``, or nothing for the first language.
+    """
+    files = sorted((root / "lessons" / folder).glob("*.md"))
     return tuple((f"{file.stem}.html", _title(file)) for file in files if file.stem not in FRONT)
 
 
