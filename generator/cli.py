@@ -6,12 +6,22 @@ import sys
 from pathlib import Path
 
 import click
+from rich.cells import cell_len
 from rich.console import Console
 from rich.text import Text
 
-from generator.build import begin_lesson, lesson_ids, trace_text, work, write_reference
+from generator.build import (
+    begin_lesson,
+    begin_translation,
+    lesson_ids,
+    mark_translated,
+    trace_text,
+    work,
+    write_reference,
+)
 from generator.cli_foods import foods
-from generator.problems import LessonError, Problem, Weight
+from generator.cli_recording import rehearse
+from generator.problems import LessonError, Place, Problem, Weight
 
 root_option = click.option(
     "--root",
@@ -39,6 +49,7 @@ def main() -> None:
 
 
 main.add_command(foods)
+main.add_command(rehearse)
 
 
 @main.command()
@@ -105,12 +116,43 @@ def new(ctx: click.Context, title: str, root: Path) -> None:
 def trace_command(ctx: click.Context, lesson: str, as_json: bool, root: Path) -> None:  # noqa: FBT001  # click passes a flag by name
     """Say where every number of LESSON comes from."""
     ctx.meta["root"] = root
+    _must_exist(lesson, root)
+    click.echo(trace_text(root, lesson, as_json=as_json))
+
+
+@main.command()
+@click.argument("lesson")
+@click.argument("language")
+@root_option
+@click.pass_context
+def translate(ctx: click.Context, lesson: str, language: str, root: Path) -> None:
+    """Begin a translation of LESSON into LANGUAGE: a file with every text to fill in."""
+    ctx.meta["root"] = root
+    _must_exist(lesson, root)
+    file = begin_translation(root, lesson, language).relative_to(root).as_posix()
+    click.echo(f"{file} is ready. Fill it in, then write: plumline translated {lesson} {language}")
+
+
+@main.command()
+@click.argument("lesson")
+@click.argument("language")
+@root_option
+@click.pass_context
+def translated(ctx: click.Context, lesson: str, language: str, root: Path) -> None:
+    """Say that LESSON and its translation into LANGUAGE agree as they stand."""
+    ctx.meta["root"] = root
+    _must_exist(lesson, root)
+    file = mark_translated(root, lesson, language).relative_to(root).as_posix()
+    click.echo(f"{file} is marked. You are told when a text of the lesson changes after this.")
+
+
+def _must_exist(lesson: str, root: Path) -> None:
+    """Refuse a lesson that is not there, naming those that are."""
     known = lesson_ids(root)
     if lesson not in known:
         raise click.BadParameter(
             f"there is no lesson `{lesson}`; there are {', '.join(known)}", param_hint="LESSON"
         )
-    click.echo(trace_text(root, lesson, as_json=as_json))
 
 
 @main.command()
@@ -126,11 +168,11 @@ def show(problems: tuple[Problem, ...], root: Path) -> None:
     console = Console(stderr=True, highlight=False, soft_wrap=True)
     for problem in problems:
         console.print(Text(f"{problem.place}: ", "bold"), Text(problem.what), sep="", end="\n")
-        line = _line(root / problem.place.path, problem.place.line)
+        line, before = _line(root / problem.place.path, problem.place)
         if line.strip():
             number = f"{problem.place.line:>5} | "
             console.print(Text(number + line, "dim"))
-            console.print(Text(" " * (len(number) + problem.place.column - 1) + "^", "magenta"))
+            console.print(Text(" " * (len(number) + cell_len(before)) + "^", "magenta"))
         if problem.hint:
             console.print(Text(f"        {problem.hint}"))
     must = sum(problem.weight is Weight.MUST for problem in problems)
@@ -138,9 +180,15 @@ def show(problems: tuple[Problem, ...], root: Path) -> None:
         console.print(f"{must} thing{'s' if must != 1 else ''} to put right. Nothing was written.")
 
 
-def _line(file: Path, number: int) -> str:
-    """A line of a file, or nothing where there is none."""
+_WIDEST = 160
+"""Signs of a line that are shown; of a longer one, those around the place."""
+
+
+def _line(file: Path, place: Place) -> tuple[str, str]:
+    """A line of a file and the part of it before a place; nothing where there is none."""
     try:
-        return file.read_text("utf-8").splitlines()[number - 1]
+        line = file.read_text("utf-8-sig").splitlines()[place.line - 1].replace("\t", " ")
     except (OSError, UnicodeDecodeError, IndexError):
-        return ""
+        return "", ""
+    start = max(0, place.column - _WIDEST // 2) if len(line) > _WIDEST else 0
+    return line[start : start + _WIDEST], line[start : place.column - 1]

@@ -1,0 +1,53 @@
+"""The text of a translation file: a first one to fill in, and the marks of what it was made from."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Iterator
+
+from generator.model.lesson import Lesson
+from generator.model.places import Path
+from generator.model.texts import translatable
+from generator.model.translation import Translation, dotted, text_mark
+
+_MARKS = re.compile(r"^made_from:.*\Z", re.MULTILINE | re.DOTALL)
+_HEAD = (
+    "made_from:  # written by plumline translated; says which original each text was made from\n"
+)
+
+
+def first_draft(lesson: Lesson, language: str) -> str:
+    """A file with every text of the lesson to translate, each original above its empty place."""
+    texts = {key: original for key, _, original in translatable(lesson)}
+    lines = [f"# {lesson.file.title}, in {language}. Write each text between the quotes."]
+    return "\n".join([*lines, *_lines(texts, (), 0)]) + "\n"
+
+
+def with_marks(text: str, lesson: Lesson, translation: Translation) -> str:
+    """The file's text, saying anew which original each of its texts was made from."""
+    marks = [
+        f"  {json.dumps(dotted(key), ensure_ascii=False)}: {text_mark(original)} {text_mark(made)}"
+        for key, _, original in translatable(lesson)
+        if (made := translation.texts.get(key))
+    ]
+    return _MARKS.sub("", text).rstrip() + "\n" + _HEAD + "\n".join(dict.fromkeys(marks)) + "\n"
+
+
+def _lines(texts: dict[Path, str], path: Path, depth: int) -> Iterator[str]:
+    """The texts below a path, nested; entries of a list keep their order."""
+    indent = "  " * depth
+    for part in dict.fromkeys(key[len(path)] for key in texts if key[: len(path)] == path):
+        inner = (*path, part)
+        key = (
+            f"{json.dumps(part, ensure_ascii=False)}:"
+            if isinstance(part, str) and not part.isidentifier()
+            else f"{part}:"
+        )
+        head = "-" if isinstance(part, int) else key
+        if inner in texts:
+            yield f"{indent}# {' '.join(texts[inner].split())}"
+            yield f'{indent}{head} ""'
+        else:
+            yield f"{indent}{head}"
+            yield from _lines(texts, inner, depth + 1)

@@ -1,0 +1,30 @@
+"""Writes a translation beside its lesson; never over words that are there."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from generator.problems import LessonError, Place, Problem
+
+
+def write_draft(root: Path, path: str, text: str) -> Path:
+    """Write a first draft.
+
+    Raises:
+        LessonError: the file is there already.
+    """
+    file = root / path
+    if file.exists():
+        hint = "add what is missing there; plumline check names it"
+        raise LessonError([Problem(Place(path), "this translation is there already", hint)])
+    file.write_text(text, "utf-8")
+    return file
+
+
+def write_marks(root: Path, path: str, text: str) -> Path:
+    """Write a translation file with its new marks, whole or not at all."""
+    file = root / path
+    fresh = file.with_name(f".{file.name}.new")
+    fresh.write_text(text, "utf-8")
+    fresh.replace(file)
+    return file
