@@ -48,6 +48,24 @@ def test_check_shows_each_problem_with_its_line_and_a_mark(root: Path) -> None:
     assert lines[-1] == "1 thing to put right. Nothing was written."
 
 
+@pytest.mark.parametrize(
+    ("text", "width"),
+    [
+        ("title: 🥕🥕 *x: y: z\n", 12 + 2),
+        ("\ufefftitle: é: y\n", 8),
+        ("a:\n\tb: 1\n", 0),
+        ("title: " + "x" * 5000 + ": y\n", 79),
+    ],
+    ids=["wide signs", "byte order mark", "tab", "a line of thousands"],
+)
+def test_the_mark_stands_below_its_place(root: Path, text: str, width: int) -> None:
+    """A picture sign is two columns wide in a terminal: Unicode UAX 11, from memory."""
+    put(root, text, "meal")
+    lines = plumline(root, "check").stderr.splitlines()
+    assert lines[2] == " " * (len("   11 | ") + width) + "^"
+    assert len(lines[1]) <= 170
+
+
 def test_twelve_mistakes_in_one_run_of_the_program(root: Path) -> None:
     put(root, TWELVE.read_bytes(), "twelve-mistakes")
     done = subprocess.run(
