@@ -4,30 +4,16 @@ from __future__ import annotations
 
 import json
 import re
-import unicodedata
 from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.model.amount import parse_amount
 from generator.model.food_record import FoodRecord, RecordPortion
+from generator.present.food_proposal import free_id, is_drunk, proposed_group, proposed_name
 
 HEAVIEST = Decimal(5000)
 """Grams; a portion beyond it is a whole turkey, and no amount in a lesson."""
-_SHELVES = (
-    (r"\bjuice|beverage|drink|\bmilk, |coffee|\btea\b", "drinks"),
-    (r"^egg|legume|poultry|sausage|pork|beef|lamb|finfish|shellfish|nut and seed", "protein"),
-    (r"^soup|fast food|meal|restaurant|baby|american indian|mixed", "mixed"),
-    (r"sauce|spice", "sauces"),
-    (r"dairy|cheese|yogurt", "dairy"),
-    (r"fats and oils", "fats"),
-    (r"snack", "snacks"),
-    (r"fruit", "fruit"),
-    (r"vegetable", "vegetables"),
-    (r"cereal|baked|grain|bread|pasta", "grains"),
-    (r"sweet|candy|dessert", "sweets"),
-)
-"""Words of a record's title or shelf, and the group they speak for; the first that fits decides."""
 _NOTE = re.compile(r"\s*\(includes foods for [^)]*\)", re.IGNORECASE)
 _SIMPLE = re.compile(r"[A-Za-z0-9][\w ./()%+-]*[\w).%]|[A-Za-z]", re.ASCII)
 _GUESSED = {
@@ -82,8 +68,8 @@ def food_entry(
         own_release: whether the release is not the one the file opens with.
     """
     title = _NOTE.sub("", record.description)
-    name = wishes.name or ", ".join(_parts(title)[:2])
-    id_ = wishes.id or _free_id(title, taken)
+    name = wishes.name or proposed_name(title)
+    id_ = wishes.id or free_id(title, taken)
     group = wishes.group or proposed_group(title, record.category)
     portions = _portions(record)
     lines = (
@@ -100,19 +86,9 @@ def food_entry(
             for said, portion in portions
         ),
         *([f"  release: {json.dumps(record.release)}"] if own_release else []),
-        *(["  drink: true"] if group == "drinks" else []),
+        *(["  drink: true"] if is_drunk(title, group) else []),
     )
     return FoodEntryText(id_, name, group, portions[0][0], lines)
-
-
-def proposed_group(title: str, category: str) -> str:
-    """The group a title and a shelf speak for; ``mixed`` where neither says."""
-    said = ((title, category) if category else (title,)) if category != "Beverages" else (category,)
-    for text in reversed(said):
-        for words, group in _SHELVES:
-            if re.search(words, text.lower()):
-                return _closer(title, group)
-    return "mixed"
 
 
 def figure(value: Decimal | None) -> str:
@@ -125,42 +101,6 @@ def scalar(text: str) -> str:
     if _SIMPLE.fullmatch(text) and text.lower() not in _GUESSED and not _like_number(text):
         return text
     return json.dumps(text, ensure_ascii=False)
-
-
-def _closer(title: str, group: str) -> str:
-    """What the title knows better than the shelf: juices are drunk, sauces poured, soups eaten."""
-    first = title.lower()
-    if group == "fruit" and "juice" in first and "canned" not in first:
-        return "drinks"
-    if group == "mixed" and re.match(r"sauce|gravy|dip", first):
-        return "sauces"
-    if group == "sauces" and first.startswith("soup"):
-        return "mixed"
-    if group == "dairy" and first.startswith("egg"):
-        return "protein"
-    return group
-
-
-def _parts(title: str) -> list[str]:
-    """A record's title names the food first and narrows it down after each comma."""
-    plain = re.sub(r"\s*\([^)]*\)?", "", title)
-    return [part.strip() for part in plain.split(",") if part.strip()] or [title]
-
-
-def _free_id(title: str, taken: Collection[str]) -> str:
-    parts = _parts(title)
-    for count in range(min(2, len(parts)), len(parts) + 1):
-        if (proposed := _slug(" ".join(parts[:count]))) not in taken:
-            return proposed
-    number = 2
-    while f"{proposed}-{number}" in taken:
-        number += 1
-    return f"{proposed}-{number}"
-
-
-def _slug(text: str) -> str:
-    plain = unicodedata.normalize("NFKD", text).encode("ascii", "ignore").decode()
-    return re.sub(r"[^a-z0-9]+", "-", plain.lower()).strip("-")[:60].rstrip("-") or "food"
 
 
 def _figures(record: FoodRecord) -> Iterator[str]:

@@ -7,7 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from generator.present.food_entry import proposed_group, scalar
+from generator.present.food_entry import scalar
+from generator.present.food_proposal import proposed_group
 from generator.read.library import read_library
 from tests.read.fooddata.official_zip import REFERENCE
 
@@ -18,7 +19,7 @@ FOODS = read_library(Path(__file__).parents[2]).foods
     not REFERENCE.is_dir(), reason="the official SR Legacy files are not beside this project"
 )
 def test_most_groups_are_proposed_as_people_chose_them() -> None:
-    """Common practice, no source: a proposal is looked over anyway, so three in four will do."""
+    """Common practice, no source: a proposal is looked over anyway, so nine in ten will do."""
     with (REFERENCE / "food_category.csv").open(encoding="utf-8", newline="") as file:
         titles = {row["id"]: row["description"] for row in csv.DictReader(file)}
     with (REFERENCE / "food.csv").open(encoding="utf-8", newline="") as file:
@@ -30,7 +31,7 @@ def test_most_groups_are_proposed_as_people_chose_them() -> None:
         and (proposed := proposed_group(food.entry.record, shelf[food.entry.fdc]))
         != food.entry.group
     ]
-    assert len(wrong) < len(FOODS) / 4, "\n".join(wrong)
+    assert len(wrong) < len(FOODS) / 10, "\n".join(wrong)
 
 
 @pytest.mark.parametrize(
