@@ -6,7 +6,9 @@ The encoder is ffmpeg as imageio-ffmpeg brings it, an optional part of the insta
 from __future__ import annotations
 
 import subprocess
+import sys
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from itertools import accumulate
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -20,8 +22,20 @@ _MARK = b"Plumline rehearsal"
 """Stands in the video's own description: a film of someone's has no such mark and is never replaced."""
 
 
-def write_rehearsal(made: Rehearsal, folder: Path) -> Path:
-    """Write the video and its captions beside the lesson; returns the video.
+@dataclass(frozen=True, slots=True)
+class Rehearsed:
+    """What was written."""
+
+    video: Path
+    captions: Path
+    drafted: bool
+    """Whether the captions are a draft made just now; edited ones stay as they are."""
+    seconds: int
+    """Length of the video, rounded."""
+
+
+def write_rehearsal(made: Rehearsal, folder: Path) -> Rehearsed:
+    """Write the video and its captions beside the lesson.
 
     Captions that were edited, and have lost the note of a draft, stay as they are.
 
@@ -45,16 +59,18 @@ def write_rehearsal(made: Rehearsal, folder: Path) -> Path:
         raise _problem(
             made,
             "the part that makes videos is not installed",
-            'run `pip install "plumline[video]"` once',
+            f"run `{_this_python()} -m pip install imageio-ffmpeg` once, 30 MB, and try again",
         )
     said = encode(made.pictures, video, program)
     if said:
         raise _problem(
             made, f"ffmpeg could not make the video ({said})", "look whether the disk is full"
         )
-    if not captions.exists() or made.draft_note in captions.read_text("utf-8"):
+    drafted = not captions.exists() or made.draft_note in captions.read_text("utf-8")
+    if drafted:
         captions.write_text(made.webvtt, "utf-8", newline="\n")
-    return video
+    seconds = sum(picture.seconds for picture in made.pictures)
+    return Rehearsed(video, captions, drafted, round(seconds))
 
 
 def encoder() -> str | None:
@@ -85,6 +101,12 @@ def encode(pictures: Sequence[Picture], out: Path, program: str) -> str:
         finished.write_bytes((folder / "video.mp4").read_bytes())
         finished.replace(out)
     return ""
+
+
+def _this_python() -> str:
+    """The Python that runs, as it is typed in this folder; there the part must be put."""
+    program, here = Path(sys.executable), Path.cwd()
+    return str(program.relative_to(here) if program.is_relative_to(here) else program)
 
 
 def _problem(made: Rehearsal, what: str, hint: str) -> LessonError:

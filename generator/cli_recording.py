@@ -1,0 +1,42 @@
+"""The commands ``plumline rehearse`` and ``plumline recorded``: what is made for filming, and kept of it."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from generator.build import lesson_ids
+
+_root = click.option(
+    "--root",
+    type=click.Path(exists=True, file_okay=False, path_type=Path),
+    default=".",
+    help="Folder of the site, the one that holds lessons/. Here, unless you say otherwise.",
+)
+
+
+@click.command()
+@click.argument("lesson")
+@_root
+@click.pass_context
+def rehearse(ctx: click.Context, lesson: str, root: Path) -> None:
+    """Make a silent video of LESSON from its slides, and a draft of its captions."""
+    from generator.build_recording import rehearse as make  # noqa: PLC0415  # drawing slides takes a while to load
+
+    ctx.meta["root"] = root
+    made = make(root, _known(root, lesson))
+    video, captions = (file.relative_to(root).as_posix() for file in (made.video, made.captions))
+    length = f"{made.seconds // 60}:{made.seconds % 60:02}"
+    kept = "is the draft of its captions" if made.drafted else "was edited, so it stays as it is"
+    click.echo(f"{video} is made, {length} long, and {captions} {kept}.")
+
+
+def _known(root: Path, lesson: str) -> str:
+    """The lesson's id, where there is such a lesson."""
+    known = lesson_ids(root)
+    if lesson not in known:
+        raise click.BadParameter(
+            f"there is no lesson `{lesson}`; there are {', '.join(known)}", param_hint="LESSON"
+        )
+    return lesson
