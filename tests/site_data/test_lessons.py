@@ -10,6 +10,7 @@ from itertools import pairwise
 import pytest
 
 from generator.check import check_lesson
+from generator.compute.day import Lean
 from generator.compute.gap import Gap
 from generator.compute.mistakes import Mistake, gap_answers
 from generator.compute.result import LessonResult
@@ -24,7 +25,7 @@ from generator.present.spoken import paragraphs, spans, spoken
 from generator.read.lesson import read_lesson
 from tests.project import ROOT, library
 
-NAMES = ("river-walk", "market-drinks", "soup-night", "bean-stew")
+NAMES = ("river-walk", "market-drinks", "soup-night", "bean-stew", "two-days")
 
 
 def worked(name: str) -> LessonResult:
@@ -52,7 +53,22 @@ def test_each_lesson_is_of_another_shape() -> None:
         for result in RESULTS.values()
         for comparison in result.comparisons.values()
     ]
-    assert measures == [Measure.ENERGY, Measure.SUGARS, Measure.SODIUM, Measure.FIBER]
+    assert measures[:4] == [Measure.ENERGY, Measure.SUGARS, Measure.SODIUM, Measure.FIBER]
+    assert [name for name, result in RESULTS.items() if result.days] == ["two-days"]
+
+
+def test_one_day_is_about_even_and_the_other_leans() -> None:
+    """Eaten: SR Legacy 2018-04, portions weighed and rounded by 21 CFR 101.9(c)(1) by hand.
+
+    Needed: NASEM 2023, Table 5-4 with CDC 2000 medians (references.md 2.1 and 2.4, S): a girl of 9,
+    -297.54 - 22.25 × 9 + 12.77 × 133.1 + 14.73 × 29.14 + growth 30 = 1,661; a boy of 10,
+    -388.19 + 3.68 × 10 + 12.66 × 138.8 + 20.46 × 32.09 + growth 25 = 2,087.
+    """
+    balances = [day.balance for day in RESULTS["two-days"].days.values()]
+    assert [(one.eaten, one.needed, one.lean) for one in balances] == [
+        (170 + 110 + 380 + 60 + 140 + 90 + 670, 1660, Lean.EVEN),
+        (80 + 180 + 420 + 100 + 100 + 200 + 390 + 170, 2090, Lean.NEEDED),
+    ]
 
 
 @pytest.mark.parametrize(
@@ -62,6 +78,7 @@ def test_each_lesson_is_of_another_shape() -> None:
         ("market-drinks", [(25, 0), (13, 25), (36, 9), (21, 21)]),
         ("soup-night", [(460, 80), (650, 920), (1200, 770)]),
         ("bean-stew", [(16, 1), (2, 6), (9, 16), (15, 15)]),
+        ("two-days", [(170, 80), (110, 180)]),
     ],
 )
 def test_the_numbers_are_those_of_the_records(name: str, shown: list[tuple[int, int]]) -> None:
@@ -214,6 +231,7 @@ def test_reveals_name_the_side_that_holds_more() -> None:
         "market-drinks": [0, 1, 0, None],
         "soup-night": [0, 1, 0],
         "bean-stew": [0, 1, 1, None],
+        "two-days": [0, 1],
     }
     assert {name: [gap.holder for gap in gaps(result)] for name, result in RESULTS.items()} == told
 
