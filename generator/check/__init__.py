@@ -8,6 +8,7 @@ from generator.check.caps import counts_within_caps
 from generator.check.claims import words_against_numbers
 from generator.check.kind_words import kind_words
 from generator.check.plausible_values import plausible_values
+from generator.check.reading import easy_to_read
 from generator.check.translations import translations_complete
 from generator.compute.result import LessonResult
 from generator.problems import Problem
@@ -19,12 +20,13 @@ RULES: tuple[Rule, ...] = (
     plausible_values,
     words_against_numbers,
     kind_words,
+    easy_to_read,
     translations_complete,
 )
 """Every rule, in the order of their reports for one place."""
 
 
-IN_EVERY_LANGUAGE: tuple[Rule, ...] = (words_against_numbers, kind_words)
+IN_EVERY_LANGUAGE: tuple[Rule, ...] = (words_against_numbers, kind_words, easy_to_read)
 """Rules about words, asked of each translation too."""
 
 

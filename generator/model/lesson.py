@@ -53,6 +53,8 @@ class LessonHead(Frozen):
     """School grades: ``K-2``, ``3-5`` or ``4``. Caps on moves follow the youngest."""
     minutes: Annotated[int, Field(gt=0, le=120)]
     """How long the whole lesson takes, moving and talking included."""
+    reading_grade: Annotated[int, Field(ge=1, le=12)] | None = None
+    """Grade the learner's texts should read like; without it the last of ``grades``."""
     you_need: tuple[Text, ...] = ()
     """What to have at hand."""
     goals: tuple[Text, ...] = ()

@@ -1,0 +1,28 @@
+"""What a learner reads is no harder than the lesson's grades."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from generator.compute.reading_level import hardest, reading
+from generator.compute.result import LessonResult
+from generator.model.texts import file_texts
+from generator.problems import Problem, Weight
+
+_READ = {"summary", "you_need", "goals", "prompt", "hint", "reveal", "ideas", "did"}
+"""Keys whose text the learner reads; what is said aloud may be a little harder."""
+
+
+def easy_to_read(result: LessonResult) -> Iterator[Problem]:
+    """A question when the learner's texts together lie above the lesson's reading grade."""
+    lesson = result.lesson
+    texts = [text for path, text in file_texts(lesson.file) if _READ & set(path)]
+    whole = "\n".join(
+        text if text.rstrip().endswith((".", "?", "!")) else f"{text}." for text in texts
+    )
+    found = reading(whole, lesson.language)
+    aim = lesson.file.reading_grade or max(lesson.file.grades.last, 3)
+    if found and found.grade > aim:
+        named = "; ".join(f"“{sentence}”" for sentence in hardest(whole, lesson.language))
+        what = f"the learner's texts read like grade {found.grade}, and the lesson aims at {aim}"
+        yield Problem(lesson.places.at("title"), what, f"shorten first: {named}", Weight.QUESTION)
