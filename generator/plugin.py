@@ -34,6 +34,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
     """Lessons into pages."""
 
     def __init__(self) -> None:
+        self.own_build = False
+        """Whether MkDocs runs for our own command, which shows each problem with its line."""
         self._preview = False
         self._built: Built | None = None
 
@@ -46,7 +48,9 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         try:
             self._built = build(Path(config.config_file_path).parent, preview=self._preview)
         except LessonError as error:
-            raise PluginError(str(error)) from error
+            if self.own_build:
+                raise
+            raise PluginError(str(error)) from None
         for question in self._built.worked.questions:
             log.info("%s", question)
         site = self._built.worked.library.site
@@ -125,11 +129,11 @@ def build_site(root: Path) -> Path:
     """
 
     def write(folder: Path) -> None:
-        try:
-            mkdocs_build(load_config(str(root / "mkdocs.yml"), site_dir=str(folder), strict=True))
-        except PluginError as error:
-            # MkDocs was told in one text; the educator is shown each problem with its line.
-            raise (error.__cause__ if isinstance(error.__cause__, LessonError) else error) from None
+        config = load_config(str(root / "mkdocs.yml"), site_dir=str(folder), strict=True)
+        for plugin in config.plugins.values():
+            if isinstance(plugin, PlumlinePlugin):
+                plugin.own_build = True
+        mkdocs_build(config)
 
     return write_site(root, write)
 

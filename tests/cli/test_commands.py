@@ -210,7 +210,8 @@ def test_build_and_a_mistake_that_leaves_the_site_as_it_was(root: Path) -> None:
     put(root, GOOD.replace("grades: 3-5", "grades: 9"), "meal")
     failed = plumline(root, "build")
     assert failed.exit_code == 1
-    assert "lessons/meal/lesson.yaml:3:9" in failed.stderr
+    assert failed.stderr.count("lessons/meal/lesson.yaml:3:9") == 1
+    assert "    3 | grades: 9" in failed.stderr
     assert hashes(root / "site") == before
     assert sorted(path.name for path in root.iterdir() if path.name.startswith(".")) == []
 
