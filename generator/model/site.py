@@ -8,6 +8,7 @@ from typing import Annotated
 from pydantic import Field
 
 from generator.model.base import Frozen
+from generator.model.captions import CaptionLimits
 from generator.model.stops.base import Text
 
 Language = Annotated[str, Field(pattern=r"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$")]
@@ -28,7 +29,11 @@ class SiteFile(Frozen):
     """Name of the programme, shown above every lesson."""
     address: Annotated[str, Field(pattern=r"^(https?://[^\s]+/)?$")] = ""
     """Where the site is published, ending in a slash; links on paper need it."""
+    license: Annotated[str, Field(pattern=r"^(https://\S+)?$")] = ""
+    """Address of the licence under which anyone may use the lessons; empty where none is given."""
     languages: Annotated[tuple[Language, ...], Field(min_length=1)] = ("en",)
     """Language tags in the order offered; the first is the lessons' own."""
+    captions: CaptionLimits = CaptionLimits()
+    """What captions are held to, where the guidelines' own limits do not serve."""
     standards: Mapping[str, Standard] = Field(default_factory=dict)
     """Paraphrase by code."""

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from generator.compute.result import LessonResult
-from generator.model.lesson import LessonFile, Video
-from generator.model.stops.watch import WatchStop
+from generator.model.lesson import LessonFile
 from generator.model.texts import file_texts
 from generator.present.foreign import is_marked
+from generator.present.grades import grades_in_words
 from generator.present.open_data import open_data
 from generator.present.page import Surround
 from generator.present.prose import inline
@@ -33,8 +33,9 @@ def lesson_view(
         meta=meta_line(result, say),
         you_need=file.you_need,
         goals=file.goals,
-        video=_video(file.video, result, surround) if file.video else None,
+        video=video_view(result, stops, surround),
         stops=stops,
+        open_data=open_data(result, stops, surround),
         downloads=downloads(result, say),
         notes=LinkView("notes.html", say("notes_title")),
         care=care_lines(say),
@@ -59,9 +60,7 @@ def _is_partly_foreign(file: LessonFile) -> bool:
 def meta_line(result: LessonResult, say: Say) -> str:
     """``Grades 3–5 · 18 minutes``."""
     file = result.lesson.file
-    span = str(file.grades).replace("-", "–")
-    key = "meta_grade" if file.grades.first == file.grades.last else "meta_grades"
-    return f"{say(key, grades=span)} · {say('minutes', n=file.minutes)}"
+    return f"{grades_in_words(file.grades, say)} · {say('minutes', n=file.minutes)}"
 
 
 def care_lines(say: Say) -> tuple[str, ...]:

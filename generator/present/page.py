@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from markupsafe import Markup
-
 from generator.model.site import SiteFile
 from generator.present.say import Say
+from generator.present.script_data import script_data
 from generator.present.views import LanguageView, LinkView, PageView
 
 _NOTHING = "'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='"
@@ -56,7 +54,7 @@ class Surround:
             languages=self._languages(path, root),
             stylesheet=f"{root}assets/{'paper' if paper else 'screen'}.css",
             script=f"{root}assets/{'paper' if paper else 'lesson'}.js",
-            script_words=_json(self.say),
+            script_words=script_data(self.say.starting_with("js_")),
             policy="" if self.preview else POLICY,
         )
 
@@ -85,11 +83,3 @@ class Surround:
             for language, addresses in self.elsewhere.items()
             if name in addresses
         )
-
-
-def _json(say: Say) -> Markup:
-    """The browser's words; ``<`` is written as an escape, so that no text can end the script block."""
-    text = json.dumps(
-        say.starting_with("js_"), ensure_ascii=False, separators=(",", ":"), sort_keys=True
-    )
-    return Markup(text.replace("<", "\\u003c"))  # noqa: S704  # escaped for a script block just here

@@ -51,7 +51,7 @@ def rehearsal(result: LessonResult, say: Say, theme: Path) -> Rehearsal:
     drawn = pictures(shown, theme)
     return Rehearsal(
         source=lesson.places.file,
-        video=video.file if video else f"{lesson.id}.mp4",
+        video=(video and video.file) or f"{lesson.id}.mp4",
         captions=(video.captions.get(say.language) if video else None)
         or f"{lesson.id}.{say.language}.vtt",
         pictures=tuple(

@@ -85,7 +85,7 @@ def shared_files(folder: Path) -> Iterator[Output]:
     styles, scripts = _texts(folder, "css"), _texts(folder, "js")
     for name in ("screen.css", "paper.css"):
         yield Output(f"assets/{name}", join_styles(name, styles))
-    for name in ("lesson.js", "paper.js"):
+    for name in ("lesson.js", "video.js", "paper.js"):
         yield Output(f"assets/{name}", join_script(name, scripts))
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())

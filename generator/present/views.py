@@ -382,7 +382,9 @@ class ChapterView:
     """Address of the stop on the page."""
     at: str
     """``0:41``: where the part begins."""
-    at_seconds: str
+    start: float
+    end: float
+    """Seconds."""
     pause: str
     """``0:54``: the pause point at its end, or empty."""
 

@@ -117,6 +117,7 @@ _HINTS = {
     "read_on": "write year, month and day, such as 2026-03-14",
     "address": "write the whole address, ending in a slash, or leave it empty",
     "url": "write the whole address, beginning with https://",
+    "elsewhere": "write the whole address, beginning with https://",
     "languages": "write language tags such as en or es",
 }
 

@@ -1,3 +1,4 @@
+import { loadScript } from "./load-script.js";
 import { say } from "./words.js";
 
 /**
@@ -30,7 +31,7 @@ export class GapChart extends HTMLElement {
 
   async draw() {
     const { figure = "", library = "" } = this.dataset;
-    const [{ data, layout }] = await Promise.all([fetch(figure).then((answer) => answer.json()), load(library)]);
+    const [{ data, layout }] = await Promise.all([fetch(figure).then((answer) => answer.json()), loadScript(library)]);
     const box = document.createElement("div");
     box.tabIndex = -1;
     box.setAttribute("role", "img");
@@ -40,18 +41,4 @@ export class GapChart extends HTMLElement {
     await /** @type {any} */ (window).Plotly.newPlot(box, data, { ...layout, dragmode: false }, { responsive: true, displayModeBar: false });
     box.focus();
   }
-}
-
-/**
- * @param {string} address of a script
- * @returns {Promise<unknown>}
- */
-function load(address) {
-  const script = document.createElement("script");
-  script.src = address;
-  document.head.append(script);
-  return new Promise((done, failed) => {
-    script.onload = done;
-    script.onerror = failed;
-  });
 }

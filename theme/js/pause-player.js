@@ -1,11 +1,14 @@
 import { announce } from "./announce.js";
+import { loadScript } from "./load-script.js";
+import { watchForLoss } from "./missing-video.js";
 import { pauseBetween, untilNext } from "./pause-points.js";
 import { Store } from "./store.js";
 import { say } from "./words.js";
 
 /**
  * Halts its video at each pause point, once, and moves to the stop that begins there; goes on when
- * the stop's button says so. A stop that is reached gets `pause-reached`.
+ * the stop's button says so. A stop that is reached gets `pause-reached`. Where the video does not
+ * come, it says so, and the stops lead on without it.
  */
 export class PausePlayer extends HTMLElement {
   static define() {
@@ -15,6 +18,8 @@ export class PausePlayer extends HTMLElement {
   // The script runs when the page is read to its end: what the element holds is there already.
   video = this.querySelector("video");
   box = this.querySelector("input");
+  missing = this.querySelector("[data-missing]");
+  isMissing = false;
   /** @type {import("./pause-points.js").PausePoint[]} */
   points = JSON.parse(this.dataset.pauses || "[]").map(([at = "", stop = ""]) => ({ at: Number(at), stop }));
   /** @type {Set<string>} */
@@ -28,6 +33,9 @@ export class PausePlayer extends HTMLElement {
     video.addEventListener("play", () => this.watchFrames(video));
     this.offerButtons(video);
     this.offerSwitch();
+    watchForLoss(video, (isMissing) => this.tellLoss(isMissing));
+    const { around } = this.dataset;
+    if (around) addEventListener("load", () => loadScript(around).catch(() => {})); // the page is whole without it
   }
 
   /**
@@ -78,9 +86,13 @@ export class PausePlayer extends HTMLElement {
   goOn(video, section) {
     const at = Number(section.dataset.at || -1);
     this.passed.add(section.id);
+    if (this.isMissing) return section.closest("li")?.nextElementSibling?.querySelector("h2")?.focus();
     const waiting = this.isOn() && this.points.find((point) => point.at === at && !this.passed.has(point.stop));
     if (waiting) this.halt(video, waiting.stop);
-    else this.playFrom(video, Math.max(at, video.currentTime));
+    else {
+      video.focus();
+      this.playFrom(video, Math.max(at, video.currentTime));
+    }
   }
 
   /**
@@ -90,20 +102,39 @@ export class PausePlayer extends HTMLElement {
   playFrom(video, seconds) {
     this.last = seconds; // the learner chose to go there: nothing in between counts as crossed
     if (seconds !== video.currentTime) video.currentTime = seconds;
-    video.focus();
     video.play().catch(() => {}); // there may be no file; its controls say so
   }
 
   /** @param {HTMLVideoElement} video */
   offerButtons(video) {
-    /** @type {NodeListOf<HTMLButtonElement>} */
-    const buttons = document.querySelectorAll("[data-go-on], [data-play-from]");
-    for (const button of buttons) {
-      const section = button.closest("section");
-      const from = button.dataset.playFrom;
-      button.hidden = false;
-      button.addEventListener("click", () => (from ? this.playFrom(video, Number(from)) : section && this.goOn(video, section)));
-    }
+    for (const button of document.querySelectorAll("[data-go-on], button[data-play-from]")) button.removeAttribute("hidden");
+    document.addEventListener("click", (event) => {
+      const asked = /** @type {Element} */ (event.target).closest(/** @type {"button"} */ ("[data-go-on], [data-play-from]"));
+      const section = asked?.closest("section");
+      const from = asked?.dataset.playFrom;
+      if (from && !this.isMissing) {
+        event.preventDefault(); // a link to the stop, where there is no video
+        if (!asked.closest("video-transcript")) video.focus(); // who reads stays with the reading
+        this.playAgainFrom(video, Number(from));
+      } else if (section && !from) this.goOn(video, section);
+    });
+  }
+
+  /**
+   * Who chooses a moment meets the pauses after it anew.
+   * @param {HTMLVideoElement} video
+   * @param {number} seconds
+   */
+  playAgainFrom(video, seconds) {
+    for (const { at, stop } of this.points) if (at > seconds) this.passed.delete(stop);
+    this.playFrom(video, seconds);
+  }
+
+  /** @param {boolean} isMissing */
+  tellLoss(isMissing) {
+    this.isMissing = isMissing;
+    this.missing?.toggleAttribute("hidden", !isMissing);
+    if (isMissing) announce(this.missing?.textContent ?? "");
   }
 
   /** Stopping at the pauses can be switched off, for all lessons on this device. */

@@ -1,0 +1,89 @@
+"""The recording of a lesson: what the player shows, and where its chapters begin."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from urllib.parse import urlsplit
+
+from generator.compute.result import LessonResult
+from generator.model.lesson import Video
+from generator.model.moment import clock
+from generator.model.stops.watch import WatchStop
+from generator.present.page import Surround
+from generator.present.say import Say, digits
+from generator.present.spoken import Span, spans
+from generator.present.views import ChapterView, ElsewhereView, StopView, TrackView, VideoView
+
+
+def video_view(
+    result: LessonResult, stops: tuple[StopView, ...], surround: Surround
+) -> VideoView | None:
+    """The player and what stands around it; nothing where the lesson names no recording."""
+    lesson, video = result.lesson, result.lesson.file.video
+    if not video:
+        return None
+    return VideoView(
+        src=surround.beside(lesson.id, video.file) if video.file else "",
+        poster=surround.beside(lesson.id, video.poster) if video.poster else "",
+        tracks=_tracks(video, lesson.id, surround),
+        chapters_track="",
+        pauses=_pauses(result),
+        chapters=chapters(result, stops),
+        transcript="",
+        elsewhere=_elsewhere(video, surround.say),
+    )
+
+
+def chapters(result: LessonResult, stops: tuple[StopView, ...]) -> tuple[ChapterView, ...]:
+    """The parts of the video, one for each stop that has a time in it."""
+    return tuple(
+        _chapter(span, stops[span.index])
+        for span in spans(result.lesson.file.stops)
+        if span.start < span.end
+    )
+
+
+def _tracks(video: Video, lesson: str, surround: Surround) -> tuple[TrackView, ...]:
+    """The captions, those in the page's language first and shown; else the first there are."""
+    say = surround.say
+    languages = sorted(video.captions, key=lambda language: language != say.language)
+    return tuple(
+        TrackView(
+            surround.beside(lesson, video.captions[language]),
+            language,
+            say(f"language_{language}"),
+            default=not place,
+        )
+        for place, language in enumerate(languages)
+    )
+
+
+def _pauses(result: LessonResult) -> tuple[tuple[str, str], ...]:
+    return tuple(
+        (digits(stop.at), result.lesson.stop_id(index))
+        for index, stop in enumerate(result.lesson.file.stops)
+        if stop.at is not None and not isinstance(stop, WatchStop)
+    )
+
+
+def _chapter(span: Span, stop: StopView) -> ChapterView:
+    return ChapterView(
+        label=stop.heading,
+        href=f"#{stop.id}",
+        at=clock(Decimal(span.start) / 1000),
+        start=_seconds(span.start),
+        end=_seconds(span.end),
+        pause=stop.at if span.pauses else "",
+    )
+
+
+def _seconds(milliseconds: int) -> float:
+    """Whole where it is, for a page carries many of them."""
+    return milliseconds / 1000 if milliseconds % 1000 else milliseconds // 1000
+
+
+def _elsewhere(video: Video, say: Say) -> ElsewhereView | None:
+    if not video.elsewhere:
+        return None
+    key = "video_or_elsewhere" if video.file else "video_elsewhere"
+    return ElsewhereView(video.elsewhere, say(key, host=urlsplit(video.elsewhere).hostname))

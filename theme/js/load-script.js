@@ -1,0 +1,14 @@
+/**
+ * Brings a script that only some need, when they need it.
+ * @param {string} address
+ * @returns {Promise<unknown>}
+ */
+export function loadScript(address) {
+  const script = document.createElement("script");
+  script.src = address;
+  document.head.append(script);
+  return new Promise((done, failed) => {
+    script.onload = done;
+    script.onerror = failed;
+  });
+}
