@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from generator.compute.result import Comparison, Holding
 from generator.model.measure import Measure
-from generator.present.amounts import food_name
+from generator.present.amounts import amount_words, food_name
 from generator.present.say import Say, as_decimal
 from generator.present.views import SourceView
 
@@ -42,8 +42,8 @@ def _sentence(held: Holding, measure: Measure, say: Say) -> str:
         release=held.food.release,
         fdc=held.food.entry.fdc,
         per_100g=say.quantity(held.food.value(measure) or held.shown.value, measure),
-        amount=held.item.amount or "",
-        grams=say.number(round(held.serving.grams)),
+        amount=amount_words(held, say),
+        grams=say.number(as_decimal(held.serving.grams)),
         exact=say.number(as_decimal(held.shown.exact)),
         shown=shown,
     )
