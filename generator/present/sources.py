@@ -41,7 +41,7 @@ def _sentence(held: Holding, measure: Measure, say: Say) -> str:
         record=held.food.entry.record,
         release=held.food.release,
         fdc=held.food.entry.fdc,
-        per_100g=say.quantity(held.food.value(measure) or held.shown.value, measure),
+        per_100g=say.quantity(as_decimal(held.per_100g, 3), measure),
         amount=amount_words(held, say),
         grams=say.number(as_decimal(held.serving.grams)),
         exact=say.number(as_decimal(held.shown.exact)),
