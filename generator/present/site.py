@@ -18,6 +18,8 @@ from generator.present.lesson_page import lesson_view, stop_views
 from generator.present.notes import notes_view
 from generator.present.page import Surround
 from generator.present.paper import cards_view, sheet_view
+from generator.present.transcript import transcript_view
+from generator.present.recording.corrections import corrected_captions
 from generator.present.views import ProseView
 
 
@@ -54,6 +56,8 @@ class Presenter:
         }
         if result.movements:
             views["cards"] = ("cards", cards_view(result, stops, self._surround))
+        if transcript := transcript_view(result, stops, self._surround):
+            views["transcript"] = ("transcript", transcript)
         for name, (template, view) in views.items():
             title = lesson.file.title if name == "index" else ""
             path = f"{self._surround.folder}{lesson.id}/{name}.html"
@@ -63,6 +67,8 @@ class Presenter:
             path = f"{self._surround.folder}{lesson.id}/{comparison.stop.id}.chart.json"
             figure = without_marks(figure_json(comparison, say))
             yield Output(path, figure, source=lesson.places.file)
+        for name, text in corrected_captions(result, say, self._surround.site.languages).items():
+            yield Output(f"{lesson.id}/{name}", without_marks(text), source=lesson.places.file)
 
     def home(self, results: Iterable[LessonResult], intro: Markup) -> str:
         """The front page, below an introduction that the educator wrote."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from decimal import Decimal
 from urllib.parse import urlsplit
 
@@ -29,7 +30,7 @@ def video_view(
         chapters_track="",
         pauses=_pauses(result),
         chapters=chapters(result, stops),
-        transcript="",
+        transcript="transcript.html" if lesson.captions else "",
         elsewhere=_elsewhere(video, surround.say),
     )
 
@@ -43,18 +44,23 @@ def chapters(result: LessonResult, stops: tuple[StopView, ...]) -> tuple[Chapter
     )
 
 
+def shown_language(captions: Mapping[str, object], language: str) -> str | None:
+    """Which captions stand on a page: those in its language, else the first; none where there are none."""
+    return language if language in captions else next(iter(captions), None)
+
+
 def _tracks(video: Video, lesson: str, surround: Surround) -> tuple[TrackView, ...]:
-    """The captions, those in the page's language first and shown; else the first there are."""
+    """The captions, those that are shown first."""
     say = surround.say
-    languages = sorted(video.captions, key=lambda language: language != say.language)
+    shown = shown_language(video.captions, say.language)
     return tuple(
         TrackView(
             surround.beside(lesson, video.captions[language]),
             language,
             say(f"language_{language}"),
-            default=not place,
+            default=language == shown,
         )
-        for place, language in enumerate(languages)
+        for language in sorted(video.captions, key=lambda language: language != shown)
     )
 
 

@@ -6,6 +6,7 @@ prints them, decides nothing, and escapes everything but ``Markup``.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from markupsafe import Markup
@@ -433,6 +434,8 @@ class LessonView:
     goals: tuple[str, ...]
     video: VideoView | None
     stops: tuple[StopView, ...]
+    corrections: Mapping[str, tuple[str, ...]]
+    """By stop: numbers that changed after the video was made."""
     open_data: Markup
     """What the lesson is, as schema.org JSON-LD, safe inside a script block."""
     downloads: tuple[LinkView, ...]
@@ -443,6 +446,28 @@ class LessonView:
     allergens: str
     """``Foods shown contain wheat and milk.``, or empty."""
     stamp: str
+
+
+@dataclass(frozen=True, slots=True)
+class SaidView:
+    """A sentence of the video."""
+
+    at: str
+    """``0:41``"""
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class TranscriptView:
+    """All that is said in a video."""
+
+    page: PageView
+    title: str
+    back: LinkView
+    language: str
+    """Of what is said; the page around it may be in another."""
+    parts: tuple[tuple[LinkView, tuple[SaidView, ...]], ...]
+    """A link to the stop that each part leads to, and its sentences."""
 
 
 @dataclass(frozen=True, slots=True)
