@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 import segno
 from markupsafe import Markup
 
 
+@lru_cache(maxsize=256)  # three pages of a lesson print the same code
 def qr_code(address: str) -> Markup:
     """SVG of a QR code (ISO/IEC 18004), medium error correction; empty for no address."""
     if not address:

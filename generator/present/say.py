@@ -23,6 +23,7 @@ class Say:
         self.language = words.language
         self._words = words
         self._locale = Locale.parse(words.language, sep="-")
+        self._numbers: dict[Decimal | int, str] = {}
         self._plain = {key: text for key, text in words.texts.items() if isinstance(text, str)}
 
     def __call__(self, key: str, **values: object) -> str:
@@ -42,9 +43,12 @@ class Say:
 
     def number(self, value: Decimal | int) -> str:
         """``1,420`` or ``2.5``, by CLDR."""
+        if (written := self._numbers.get(value)) is not None:
+            return written
         long = not -10_000 < value < 10_000
         grouped = long or self.language not in _GROUPS_FROM_FIVE_DIGITS
-        return format_decimal(value, locale=self._locale, group_separator=grouped)
+        written = format_decimal(value, locale=self._locale, group_separator=grouped)
+        return self._numbers.setdefault(value, written)
 
     def quantity(self, value: Decimal, measure: Measure) -> str:
         """A number with its unit, kept on one line by a no-break space."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from pathlib import Path
 
+import plotly.graph_objects as go
 import pytest
 
 from generator.model.words import Words
@@ -46,6 +47,11 @@ def test_the_figure_holds_the_shown_values_of_both_sides(tmp_path: Path) -> None
     assert [[float(x) for x in bar["x"]] for bar in figure["data"]] == [[170, 80], [260, 110]]
     shapes = {bar["marker"]["pattern"]["shape"] for bar in figure["data"]}
     assert len(shapes) == 2, "told apart by colour alone"
+
+
+def test_the_plotting_library_knows_every_property(tmp_path: Path) -> None:
+    figure = json.loads(figure_json(worked(tmp_path, GOOD).comparisons["breakfast"], SAY))
+    go.Figure(figure)  # raises ValueError for a property or a value it does not know
 
 
 @pytest.mark.parametrize(
