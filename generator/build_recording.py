@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from pathlib import Path
 
+from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
+from generator.present.recording.filmed import filmed_figures, recorded_text
 from generator.present.rehearsal import rehearsal
 from generator.present.say import Say
 from generator.problems import LessonError
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
+from generator.write.recorded import write_recorded
 from generator.write.rehearsal import Rehearsed, write_rehearsal
 
 
@@ -22,11 +26,35 @@ def rehearse(root: Path, lesson: str) -> Rehearsed:
     Raises:
         LessonError: something else in the lesson must be put right, or as ``write_rehearsal``.
     """
+    result, say = _worked(root, lesson)
+    return write_rehearsal(rehearsal(result, say, root / "theme"), root / "lessons" / lesson)
+
+
+@dataclass(frozen=True, slots=True)
+class Record:
+    """What was kept of a film."""
+
+    file: Path
+    figures: int
+    """How many numbers it has."""
+
+
+def record(root: Path, lesson: str, on: str) -> Record:
+    """Keep what the numbers of a lesson are on the day it is filmed, as ``2026-03-14``.
+
+    Raises:
+        LessonError: something in the lesson must be put right.
+    """
+    result, say = _worked(root, lesson)
+    figures = filmed_figures(result, say)
+    file = write_recorded(root / "lessons" / lesson, recorded_text(lesson, on, figures))
+    return Record(file, len(figures))
+
+
+def _worked(root: Path, lesson: str) -> tuple[LessonResult, Say]:
+    """A lesson with its numbers, whatever its video is like."""
     library = read_library(root)
-    path = f"lessons/{lesson}/lesson.yaml"
-    read = read_lesson(root, path, library, filmed=False)
+    read = read_lesson(root, f"lessons/{lesson}/lesson.yaml", library, filmed=False)
     if not isinstance(read, Lesson):
         raise LessonError(read)
-    say = Say(library.words[library.site.languages[0]])
-    made = rehearsal(work_out(read, library), say, root / "theme")
-    return write_rehearsal(made, (root / path).parent)
+    return work_out(read, library), Say(library.words[library.site.languages[0]])

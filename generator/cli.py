@@ -20,7 +20,7 @@ from generator.build import (
     write_reference,
 )
 from generator.cli_foods import foods
-from generator.cli_recording import rehearse
+from generator.cli_recording import recorded, rehearse
 from generator.problems import LessonError, Place, Problem, Weight
 
 root_option = click.option(
@@ -50,6 +50,7 @@ def main() -> None:
 
 main.add_command(foods)
 main.add_command(rehearse)
+main.add_command(recorded)
 
 
 @main.command()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import UTC, datetime
 from pathlib import Path
 
 import click
@@ -30,6 +31,27 @@ def rehearse(ctx: click.Context, lesson: str, root: Path) -> None:
     length = f"{made.seconds // 60}:{made.seconds % 60:02}"
     kept = "is the draft of its captions" if made.drafted else "was edited, so it stays as it is"
     click.echo(f"{video} is made, {length} long, and {captions} {kept}.")
+
+
+@click.command()
+@click.argument("lesson")
+@click.option(
+    "--on",
+    type=click.DateTime(["%Y-%m-%d"]),
+    help="The day of filming, such as 2026-03-14. Today, unless you say otherwise.",
+)
+@_root
+@click.pass_context
+def recorded(ctx: click.Context, lesson: str, on: datetime | None, root: Path) -> None:
+    """Keep what the numbers of LESSON were when it was filmed; `check` tells when one changes."""
+    from generator.build_recording import record  # noqa: PLC0415  # drawing slides takes a while to load
+
+    ctx.meta["root"] = root
+    day = (on or datetime.now(UTC).astimezone()).date().isoformat()
+    made = record(root, _known(root, lesson), day)
+    file = made.file.relative_to(root).as_posix()
+    numbers = f"{made.figures} number{'s'[: made.figures != 1]}"
+    click.echo(f"{file} keeps {numbers} as filmed on {day}.")
 
 
 def _known(root: Path, lesson: str) -> str:

@@ -19,7 +19,8 @@ from mkdocs.structure.pages import Page
 from mkdocs.structure.toc import get_toc
 
 from generator.build import Built, build, write_site
-from generator.problems import LessonError
+from generator.present.problem_band import with_problems
+from generator.problems import LessonError, Problem
 
 log = logging.getLogger("mkdocs.plugins.plumline")
 FRONT = "index.html"
@@ -38,6 +39,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         """Whether MkDocs runs for our own command, which shows each problem with its line."""
         self._preview = False
         self._built: Built | None = None
+        self._problems: tuple[Problem, ...] = ()
+        """What is wrong since the last build that went well; only a preview goes on with it."""
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether this is a preview; also makes MkDocs keep one plugin for all its builds."""
@@ -45,15 +48,21 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Read, compute and render before MkDocs empties the old site, so that a mistake leaves it whole."""
+        self._problems = ()
         try:
             self._built = build(Path(config.config_file_path).parent, preview=self._preview)
         except LessonError as error:
             if self.own_build:
                 raise
-            raise PluginError(str(error)) from None
-        for question in self._built.worked.questions:
+            if not (self._preview and self._built):
+                raise PluginError(str(error)) from None
+            # A preview that stops answering helps nobody: the last good pages say what is wrong.
+            self._problems = error.problems
+        for problem in self._problems:
+            log.warning("%s", problem)
+        for question in self.built.worked.questions:
             log.info("%s", question)
-        site = self._built.worked.library.site
+        site = self.built.worked.library.site
         config.site_name = site.programme
         config.site_url = config.site_url or site.address or None
         return config
@@ -64,6 +73,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         for file in [file for file in files if file.src_dir and Path(file.src_dir) in theme]:
             files.remove(file)
         for output in self.built.outputs:
+            if theirs := files.get_file_from_path(output.path):
+                files.remove(theirs)  # captions of the educator's, published with corrections
             if output.title:
                 page = LessonFile.generated(config, output.path, content="")
                 LessonPage(output.title, page, config, str(output.content))
@@ -78,6 +89,10 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
 
     def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
         """A hand-written page in our theme; ours is whole already."""
+        return with_problems(self._whole(html, page), self._problems)
+
+    def _whole(self, html: str, page: Page) -> str:
+        """The page from its doctype to its end."""
         if isinstance(page, LessonPage):
             return html
         folders = self.built.folders

@@ -9,6 +9,7 @@ from generator.check.claims import words_against_numbers
 from generator.check.kind_words import kind_words
 from generator.check.plausible_values import plausible_values
 from generator.check.reading import easy_to_read
+from generator.check.recorded import numbers_as_filmed
 from generator.check.translations import translations_complete
 from generator.compute.result import LessonResult
 from generator.problems import Problem
@@ -22,6 +23,7 @@ RULES: tuple[Rule, ...] = (
     kind_words,
     easy_to_read,
     translations_complete,
+    numbers_as_filmed,
 )
 """Every rule, in the order of their reports for one place."""
 

@@ -21,10 +21,11 @@ def caption_draft(stops: Sequence[Stop]) -> str:
 
 def _block(cue: Cue) -> str:
     text = "\n".join(cue.lines).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
-    return f"{_time(cue.start)} --> {_time(cue.end)}\n{text}"
+    return f"{webvtt_time(cue.start)} --> {webvtt_time(cue.end)}\n{text}"
 
 
-def _time(milliseconds: int) -> str:
+def webvtt_time(milliseconds: int) -> str:
+    """``01:05.250``, with hours where there are any."""
     seconds, rest = divmod(milliseconds, 1000)
     minutes, seconds = divmod(seconds, 60)
     hours, minutes = divmod(minutes, 60)

@@ -10,6 +10,7 @@ from generator.present.grades import grades_in_words
 from generator.present.open_data import open_data
 from generator.present.page import Surround
 from generator.present.prose import inline
+from generator.present.recording.corrections import corrections
 from generator.present.say import Say
 from generator.present.stamp import print_stamp
 from generator.present.stops.head import Telling
@@ -35,6 +36,7 @@ def lesson_view(
         goals=file.goals,
         video=video_view(result, stops, surround),
         stops=stops,
+        corrections=corrections(result, say),
         open_data=open_data(result, stops, surround),
         downloads=downloads(result, say),
         notes=LinkView("notes.html", say("notes_title")),

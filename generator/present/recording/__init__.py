@@ -1,0 +1,1 @@
+"""What is made for filming a lesson, and what is kept of a film."""

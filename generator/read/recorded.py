@@ -1,0 +1,44 @@
+"""``recorded.yaml``: what the numbers were when a lesson was filmed, and the captions of that film."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from generator.model.lesson import Video
+from generator.model.recorded import RECORDED, Recorded, RecordedFile
+from generator.problems import Problem
+from generator.read.explain import validate
+from generator.read.files import read_text
+from generator.read.source import read_source
+
+
+def read_recorded(
+    root: Path, folder: str, video: Video | None, problems: list[Problem]
+) -> Recorded | None:
+    """The record of a lesson's film; nothing where none was kept.
+
+    Args:
+        root: folder of the site.
+        folder: the lesson's own folder, from the root.
+        video: the recording the lesson names.
+        problems: where mistakes in the file are added.
+    """
+    path = f"{folder}/{RECORDED}"
+    if not (root / path).is_file():
+        return None
+    text = read_text(root, path)
+    if isinstance(text, Problem):
+        problems.append(text)
+        return None
+    source = read_source(path, text)
+    problems += source.problems
+    if source.problems:
+        return None
+    made = validate(RecordedFile, source.data, source.places)
+    if isinstance(made, list):
+        problems += made
+        return None
+    names = video.captions.values() if video else ()
+    read = {name: read_text(root, f"{folder}/{name}") for name in names}
+    texts = {name: text for name, text in read.items() if isinstance(text, str)}
+    return Recorded(made, source.places, texts)
