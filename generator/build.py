@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -17,6 +17,7 @@ from generator.model.library import Library
 from generator.model.texts import in_language
 from generator.present import foreign
 from generator.present.languages import folder_of, presenters
+from generator.present.problem_band import with_band
 from generator.present.reference import reference_page
 from generator.present.schema import lesson_schema
 from generator.present.site import Output, Presenter, shared_files
@@ -144,6 +145,11 @@ def build(root: Path, *, preview: bool = False) -> Built:
         for output in presenter.lesson(result)
     ]
     return Built(worked, made, (*outputs, *shared_files(theme)))
+
+
+def with_problems(page: str, problems: Iterable[Problem]) -> str:
+    """A page of the preview that says what is wrong since it was made."""
+    return with_band(page, ((str(one.place), one.what, one.hint) for one in problems))
 
 
 def write_site(root: Path, write: Callable[[Path], None]) -> Path:

@@ -18,8 +18,7 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 from mkdocs.structure.toc import get_toc
 
-from generator.build import Built, build, write_site
-from generator.present.problem_band import with_problems
+from generator.build import Built, build, with_problems, write_site
 from generator.problems import LessonError, Problem
 
 log = logging.getLogger("mkdocs.plugins.plumline")

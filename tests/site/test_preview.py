@@ -71,9 +71,13 @@ def test_a_change_shows_by_itself_and_a_mistake_is_survived(
     assert re.search(r"lessons/small/lesson\.yaml:\d+:\d+: .*apple-rwa", told())
     assert "Traceback" not in told()
     expect(heading).to_have_text("A second title")
+    expect(page.get_by_role("alert")).to_contain_text("apple-rwa", timeout=PATIENCE * 1000)
+    page.reload()  # the preview goes on answering
+    expect(page.get_by_role("alert")).to_contain_text("did you mean `apple-raw`?")
 
     file.write_text(sound.replace("A small lesson", "A third title"), "utf-8")
     expect(heading).to_have_text("A third title", timeout=PATIENCE * 1000)
+    expect(page.get_by_role("alert")).to_have_count(0)
 
 
 def test_a_new_lesson_comes_into_the_list(page: Page, address: str, project: Path) -> None:
