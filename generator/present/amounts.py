@@ -92,7 +92,9 @@ def teaspoons(grams: Decimal, say: Say) -> str:
     """Grams of sugar as teaspoons of 4 g, in quarters."""
     whole, rest = divmod(int(grams), GRAMS_PER_TEASPOON)
     number = (say.number(whole) if whole or not rest else "") + _QUARTERS.get(rest, "")
-    return say("teaspoons", n=whole if not rest else 2, spoons=number)
+    return say(
+        "teaspoons", n=whole + 1 if rest else whole, spoons=number
+    )  # ½ a teaspoon, 1½ teaspoons
 
 
 def gap_working(

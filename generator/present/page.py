@@ -42,7 +42,7 @@ class Surround:
         mine = root + self.folder
         home = "index.html"
         return PageView(
-            language=self.say.language,
+            language=self.say.locale,
             title=f"{title} · {self.site.programme}" if title else self.site.programme,
             description=description,
             programme=self.site.programme,
@@ -57,6 +57,11 @@ class Surround:
             script_words=script_data(self.say.starting_with("js_")),
             policy="" if self.preview else POLICY,
         )
+
+    @property
+    def has_recording_pack(self) -> bool:
+        """Whether pages for filming are made: in the preview always, else where the site asks for it."""
+        return self.preview or self.site.publish_recording_pack
 
     def root(self, path: str) -> str:
         """The site's root as seen from a page at a path in the language's folder."""

@@ -22,7 +22,9 @@ class Say:
     def __init__(self, words: Words) -> None:
         self.language = words.language
         self._words = words
-        self._locale = Locale.parse(words.language, sep="-")
+        self.locale = str(words.texts.get("locale", words.language))
+        """Language and region as BCP 47 writes them: where numbers are written, ``es-US``."""
+        self._locale = Locale.parse(self.locale, sep="-")
         self._numbers: dict[Decimal | int, str] = {}
         self._plain = {key: text for key, text in words.texts.items() if isinstance(text, str)}
 
@@ -46,7 +48,7 @@ class Say:
         if (written := self._numbers.get(value)) is not None:
             return written
         long = not -10_000 < value < 10_000
-        grouped = long or self.language not in _GROUPS_FROM_FIVE_DIGITS
+        grouped = long or self.locale not in _GROUPS_FROM_FIVE_DIGITS
         written = format_decimal(value, locale=self._locale, group_separator=grouped)
         return self._numbers.setdefault(value, written)
 

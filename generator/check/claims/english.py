@@ -115,8 +115,6 @@ ENGLISH = Grammar(
         },
     },
     leeways=tuple((leeway, words(*some)) for leeway, some in _LEEWAYS.items()),
-    thousands=",",
-    decimal=".",
     measures={measure: words(names) for measure, names in _MEASURES.items()},
     doubt=words(
         "not",

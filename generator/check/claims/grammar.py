@@ -37,9 +37,6 @@ class Grammar:
     numbers: Mapping[str, Fraction]
     """Multiples, shares and ordinals in words."""
     leeways: tuple[tuple[Leeway, re.Pattern[str]], ...]
-    thousands: str
-    """The mark between thousands, which is dropped."""
-    decimal: str
     measures: Mapping[Measure, re.Pattern[str]]
     """What each measure is called."""
     doubt: re.Pattern[str]
@@ -64,7 +61,7 @@ class Grammar:
         words = " ".join(text.lower().split()).removesuffix(" times").removesuffix(" veces")
         if words in self.numbers:
             return self.numbers[words]
-        digits = words.replace(self.thousands, "").replace(self.decimal, ".")
+        digits = plain_digits(words)
         return Fraction(digits) if re.fullmatch(r"\d+(\.\d+)?", digits) else None
 
     def leeway(self, text: str | None) -> Leeway:
@@ -73,6 +70,15 @@ class Grammar:
             if text and pattern.search(text):
                 return leeway
         return Leeway.PLAIN
+
+
+def plain_digits(text: str) -> str:
+    """Digits and at most a point, whichever mark parts thousands: ``1,420`` and ``1.420`` are one number.
+
+    A language does not settle it: in Spanish the United States and Mexico write 1,420.5 and Spain
+    1420,5 (Unicode CLDR). A mark before exactly three digits parts thousands; no label has three decimals.
+    """
+    return re.sub(r"[.,](?=\d{3}(?:[.,]|$))", "", text).replace(",", ".")
 
 
 def words(*patterns: str) -> re.Pattern[str]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.check.claims.claim import Claim, Form
-from generator.check.claims.grammar import Grammar
+from generator.check.claims.grammar import Grammar, plain_digits
 from generator.check.claims.mentions import Mention, Seat, mentions
 from generator.check.claims.read import Sentence, rows_called
 from generator.compute.result import Comparison
@@ -85,12 +85,11 @@ def _numbers_beside(claim: Claim, sentence: str, grammar: Grammar) -> Pair | Non
     first, second = (grammar.number(found[1].strip(".,")) for found in (before, after))
     if first is None or second is None:
         return None
-    return Pair(_decimal(before[1], grammar), _decimal(after[1], grammar))
+    return Pair(_decimal(before[1]), _decimal(after[1]))
 
 
-def _decimal(text: str, grammar: Grammar) -> Decimal:
-    plain = text.strip(".,").replace(grammar.thousands, "").replace(grammar.decimal, ".")
-    return Decimal(plain)
+def _decimal(text: str) -> Decimal:
+    return Decimal(plain_digits(text.strip(".,")))
 
 
 def _clause(claim: Claim, sentence: str, grammar: Grammar) -> tuple[int, int]:

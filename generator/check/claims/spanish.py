@@ -28,7 +28,7 @@ _MEASURES = {
 _LEE = rf"(?P<leeway>(?:{'|'.join(word for some in _LEEWAYS.values() for word in some)})\s+)"
 _WHAT = rf"(?:{'|'.join(_MEASURES.values())}|gramos|cantidad)"
 _HOLDS = r"(?:tienen?|tenía|contienen?|llevan?|traen?|dan?|aportan?|es|son|hay)\s+"
-_NUMBER = rf"(?:\d+(?:,\d+)?|{'|'.join(_ONES)})"
+_NUMBER = rf"(?:\d+(?:[.,]\d+)?|{'|'.join(_ONES)})"
 _MULTIPLE = r"(?P<n>doble|triple|cuádruple)\b"
 _PART = r"(?P<n>la\s+mitad|(?:un|la)\s+(?:tercio|cuarto|quinto|sexto|séptimo|octavo|noveno|décimo|tercera\s+parte|cuarta\s+parte|quinta\s+parte|décima\s+parte)|dos\s+tercios|tres\s+cuartos)"
 _OF = rf"\s+(?:del?\s+)?(?:(?:la|el)\s+)?(?:{_WHAT}\b|lo\s+que\b|que\b)"
@@ -75,7 +75,7 @@ SPANISH = Grammar(
         _kind(Form.SAME, rf"{_HOLDS}tant[oa]s?\s+(?:{_WHAT}\s+)?como\b"),
         _kind(
             Form.GAP,
-            rf"{_LEE}?(?P<n>\d+(?:\.\d{{3}})*(?:,\d+)?)\s*(?:kcal|kilocalorías|calorías|gramos?|g|mg|miligramos)?\s+(?:más\b|(?P<less>menos)\b)(?=\s*(?:[.,;!]|$|que\b|(?:de\s+)?{_WHAT}\b))",
+            rf"{_LEE}?(?P<n>\d+(?:[.,]\d+)*)\s*(?:kcal|kilocalorías|calorías|gramos?|g|mg|miligramos)?\s+(?:más\b|(?P<less>menos)\b)(?=\s*(?:[.,;!]|$|que\b|(?:de\s+)?{_WHAT}\b))",
         ),
         _kind(
             Form.MOST,
@@ -115,8 +115,6 @@ SPANISH = Grammar(
         },
     },
     leeways=tuple((leeway, words(*some)) for leeway, some in _LEEWAYS.items()),
-    thousands=".",
-    decimal=",",
     measures={measure: words(names) for measure, names in _MEASURES.items()},
     doubt=words("no", "nunca", "tampoco", "si", "imagina", "imaginen", "tendrían?", "sería"),
     telling=words("por qué"),
