@@ -52,7 +52,7 @@ def test_blocks_in_words_and_numbers_make_the_value(value: Decimal) -> None:
     ("grams", "said"),
     [
         ("0", "about 0 teaspoons"),
-        ("1", "about ¼ teaspoons"),
+        ("1", "about ¼ teaspoon"),
         ("4", "about 1 teaspoon"),
         ("5", "about 1¼ teaspoons"),
         ("8", "about 2 teaspoons"),
