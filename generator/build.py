@@ -138,13 +138,14 @@ def build(root: Path, *, preview: bool = False) -> Built:
     ids = {one: tuple(done.lesson.id for done in worked.lessons(one)) for one in languages}
     pages = {one: handwritten_pages(root, folder_of(one, library)) for one in languages}
     made = presenters(theme, library, ids, pages, preview=preview)
+    recording = preview or library.site.publish_recording_pack
     outputs = [
         output
         for language, presenter in made.items()
         for result in worked.lessons(language)
         for output in presenter.lesson(result)
     ]
-    return Built(worked, made, (*outputs, *shared_files(theme)))
+    return Built(worked, made, (*outputs, *shared_files(theme, recording=recording)))
 
 
 def with_problems(page: str, problems: Iterable[Problem]) -> str:

@@ -35,5 +35,7 @@ class SiteFile(Frozen):
     """Language tags in the order offered; the first is the lessons' own."""
     captions: CaptionLimits = CaptionLimits()
     """What captions are held to, where the guidelines' own limits do not serve."""
+    publish_recording_pack: bool = False
+    """Whether the pages for filming are on the published site; in the preview they always are."""
     standards: Mapping[str, Standard] = Field(default_factory=dict)
     """Paraphrase by code."""

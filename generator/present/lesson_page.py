@@ -40,6 +40,7 @@ def lesson_view(
         open_data=open_data(result, stops, surround),
         downloads=downloads(result, say),
         notes=LinkView("notes.html", say("notes_title")),
+        pack=_pack(surround),
         care=care_lines(say),
         allergens=allergen_line(result, say),
         stamp=print_stamp(result),
@@ -57,6 +58,12 @@ def stop_views(result: LessonResult, surround: Surround) -> tuple[StopView, ...]
 def _is_partly_foreign(file: LessonFile) -> bool:
     """Whether a text is missing in the page's language, or older than what it translates."""
     return any(is_marked(text) for _, text in file_texts(file))
+
+
+def _pack(surround: Surround) -> LinkView | None:
+    if not surround.has_recording_pack:
+        return None
+    return LinkView("recording/index.html", surround.say("recording_title"))
 
 
 def meta_line(result: LessonResult, say: Say) -> str:

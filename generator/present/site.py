@@ -10,6 +10,7 @@ from markupsafe import Markup
 
 from generator.compute.result import LessonResult
 from generator.present.bundle import join_script, join_styles
+from generator.present.chapters import chapters_file, chapters_track
 from generator.present.chart import figure_json
 from generator.present.environment import Theme
 from generator.present.foreign import settle, without_marks
@@ -18,9 +19,10 @@ from generator.present.lesson_page import lesson_view, stop_views
 from generator.present.notes import notes_view
 from generator.present.page import Surround
 from generator.present.paper import cards_view, sheet_view
-from generator.present.transcript import transcript_view
 from generator.present.recording.corrections import corrected_captions
-from generator.present.views import ProseView
+from generator.present.recording.pack import FOLDER, draft, draft_name, pack_pages
+from generator.present.transcript import transcript_view
+from generator.present.views import ProseView, StopView
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,8 +69,26 @@ class Presenter:
             path = f"{self._surround.folder}{lesson.id}/{comparison.stop.id}.chart.json"
             figure = without_marks(figure_json(comparison, say))
             yield Output(path, figure, source=lesson.places.file)
+        if name := chapters_file(result, say):
+            path = f"{self._surround.folder}{lesson.id}/{name}"
+            track = without_marks(chapters_track(result, say))
+            yield Output(path, track, source=lesson.places.file)
         for name, text in corrected_captions(result, say, self._surround.site.languages).items():
             yield Output(f"{lesson.id}/{name}", without_marks(text), source=lesson.places.file)
+        if self._surround.has_recording_pack:
+            yield from self._recording_pack(result, stops)
+
+    def _recording_pack(
+        self, result: LessonResult, stops: tuple[StopView, ...]
+    ) -> Iterator[Output]:
+        """What whoever films the lesson needs."""
+        lesson = result.lesson
+        folder = f"{self._surround.folder}{lesson.id}/{FOLDER}/"
+        for name, template, view in pack_pages(result, stops, self._surround):
+            page = settle(self._theme.fill(template, view, self._say), self._original)
+            yield Output(folder + name, page, source=lesson.places.file)
+        text = without_marks(draft(result))
+        yield Output(folder + draft_name(result, self._say), text, source=lesson.places.file)
 
     def home(self, results: Iterable[LessonResult], intro: Markup) -> str:
         """The front page, below an introduction that the educator wrote."""
@@ -86,12 +106,18 @@ class Presenter:
         return self._surround.site.languages[0]
 
 
-def shared_files(folder: Path) -> Iterator[Output]:
-    """Styles, scripts and pictures that the pages of all languages share, from the theme's folder."""
+def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
+    """Styles, scripts and pictures that the pages of all languages share.
+
+    Args:
+        folder: the theme's.
+        recording: whether there are pages for filming, which have a style and a script of their own.
+    """
     styles, scripts = _texts(folder, "css"), _texts(folder, "js")
-    for name in ("screen.css", "paper.css"):
+    own = ("recording",) if recording else ()
+    for name in ("screen.css", "paper.css", *(f"{one}.css" for one in own)):
         yield Output(f"assets/{name}", join_styles(name, styles))
-    for name in ("lesson.js", "video.js", "paper.js"):
+    for name in ("lesson.js", "video.js", "paper.js", *(f"{one}.js" for one in own)):
         yield Output(f"assets/{name}", join_script(name, scripts))
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())

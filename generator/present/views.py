@@ -442,6 +442,8 @@ class LessonView:
     """Cards, worksheet, answer key."""
     notes: LinkView
     """The teaching notes."""
+    pack: LinkView | None
+    """The recording pack, where it is made."""
     care: tuple[str, ...]
     allergens: str
     """``Foods shown contain wheat and milk.``, or empty."""

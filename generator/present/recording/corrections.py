@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 
 from generator.compute.recorded import ChangedFigure, changed_figures
 from generator.compute.result import LessonResult
 from generator.present.amounts import food_name
-from generator.present.captions import webvtt_time
 from generator.present.say import Say
+from generator.present.webvtt import webvtt_time
 
 LONGEST = 6_000
 """ms a correction stands at most, as any caption: DCMP (from memory, status M)."""

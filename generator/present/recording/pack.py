@@ -35,11 +35,6 @@ class PackPage(NamedTuple):
     view: PackView | ScriptView | SlidesView
 
 
-def is_wanted(surround: Surround) -> bool:
-    """In the preview always; on the published site only where ``site_data/site.yaml`` asks for it."""
-    return surround.preview or surround.site.publish_recording_pack
-
-
 def pack_pages(
     result: LessonResult, stops: Sequence[StopView], surround: Surround
 ) -> Iterator[PackPage]:

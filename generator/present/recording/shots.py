@@ -54,7 +54,7 @@ def _food(held: Holding, say: Say) -> str:
     amount, name, grams = amount_words(held, say), food_name(held, say), weight(held, say)
     if grams and not amount.endswith(" g"):
         return say("recording_food_weighed", amount=amount, name=name, grams=grams)
-    return say("recording_food", amount=amount, name=name).strip()
+    return say("recording_food", amount=amount, name=name) if amount else name
 
 
 def _props(moves: Sequence[Move], say: Say) -> Iterator[str]:

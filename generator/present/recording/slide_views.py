@@ -13,9 +13,6 @@ from generator.present.recording.views import SlideView
 from generator.present.say import Say
 from generator.present.slides import MoveCount, Slide, slides
 
-_OWN_COLOURS = re.compile(r' (?:xmlns|color)="[^"]*"')
-"""What makes a figure a picture of its own; in a page its style sheet colours it."""
-
 
 def slide_views(result: LessonResult, say: Say) -> tuple[SlideView, ...]:
     """Every slide, in order."""
@@ -36,5 +33,5 @@ def _view(slide: Slide, number: int, of: int, say: Say) -> SlideView:
         number=number,
         knots=knots,
         content=content,
-        figures=tuple(Markup(_OWN_COLOURS.sub("", svg)) for svg in pictures),  # noqa: S704  # drawn by us from angles
+        figures=tuple(Markup(svg) for svg in pictures),  # noqa: S704  # drawn by us from angles
     )
