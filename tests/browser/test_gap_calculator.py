@@ -22,7 +22,7 @@ from tests.browser.still_page import ROOT, write_page
 EXAMPLES = ROOT / "tests" / "examples"
 ARITHMETIC = json.loads((EXAMPLES / "arithmetic.json").read_text(encoding="utf-8"))
 MISTAKES = json.loads((EXAMPLES / "mistakes.json").read_text(encoding="utf-8"))
-STORE = "plumline-1-still"
+STORE = "plumline-1-circle/still"
 
 
 @pytest.fixture

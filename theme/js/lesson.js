@@ -1,4 +1,5 @@
 /** The script of the screen pages, and the only file here that does anything by being loaded. */
+import { bringLater } from "./bring-later.js";
 import { DayBalance } from "./day-balance.js";
 import { GapCalculator } from "./gap-calculator.js";
 import { GapChart } from "./gap-chart.js";
@@ -10,3 +11,4 @@ GapCalculator.define();
 DayBalance.define();
 PausePlayer.define();
 GapChart.define();
+bringLater();

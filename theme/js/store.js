@@ -3,9 +3,9 @@
  * forbidden or spoiled; then nothing is kept and nothing breaks.
  */
 export class Store {
-  /** @param {string} name of the lesson, or of what is kept for all lessons */
+  /** @param {string} name of what is kept: for everyone on this device, or for one learner */
   constructor(name) {
-    this.key = `plumline-1-${name}`; // 1: the shape below; another shape gets another number
+    this.key = `plumline-1-${name}`; // 1: the form below; another form gets another number
   }
 
   /** @returns {Record<string, string>} */
@@ -44,7 +44,26 @@ export class Store {
   }
 }
 
-/** The store of the lesson on this page. */
+/** The shape that stands for the learner on a shared device: a circle until another is picked. */
+export function shapeHere() {
+  return new Store("device").get("shape") || "circle";
+}
+
+/**
+ * Forgets all that one learner did, in every lesson.
+ * @param {string} shape
+ */
+export function clearLearner(shape) {
+  const begins = new Store(`${shape}/`).key;
+  try {
+    for (const key of Object.keys(localStorage)) if (key.startsWith(begins)) localStorage.removeItem(key);
+  } catch {
+    // forbidden: then nothing was kept either
+  }
+}
+
+/** The store of the lesson on this page, for whoever is here. */
 export function lessonStore() {
-  return new Store(document.querySelector("lesson-thread")?.getAttribute("data-lesson") ?? location.pathname);
+  const lesson = document.querySelector("lesson-thread")?.getAttribute("data-lesson") ?? location.pathname;
+  return new Store(`${shapeHere()}/${lesson}`);
 }

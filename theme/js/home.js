@@ -1,0 +1,6 @@
+/** The script of the front page, and the only file of its bundle that does anything by being loaded. */
+import { KeptLessons } from "./kept-lessons.js";
+import { LessonFilter } from "./lesson-filter.js";
+
+LessonFilter.define();
+KeptLessons.define();

@@ -1,0 +1,132 @@
+import { copies, copyName, copyOf, listAddress } from "./kept-names.js";
+
+/**
+ * What a lesson is made of, as the site lists it in its `keep.json`.
+ *
+ * @typedef {object} KeptFile
+ * @property {string} path from the lesson's folder
+ * @property {number} bytes
+ * @property {string} hash of what it holds; empty for a page that the lesson does without
+ *
+ * @typedef {object} KeepList
+ * @property {string} title of the lesson
+ * @property {string} version changes with any file that has a hash
+ * @property {KeptFile[]} files
+ */
+
+/** The copy of one lesson on this device. An older copy is there until the new one is whole. */
+export class Kept {
+  /** @param {URL} folder of the lesson */
+  constructor(folder) {
+    this.folder = folder;
+  }
+
+  /** The list of the whole copy, or nothing. */
+  async list() {
+    const copy = await copyOf(this.folder.href);
+    return copy && readList(copy, this.folder.pathname);
+  }
+
+  /**
+   * Those files of a list that no copy holds yet.
+   * @param {KeepList} list
+   */
+  async missing(list) {
+    const known = await this.list();
+    return list.files.filter((file) => !file.hash || !holds(known, file));
+  }
+
+  /**
+   * Fetches what is missing, and what a broken attempt left out; then the new copy takes over.
+   * @param {KeepList} list
+   * @param {(bytes: number) => void} came told of bytes as they come
+   */
+  async keep(list, came) {
+    const { pathname } = this.folder;
+    const name = copyName(pathname, list.version);
+    const copy = await caches.open(name);
+    const old = await copyOf(this.folder.href);
+    const known = old && (await readList(old, pathname));
+    for (const file of list.files) {
+      const address = new URL(file.path, this.folder).href;
+      if (await copy.match(address)) came(file.bytes);
+      else await copy.put(address, (holds(known, file) && (await old?.match(address))) || (await fetched(address, came)));
+    }
+    await copy.put(listAddress(pathname), new Response(JSON.stringify(list)));
+    await this.remove(name);
+  }
+
+  /** Gives back the room that an attempt took which did not come to its end. */
+  async dropUnfinished() {
+    const whole = await this.list();
+    await this.remove(whole ? copyName(this.folder.pathname, whole.version) : "");
+  }
+
+  /**
+   * Deletes every copy of the lesson but one.
+   * @param {string} [but] name of the one
+   */
+  async remove(but) {
+    for (const [name, folder] of await copies()) if (folder === this.folder.pathname && name !== but) await caches.delete(name);
+  }
+}
+
+/**
+ * Every whole copy of the site, with its list.
+ * @param {URL} root of the site
+ */
+export async function everyKept(root) {
+  /** @type {[Kept, KeepList][]} */
+  const found = [];
+  for (const folder of new Set((await copies()).values())) {
+    const kept = new Kept(new URL(folder, root));
+    const list = folder.startsWith(root.pathname) && (await kept.list());
+    if (list) found.push([kept, list]);
+  }
+  return found;
+}
+
+/** Whether lessons can be kept here: from a folder, or over a line that anyone can write into, they cannot. */
+export function canKeep() {
+  return isSecureContext && location.protocol.startsWith("http") && "serviceWorker" in navigator && "caches" in window;
+}
+
+/** @param {KeptFile[]} files */
+export function bytesOf(files) {
+  return files.reduce((sum, { bytes }) => sum + bytes, 0);
+}
+
+/**
+ * @param {KeepList | null | undefined} list
+ * @param {KeptFile} wanted
+ */
+function holds(list, wanted) {
+  return Boolean(wanted.hash && list?.files.some(({ path, hash }) => path === wanted.path && hash === wanted.hash));
+}
+
+/**
+ * @param {Cache} copy
+ * @param {string} folder
+ * @returns {Promise<KeepList | undefined>}
+ */
+async function readList(copy, folder) {
+  return (await copy.match(listAddress(folder)))?.json();
+}
+
+/**
+ * A file fresh from the site, told of as it comes; without the marks of a redirect, which no page may be opened with.
+ * @param {string} address
+ * @param {(bytes: number) => void} came
+ */
+async function fetched(address, came) {
+  const response = await fetch(address, { cache: "reload" });
+  if (!response.ok || !response.body) throw new Error(`${response.status} ${address}`);
+  const counting = new TransformStream({
+    transform(chunk, out) {
+      came(chunk.byteLength);
+      out.enqueue(chunk);
+    },
+  });
+  const type = response.headers.get("Content-Type") ?? "application/octet-stream";
+  return new Response(response.body.pipeThrough(counting), { headers: { "Content-Type": type } });
+}
