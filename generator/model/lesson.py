@@ -9,8 +9,10 @@ from typing import Annotated, Self
 from pydantic import ConfigDict, Field, model_validator
 
 from generator.model.base import Frozen
+from generator.model.captions import CaptionFile, CaptionLimits
 from generator.model.grades import GradeSpan
 from generator.model.places import Places
+from generator.model.recorded import Recorded
 from generator.model.stops import Stop
 from generator.model.stops.base import Text
 from generator.model.translation import Translation
@@ -85,6 +87,13 @@ class Lesson:
     """Translations by language."""
     language: str = "en"
     """Language of the texts in ``file``."""
+    captions: Mapping[str, CaptionFile] = field(default_factory=dict, repr=False)
+    """What is heard in the video, by language."""
+    caption_limits: CaptionLimits = field(default_factory=CaptionLimits, repr=False)
+    """What the site holds captions to."""
+
+    recorded: Recorded | None = field(default=None, repr=False)
+    """What the numbers were when the lesson was filmed; nothing while no record is kept."""
 
     def stop_id(self, index: int) -> str:
         """The stop's address: its own id, or its kind and its number among its kind."""

@@ -11,9 +11,11 @@ from generator.model.library import Library
 from generator.model.places import Places
 from generator.model.stops import STOP_KINDS, Stop
 from generator.problems import Place, Problem
+from generator.read.captions import read_captions
 from generator.read.explain import validate
 from generator.read.files import read_text
 from generator.read.media import video_problems, video_seconds
+from generator.read.recorded import read_recorded
 from generator.read.references import reference_problems
 from generator.read.source import read_source
 from generator.read.stops import RawStop, places_inside, raw_stops
@@ -59,6 +61,7 @@ def read_lesson(
     video = source.data.get("video") if filmed else None
     problems += video_problems(video, places, folder)
     seconds = video_seconds(video, folder)
+    captions = read_captions(root, folder, video, problems)
     stops = _stops(raw, places, problems)
     problems += timeline_problems(stops, places, seconds)
     if problems or isinstance(head, list):
@@ -67,7 +70,18 @@ def read_lesson(
         **{name: getattr(head, name) for name in LessonHead.model_fields},
         stops=tuple(stops.values()),
     )
-    lesson = Lesson(folder.name, file, places, seconds, language=library.site.languages[0])
+    lesson = Lesson(
+        folder.name,
+        file,
+        places,
+        seconds,
+        language=library.site.languages[0],
+        captions=captions,
+        caption_limits=library.site.captions,
+        recorded=read_recorded(root, Path(path).parent.as_posix(), head.video, problems)
+        if filmed
+        else None,
+    )
     translations = read_translations(root, lesson, library.site.languages[1:], problems)
     return _once(problems) if problems else replace(lesson, translations=translations)
 

@@ -1,0 +1,45 @@
+"""The caption files a lesson names, read; what is wrong in them is told with their own places."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from generator.model.captions import CaptionFile
+from generator.problems import Problem
+from generator.read.files import read_text
+from generator.read.source import Data
+from generator.read.vtt import read_vtt
+
+
+def read_captions(
+    root: Path, folder: Path, video: Data, problems: list[Problem]
+) -> dict[str, CaptionFile]:
+    """Captions by language. A file that is not there is told elsewhere, beside its name in the lesson.
+
+    Args:
+        root: folder of the site.
+        folder: the lesson's own.
+        video: what the lesson says of its video.
+        problems: what is wrong in a file is added here.
+    """
+    named = video.get("captions") if isinstance(video, dict) else None
+    read: dict[str, CaptionFile] = {}
+    for language, name in named.items() if isinstance(named, dict) else ():
+        if not isinstance(name, str) or not _there(folder, name):
+            continue
+        path = (folder / name).relative_to(root).as_posix()
+        text = read_text(root, path)
+        captions = text if isinstance(text, Problem) else read_vtt(path, language, text)
+        if isinstance(captions, CaptionFile):
+            read[language] = captions
+        else:
+            problems += [captions] if isinstance(captions, Problem) else captions
+    return read
+
+
+def _there(folder: Path, name: str) -> bool:
+    """Whether a file of this name lies in the folder itself; no file has a name that no disk can hold."""
+    try:
+        return Path(name).name == name and (folder / name).is_file()
+    except (OSError, ValueError):
+        return False
