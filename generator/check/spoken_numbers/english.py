@@ -1,0 +1,52 @@
+"""What stands around a spoken number in English."""
+
+from __future__ import annotations
+
+from generator.check.spoken_numbers.tongue import Tongue, after, before, words
+
+_FOLLOWS = (
+    "than and or minus plus take less more fewer from in for at on to is are was makes make gives"
+    " give leaves leave but so while too there here with equals altogether total against as that"
+    " which who when then over by because now each per again also still not only just even if"
+    " take-away away left exactly about almost nearly if it its he she they you we I"
+)
+
+ENGLISH = Tongue(
+    labels_before=before(
+        "rows?", "steps?", "stops?", "parts?", "pages?", "grades?", "lessons?", "chapters?",
+        "questions?", "problems?", "cards?", "slides?", "rounds?", "levels?", "rooms?", "numbers?",
+        "verses?", "weeks?", "ages?", "aged", "stages?", "figures?", "channel", "bus", "no.",
+    ),
+    ordinal_after=after("st", "nd", "rd", "th", "º", "ª"),
+    time_before=before("at", "until", "till", "by", "before", "around", "after", "past", "to"),
+    time_after=after(
+        r"(?:more\s+)?(?:seconds?|minutes?|hours?|days?|nights?|weeks?|months?|years?|birthdays?)",
+        r"o['’]?\s?clock", r"a\.?m\.?", r"p\.?m\.?", "noon",
+        r"times\s+(?:a|per|each|every)\s+(?:day|week|month|year|morning|minute)",
+    ),
+    month="January|February|March|April|May|June|July|August|September|October|November|December",
+    year_before=before("in", "since", "of", "year", "from", "until", "spring", "summer", "winter"),
+    fraction_after=after(
+        "hal(?:f|ves)", "thirds?", "quarters?", "fourths?", "fifths?", "sixths?", "eighths?",
+        "tenths?", "percent", "per cent", "%", "out of",
+    ),
+    multiple_after=after(r"times\s+(?:as|the|more|what|over|and)", "-?fold", "x"),
+    unit_after=after(
+        "(?:more |big |little )?(?:kcal|kilocalories?|calories?)", "mg", "milligrams?", "g", "grams?",
+        "teaspoons?", "counts?", "times", "moves?", "tens", "hundreds", "ones", "twenties", "twos",
+        "fours", "fives",
+    ),
+    follows=frozenset(_FOLLOWS.split()),
+    of_after=after(r"of\s+(?:them|us|you|these|those|the|my|your|our|his|her|their|each|every)"),
+    holds_before=before(
+        "holds?", "held", "contains?", "has", "have", "brings?", "gives?",
+        between=r"(?:(?:about|around|exactly|only|just|almost|nearly|over|under)\s+)?",
+    ),
+    sum_words=words(
+        "minus", "plus", "subtract", "take", "taken", "add", "added", "gaps?", "difference", "total",
+        "altogether", "all together", "in all", "tens", "twenties", "counts?", "makes?", "equals",
+        "than", "more", "less", "fewer", "left", "between", "apart", "times", "steps?", "moves?",
+    ),
+    more_after=after(r"(?:\w+\s+)?(?:more|less|fewer|left|apart)"),
+    carries_on=words(r"^(?:and |but |so )?(?:it|they|that one|this one|that|this|these|those)"),
+)  # fmt: skip

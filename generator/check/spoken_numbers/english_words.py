@@ -1,0 +1,87 @@
+"""English number words from 0 to 9,999, by the grammar every schoolbook has."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+_UP_TO_19 = (
+    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen"
+    " fifteen sixteen seventeen eighteen nineteen"
+)
+_FROM_20 = "twenty thirty forty fifty sixty seventy eighty ninety"
+_UNITS = {word: value for value, word in enumerate(_UP_TO_19.split())}
+_TENS = {word: 10 * value for value, word in enumerate(_FROM_20.split(), 2)}
+Read = tuple[int, int]
+"""The value, and how many tokens it takes."""
+
+
+def read_english(tokens: Sequence[str], at: int) -> Read | None:
+    """The longest number that begins at a token; a comma is a token of its own.
+
+    Reads *one hundred ten*, *one hundred and ten*, *a hundred ten*, *twelve hundred*, *one thousand,
+    two hundred* and, as cooks say it, *four ten* for 410. *One ten* stays a one and a ten, for the
+    children who count in tens.
+    """
+    first = _below_1000(tokens, at)
+    if _word(tokens, at) == "a" and _word(tokens, at + 1) == "thousand":
+        first = (1, 1)
+    if first is None:
+        return None
+    value, used = first
+    if _word(tokens, at + used) != "thousand" or not 0 < value < 100:
+        return _colloquial(tokens, at) or first
+    return _after_thousand(tokens, at, (value * 1000, used + 1))
+
+
+def _after_thousand(tokens: Sequence[str], at: int, thousands: Read) -> Read:
+    value, used = thousands
+    joint = _word(tokens, at + used)
+    skip = 1 if joint in {",", "and"} else 0
+    rest = _below_1000(tokens, at + used + skip)
+    if rest is None or not 0 < rest[0] < 1000 or _word(tokens, at + used + skip) == "a":
+        return thousands
+    if (joint == "," and rest[0] < 100) or (joint == "and" and rest[0] >= 100):
+        return thousands
+    return value + rest[0], used + skip + rest[1]
+
+
+def _below_1000(tokens: Sequence[str], at: int) -> Read | None:
+    """*Twelve hundred* reaches 9,900 here too."""
+    if _word(tokens, at) == "a" and _word(tokens, at + 1) == "hundred":
+        first: Read | None = (1, 1)
+    else:
+        first = _below_100(tokens, at)
+    if first is None:
+        return None
+    value, used = first
+    if value == 0 or _word(tokens, at + used) != "hundred":
+        return first
+    value, used = value * 100, used + 1
+    skip = 1 if _word(tokens, at + used) == "and" else 0
+    rest = _below_100(tokens, at + used + skip)
+    return (value + rest[0], used + skip + rest[1]) if rest and rest[0] else (value, used)
+
+
+def _below_100(tokens: Sequence[str], at: int) -> Read | None:
+    word = _word(tokens, at)
+    if word in _UNITS:
+        return _UNITS[word], 1
+    if word not in _TENS:
+        return None
+    one = _UNITS.get(_word(tokens, at + 1), 0)
+    return (_TENS[word] + one, 2) if 0 < one < 10 else (_TENS[word], 1)
+
+
+def _colloquial(tokens: Sequence[str], at: int) -> Read | None:
+    """*Four ten*, *two eighty*, *one twenty-five*."""
+    hundreds = _UNITS.get(_word(tokens, at), 0)
+    rest = _below_100(tokens, at + 1)
+    if not 0 < hundreds < 10 or rest is None or rest[0] < 10 or (hundreds, rest[0]) == (1, 10):
+        return None
+    if _word(tokens, at + 1 + rest[1]) in {"hundred", "thousand"}:
+        return None
+    return hundreds * 100 + rest[0], 1 + rest[1]
+
+
+def _word(tokens: Sequence[str], at: int) -> str:
+    return tokens[at] if at < len(tokens) else ""

@@ -1,0 +1,103 @@
+"""Whether a spoken number is one that the lesson computes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+from fractions import Fraction
+
+from generator.check.claims.claim import Leeway, within
+from generator.check.claims.grammar import Grammar
+from generator.check.claims.mentions import Seat
+from generator.check.spoken_numbers.computed import Figure, name_at, value_at
+from generator.check.spoken_numbers.number import Number
+from generator.check.spoken_numbers.speech import Said
+from generator.check.spoken_numbers.tongue import Tongue
+from generator.compute.result import Comparison
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """Something wrong with a spoken number."""
+
+    offset: int
+    """Where in the speech of its stop."""
+    seats: frozenset[Seat]
+    """The food it is about, if any."""
+    what: str
+    hint: str
+
+
+@dataclass(frozen=True, slots=True)
+class Judge:
+    """Judges the numbers of one stop."""
+
+    computed: tuple[Figure, ...]
+    """What may be spoken of."""
+    written: frozenset[Decimal]
+    """What the educator wrote on the page by then."""
+    comparison: Comparison | None
+    grammar: Grammar
+    tongue: Tongue
+
+    def fault(self, said: Said, number: Number, seats: frozenset[Seat]) -> Fault | None:
+        """What is wrong with a number that is said of some foods, or of none."""
+        leeway = self.grammar.leeway(" ".join(said.text[: number.start].split()[-3:]))
+        offset = said.start + number.start
+        if self.comparison and seats and self._held(said, number):
+            wrong = self._of_food(number, seats, leeway, self.comparison)
+            return Fault(offset, seats, *wrong) if wrong else None
+        if number.value in self.written or self._any(number.value, leeway, self.computed):
+            return None
+        nearest = min(self.computed, key=lambda figure: abs(figure.value - number.value))
+        what = f"{_said(number)} is no number of the lesson here"
+        return Fault(offset, seats, what, f"the nearest is {_shown(nearest)}, {nearest.what}")
+
+    def _held(self, said: Said, number: Number) -> bool:
+        """Whether the number is what a food holds, and no step of a calculation."""
+        if self.tongue.more_after.match(said.text[number.end :]):
+            return False
+        holds = self.tongue.holds_before.search(said.text[: number.start])
+        return bool(holds) or not self.tongue.sum_words.search(said.text)
+
+    def _of_food(
+        self, number: Number, seats: frozenset[Seat], leeway: Leeway, comparison: Comparison
+    ) -> tuple[str, str] | None:
+        values = [value_at(comparison, seat) for seat in sorted(seats)]
+        if any(_agree(number.value, value, leeway) for value in values):
+            return None
+        language, unit = self.grammar.tag, comparison.stop.measure.unit
+        names = " or ".join(
+            dict.fromkeys(name_at(comparison, seat, language) for seat in sorted(seats))
+        )
+        shown = " or ".join(dict.fromkeys(f"{value:,}" for value in values))
+        what = f"{_said(number)} is said of “{names}”, which holds {shown} {unit}"
+        other = next((f for f in self.computed if f.value == number.value), None)
+        belongs = f"; {number.value:,} is {_named(other)}" if other else ""
+        return what, f"say {shown}, or correct the amount of the food{belongs}"
+
+    @staticmethod
+    def _any(value: Decimal, leeway: Leeway, computed: Iterable[Figure]) -> bool:
+        return any(_agree(value, figure.value, leeway) for figure in computed)
+
+
+def _agree(said: Decimal, true: Decimal, leeway: Leeway) -> bool:
+    """The same number; with *about* or *almost* as near as the check of claims has it."""
+    return said == true or (
+        leeway is not Leeway.PLAIN and within(leeway, Fraction(said), Fraction(true))
+    )
+
+
+def _said(number: Number) -> str:
+    if number.in_words:
+        return f"“{' '.join(number.text.split())}” ({number.value:,})"
+    return f"“{number.text}”"
+
+
+def _shown(figure: Figure) -> str:
+    return f"{figure.value:,} {figure.unit}".rstrip()
+
+
+def _named(figure: Figure) -> str:
+    return figure.what if figure.what.startswith(("the ", "what ")) else f"that of “{figure.what}”"

@@ -1,0 +1,77 @@
+"""Foods that are named while their numbers are never said."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from collections.abc import Set as AbstractSet
+from decimal import Decimal
+
+from generator.check.claims.grammar import Grammar
+from generator.check.claims.mentions import Seat
+from generator.check.spoken_numbers.computed import name_at, value_at
+from generator.check.spoken_numbers.find import numbers_in
+from generator.check.spoken_numbers.judge import Fault
+from generator.check.spoken_numbers.speech import Speech
+from generator.check.spoken_numbers.tongue import Tongue
+from generator.check.spoken_numbers.whose import Follower
+from generator.compute.result import Comparison, LessonResult
+
+
+def missing(
+    result: LessonResult,
+    heard: Speech,
+    script: Speech,
+    given: AbstractSet[Seat],
+    tongues: tuple[Grammar, Tongue],
+) -> Iterator[Fault]:
+    """Foods of a compare stop that are named, and whose number is not said there.
+
+    Captions are held against the script: what it gives no number to needs none. The script itself
+    is questioned only where it gives a number to more than half of its foods; else the learner is
+    meant to look the numbers up.
+
+    Args:
+        result: the lesson with its numbers.
+        heard: what is said at the stop, in captions or in the script itself.
+        script: what the script says there.
+        given: foods that were given a number, right or wrong.
+        tongues: the language.
+    """
+    comparison = result.comparisons.get(result.lesson.stop_id(heard.index))
+    if comparison is None:
+        return
+    grammar, tongue = tongues
+    scripted = _numbers(script, grammar.tag)
+    seats = [(row, side) for row in range(len(comparison.rows)) for side in (0, 1)]
+    wanted = [seat for seat in seats if value_at(comparison, seat) in scripted]
+    if heard is script:
+        wanted = seats if len(wanted) * 2 > len(seats) else []
+    spoken = _numbers(heard, grammar.tag)
+    named = _named(heard, Follower(comparison, grammar, tongue))
+    for seat in wanted:
+        value = value_at(comparison, seat)
+        if seat in named and seat not in given and value not in spoken:
+            yield _fault(comparison, seat, named[seat], grammar.tag)
+
+
+def _fault(comparison: Comparison, seat: Seat, offset: int, language: str) -> Fault:
+    name, value = name_at(comparison, seat, language), value_at(comparison, seat)
+    number = f"{value:,} {comparison.stop.measure.unit}"
+    what = f"“{name}” is named, and its number, {number}, is never said at this stop"
+    return Fault(offset, frozenset({seat}), what, f"say {number}")
+
+
+def _numbers(speech: Speech, language: str) -> frozenset[Decimal]:
+    return frozenset(
+        number.value for said in speech.said for number in numbers_in(said.text, language)
+    )
+
+
+def _named(speech: Speech, follower: Follower) -> dict[Seat, int]:
+    """Foods named without a doubt, each with where it is named first."""
+    named: dict[Seat, int] = {}
+    for said in speech.said:
+        seats = follower.named(said)
+        if len(seats) == 1:
+            named.setdefault(next(iter(seats)), said.start)
+    return named

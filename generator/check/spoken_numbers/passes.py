@@ -1,0 +1,126 @@
+"""Numbers that are none of the lesson's figures, and why each is let through."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from decimal import Decimal
+from itertools import pairwise
+
+from generator.check.spoken_numbers.number import Number
+from generator.check.spoken_numbers.tongue import Tongue
+
+_LARGEST_SMALL = 12
+"""In words, up to here a number is mostly a word: *one of them*, *two lunches*, *three rows*."""
+_AND = re.compile(r"\s*(?:,|and|or|to|y|o|e|u|a|-|–|,\s*(?:and|y))\s*")
+_RUN = re.compile(r"[\s,.…;:!-]*(?:and|then|y|luego)?[\s,.…;:!-]*")
+
+
+def figures(text: str, found: Sequence[Number], tongue: Tongue) -> tuple[Number, ...]:
+    """The numbers that must be figures of the lesson.
+
+    Each of these rules lets one pass:
+
+    1. *A name*: right behind row, step, page, grade, age and the like: ``row two``, ``grade 4``.
+    2. *An order*: with its ending: ``2nd``, ``3.º``. Words like *second* are no numbers to begin with.
+    3. *A time*: with minutes, years, o'clock behind it, written ``3:05``, or up to 24 behind *at*.
+    4. *A date*: beside a month, or 1900 to 2099 behind *in* or *since*.
+    5. *A part*: ``two thirds``, ``3/4``, ``40 percent``.
+    6. *A multiple*: ``three times as much``; the check of claims looks at it.
+    7. *Counting aloud*: three or more in a row with one step between them: ``one, two, three``.
+    8. *A small word*: up to twelve in words, or *a hundred*, unless a unit follows, or it ends what
+       a food holds.
+    9. *Something else*: followed by a word that is neither a unit nor a small word: ``two lunches``,
+       ``1 cup``, ``350 steps``.
+    10. *Together with one that passed*: ``rows one and two``.
+    """
+    aloud = _counted_aloud(text, found)
+    kept: list[Number] = []
+    previous: Number | None = None
+    passed = False
+    for number in found:
+        joined = previous is not None and _AND.fullmatch(text[previous.end : number.start])
+        small = number.value <= _LARGEST_SMALL
+        passed = (
+            number in aloud or _passes(text, number, tongue) or bool(joined and passed and small)
+        )
+        if not passed:
+            kept.append(number)
+        previous = number
+    return tuple(kept)
+
+
+def _passes(text: str, number: Number, tongue: Tongue) -> bool:
+    head, tail = text[: number.start], text[number.end :]
+    return bool(
+        tongue.labels_before.search(head)
+        or tongue.ordinal_after.match(tail)
+        or _time(number, head, tail, tongue)
+        or _date(number, head, tail, tongue)
+        or tongue.fraction_after.match(tail)
+        or re.match(r"/\d", tail)
+        or re.search(r"\d/$", head)
+        or tongue.multiple_after.match(tail)
+        or _small_word(number, head, tail, tongue)
+        or _something_else(tail, tongue)
+    )
+
+
+def _time(number: Number, head: str, tail: str, tongue: Tongue) -> bool:
+    written = re.match(r":\d\d", tail) or re.search(r"\d:$", head)
+    hour = (
+        number.value <= 24 and tongue.time_before.search(head) and not tongue.unit_after.match(tail)
+    )
+    return bool(written or hour or tongue.time_after.match(tail))
+
+
+def _date(number: Number, head: str, tail: str, tongue: Tongue) -> bool:
+    month = rf"(?:{tongue.month})"
+    day = number.value <= 31 and (
+        re.search(rf"\b{month}\s+(?:the\s+)?$", head, re.IGNORECASE)
+        or re.match(rf"\s+(?:of\s+|de\s+)?{month}\b", tail, re.IGNORECASE)
+    )
+    year = (
+        1900 <= number.value <= 2099 and number.text.isdecimal() and tongue.year_before.search(head)
+    )
+    return bool(day or (year and not tongue.unit_after.match(tail)))
+
+
+def _small_word(number: Number, head: str, tail: str, tongue: Tongue) -> bool:
+    if not number.in_words or (number.bare and number.value > _LARGEST_SMALL):
+        return False
+    if tongue.of_after.match(tail):
+        return True
+    ends = re.match(r"\s*(?:[.,;:!?]|$)", tail)
+    return not tongue.unit_after.match(tail) and not (ends and tongue.holds_before.search(head))
+
+
+def _something_else(tail: str, tongue: Tongue) -> bool:
+    if tongue.unit_after.match(tail):
+        return False
+    if tongue.of_after.match(tail):
+        return True
+    word = re.match(r"\s+([^\W\d_]+)", tail)
+    return (
+        word is not None
+        and word[1].lower() not in tongue.follows
+        and not tongue.more_after.match(tail)
+    )
+
+
+def _counted_aloud(text: str, found: Sequence[Number]) -> set[Number]:
+    """Runs of three or more with one step between them, and nothing but marks or *and*."""
+    runs: list[list[Number]] = []
+    for number in found:
+        run = runs[-1] if runs else []
+        near = bool(run) and _RUN.fullmatch(text[run[-1].end : number.start]) is not None
+        if near and (len(run) == 1 or number.value - run[-1].value == run[1].value - run[0].value):
+            run.append(number)
+        else:
+            runs.append([number])
+    return {number for run in runs if len(run) > 2 and _steps(run) for number in run}
+
+
+def _steps(run: Sequence[Number]) -> bool:
+    steps: set[Decimal] = {later.value - earlier.value for earlier, later in pairwise(run)}
+    return len(steps) == 1 and Decimal(0) not in steps

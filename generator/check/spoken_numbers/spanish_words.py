@@ -1,0 +1,58 @@
+"""Spanish number words from 0 to 9,999, by the grammar of the *Ortografía* (RAE and ASALE 2010; from memory)."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+_UP_TO_29 = (
+    "cero uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince"
+    " dieciseis diecisiete dieciocho diecinueve veinte veintiuno veintidos veintitres"
+    " veinticuatro veinticinco veintiseis veintisiete veintiocho veintinueve"
+)
+_FROM_30 = "treinta cuarenta cincuenta sesenta setenta ochenta noventa"
+_FROM_200 = "doscient trescient cuatrocient quinient seiscient setecient ochocient novecient"
+_UNITS = {word: value for value, word in enumerate(_UP_TO_29.split())}
+_UNITS |= {"un": 1, "una": 1, "veintiun": 21, "veintiuna": 21}
+_TENS = {word: 10 * value for value, word in enumerate(_FROM_30.split(), 3)}
+_HUNDREDS = {"cien": 100, "ciento": 100}
+_HUNDREDS |= {f"{root}os": 100 * value for value, root in enumerate(_FROM_200.split(), 2)}
+_HUNDREDS |= {f"{root}as": 100 * value for value, root in enumerate(_FROM_200.split(), 2)}
+Read = tuple[int, int]
+"""The value, and how many tokens it takes."""
+
+
+def read_spanish(tokens: Sequence[str], at: int) -> Read | None:
+    """The longest number that begins at a token; tokens have no accents."""
+    first = _below_1000(tokens, at)
+    if first is None:
+        if _word(tokens, at) != "mil":
+            return None
+        value, used = 1000, 1
+    elif 0 < first[0] < 10 and _word(tokens, at + first[1]) == "mil":
+        value, used = first[0] * 1000, first[1] + 1
+    else:
+        return first
+    rest = _below_1000(tokens, at + used)
+    return (value + rest[0], used + rest[1]) if rest and rest[0] else (value, used)
+
+
+def _below_1000(tokens: Sequence[str], at: int) -> Read | None:
+    word = _word(tokens, at)
+    if word not in _HUNDREDS:
+        return _below_100(tokens, at)
+    rest = None if word == "cien" else _below_100(tokens, at + 1)
+    return (_HUNDREDS[word] + rest[0], 1 + rest[1]) if rest and rest[0] else (_HUNDREDS[word], 1)
+
+
+def _below_100(tokens: Sequence[str], at: int) -> Read | None:
+    word = _word(tokens, at)
+    if word in _TENS or word in {"diez", "veinte"}:  # *diez y seis* is old, and still heard
+        tens = _TENS.get(word) or _UNITS[word]
+        one = _UNITS.get(_word(tokens, at + 2), 0) if _word(tokens, at + 1) == "y" else 0
+        joined = 0 < one < 10 and (word in _TENS or one > 5)
+        return (tens + one, 3) if joined else (tens, 1)
+    return (_UNITS[word], 1) if word in _UNITS else None
+
+
+def _word(tokens: Sequence[str], at: int) -> str:
+    return tokens[at] if at < len(tokens) else ""

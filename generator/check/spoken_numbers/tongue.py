@@ -1,0 +1,58 @@
+"""The words around a number that tell what it counts, in one language."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Tongue:
+    """Patterns of one language; all ignore case.
+
+    Those called *before* are searched in the text that ends where the number begins, those called
+    *after* are matched against the text that begins where it ends.
+    """
+
+    labels_before: re.Pattern[str]
+    """Row, step, page, grade: the number is a name."""
+    ordinal_after: re.Pattern[str]
+    time_before: re.Pattern[str]
+    """At, until: with a small number, an hour."""
+    time_after: re.Pattern[str]
+    """Minutes, years, years old, o'clock."""
+    month: str
+    """Names of the months, as a part of a pattern."""
+    year_before: re.Pattern[str]
+    fraction_after: re.Pattern[str]
+    multiple_after: re.Pattern[str]
+    """Times as much: a claim, and not a number of the lesson."""
+    unit_after: re.Pattern[str]
+    """Units of the measures, counts and place values: the number is of the lesson."""
+    follows: frozenset[str]
+    """Small words that may follow a number of the lesson; any other word is something it counts."""
+    of_after: re.Pattern[str]
+    """One *of* them."""
+    holds_before: re.Pattern[str]
+    """The food holds: the number is what it holds."""
+    sum_words: re.Pattern[str]
+    """Words of a calculation: then the number may be any of the lesson."""
+    more_after: re.Pattern[str]
+    """More, less: the number is a gap."""
+    carries_on: re.Pattern[str]
+    """How a sentence begins that still speaks of the food before it."""
+
+
+def words(*some: str) -> re.Pattern[str]:
+    """Any of these, as whole words, whatever their case."""
+    return re.compile(rf"\b(?:{'|'.join(some)})\b", re.IGNORECASE)
+
+
+def before(*some: str, between: str = "") -> re.Pattern[str]:
+    """Any of these right before the number, with nothing but ``between`` after it."""
+    return re.compile(rf"\b(?:{'|'.join(some)})\s+{between}$", re.IGNORECASE)
+
+
+def after(*some: str) -> re.Pattern[str]:
+    """Any of these right behind the number."""
+    return re.compile(rf"\s*-?\s*(?:{'|'.join(some)})(?!\w)", re.IGNORECASE)

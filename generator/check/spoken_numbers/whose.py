@@ -1,0 +1,75 @@
+"""Which food a number is said of."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from generator.check.claims.grammar import Grammar
+from generator.check.claims.mentions import Mention, Seat, mentions
+from generator.check.spoken_numbers.number import Number
+from generator.check.spoken_numbers.speech import Said
+from generator.check.spoken_numbers.tongue import Tongue
+from generator.compute.result import Comparison
+
+Seats = frozenset[Seat]
+"""Rows and sides, counted from 0; nothing where no food is named."""
+
+
+class Follower:
+    """Goes through the sentences of one stop and remembers the food last spoken of."""
+
+    def __init__(self, comparison: Comparison, grammar: Grammar, tongue: Tongue) -> None:
+        self._comparison, self._grammar, self._tongue = comparison, grammar, tongue
+        self._last: Seats = frozenset()
+
+    def whose(self, said: Said, numbers: Sequence[Number]) -> tuple[Seats, ...]:
+        """For each number of a sentence the foods it can be said of.
+
+        A number belongs to the foods named since the number before it: *the apple holds 90, the pie
+        410*. Where the first food comes after the first number it is the other way round: *90 for
+        the apple and 410 for the pie*. A sentence that names none and begins with *it* goes on
+        about the last food.
+        """
+        named = mentions(said.text, self._comparison, self._grammar)
+        if not named:
+            on = self._last if self._tongue.carries_on.search(said.text) else frozenset()
+            return tuple(on for _ in numbers)
+        begins = [number.start for number in numbers]
+        ahead = bool(begins) and named[0].start > begins[0]
+        found = []
+        for at, begin in enumerate(begins):
+            low, high = (
+                (begin, begins[at + 1 : at + 2])
+                if ahead
+                else ((begins[at - 1] if at else 0), [begin])
+            )
+            end = high[0] if high else len(said.text)
+            found.append(self._seats([one for one in named if low <= one.start < end], said))
+        self._last = (found[-1] if found else frozenset()) or self._seats(named, said)
+        return tuple(found)
+
+    def named(self, said: Said) -> Seats:
+        """The foods a whole sentence speaks of."""
+        return self._seats(mentions(said.text, self._comparison, self._grammar), said)
+
+    def _seats(self, named: Sequence[Mention], said: Said) -> Seats:
+        """What all the words have in common; a word that fits none of them begins anew."""
+        if not named:
+            return frozenset()
+        seats: Seats = frozenset()
+        foods = False
+        for one in named:
+            theirs = one.seats or self._side(one.side)
+            seats = (seats & theirs) or theirs
+            foods = foods or bool(one.seats)
+        rows = len(self._comparison.rows)
+        called = {row % rows for row in said.rows if row < rows}
+        in_rows = frozenset(seat for seat in seats if seat[0] in called)
+        if not foods and not in_rows:
+            return frozenset()  # a side alone may mean any of its foods, or all of them
+        return in_rows or seats
+
+    def _side(self, side: int | None) -> Seats:
+        return frozenset(
+            (row, side) for row in range(len(self._comparison.rows)) if side is not None
+        )
