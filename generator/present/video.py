@@ -10,6 +10,7 @@ from generator.compute.result import LessonResult
 from generator.model.lesson import Video
 from generator.model.moment import clock
 from generator.model.stops.watch import WatchStop
+from generator.present.chapters import chapters_file
 from generator.present.page import Surround
 from generator.present.say import Say, digits
 from generator.present.spoken import Span, spans
@@ -23,13 +24,14 @@ def video_view(
     lesson, video = result.lesson, result.lesson.file.video
     if not video:
         return None
+    parts = chapters(result, stops)
     return VideoView(
         src=surround.beside(lesson.id, video.file) if video.file else "",
         poster=surround.beside(lesson.id, video.poster) if video.poster else "",
         tracks=_tracks(video, lesson.id, surround),
-        chapters_track="",
+        chapters_track=chapters_file(result, surround.say),
         pauses=_pauses(result),
-        chapters=chapters(result, stops),
+        chapters=parts,
         transcript="transcript.html" if lesson.captions else "",
         elsewhere=_elsewhere(video, surround.say),
     )
