@@ -115,16 +115,21 @@ def _lay(parts: Sequence[tuple[Span, int, tuple[str, ...]]], start: int) -> Iter
 
 
 def _squeeze(cues: Sequence[Cue], start: int, end: int) -> Iterator[Cue]:
-    """More words than there is time: all of them, faster; none where there is no time at all."""
+    """More words than there is time: all of them, faster; none where there is no time at all.
+
+    Long cues give way first, so that a short one still stands long enough to be seen.
+    """
     if end - start < len(cues):
         return
-    total = sum(cue.end - cue.start for cue in cues)
+    least = min(SHORTEST, (end - start) // len(cues))
+    room = end - start - least * len(cues)
+    total = sum(cue.end - cue.start - least for cue in cues) or 1
     spent = 0
-    for cue in cues:
-        began, spent = spent, spent + cue.end - cue.start
+    for number, cue in enumerate(cues):
+        began, spent = spent, spent + cue.end - cue.start - least
         yield Cue(
-            start + began * (end - start) // total,
-            start + spent * (end - start) // total,
+            start + number * least + began * room // total,
+            start + (number + 1) * least + spent * room // total,
             cue.lines,
             cue.index,
             cue.paragraph,
