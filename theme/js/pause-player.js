@@ -1,5 +1,4 @@
 import { announce } from "./announce.js";
-import { loadScript } from "./load-script.js";
 import { watchForLoss } from "./missing-video.js";
 import { pauseBetween, untilNext } from "./pause-points.js";
 import { Store } from "./store.js";
@@ -34,8 +33,6 @@ export class PausePlayer extends HTMLElement {
     this.offerButtons(video);
     this.offerSwitch();
     watchForLoss(video, (isMissing) => this.tellLoss(isMissing));
-    const { around } = this.dataset;
-    if (around) addEventListener("load", () => loadScript(around).catch(() => {})); // the page is whole without it
   }
 
   /**

@@ -1,0 +1,174 @@
+"""How late the player halts: 50 pauses in a real Chromium with a real MP4, in each way a video may run.
+
+Run `python bench/pauses.py`; it takes about five minutes. Lateness is how far past the pause point
+the video stands when it has halted, in ms of the video's own time; after a seek past a pause, how
+far past the moment that was sought.
+"""
+
+from __future__ import annotations
+
+import json
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from statistics import median
+from urllib.request import Request, urlopen
+
+import imageio_ffmpeg
+
+ROOT = Path(__file__).parents[1]
+sys.path.insert(0, str(ROOT))
+
+from generator.present.bundle import join_script  # noqa: E402  # run as a file, beside generator/
+from tests import chromium  # noqa: E402  # the same
+from tests.conftest import QUIET  # noqa: E402  # the same
+from tests.local_server import serving  # noqa: E402  # the same
+
+PAUSES = 50
+APART = 0.617
+"""Seconds from pause to pause: no whole number of pictures, which come every 0.04 s."""
+PATIENCE = 240
+"""Seconds for one run; the clock of a hidden tab ticks once a second, so it goes on late."""
+MEDIAN, WORST = 50, 150
+"""ms that are asked for."""
+WAYS = {
+    "at 1 times the speed": "rate=1",
+    "at 0.75 times the speed": "rate=0.75",
+    "at 1.5 times the speed": "rate=1.5",
+    "right after a seek past one": "rate=1&seek=1",
+    "without frame callbacks": "rate=1&frames=none",
+    "in a hidden tab": "rate=1&hidden=1",
+}
+
+
+def main() -> int:
+    """Print one line for each way; 1 when one of them is too late."""
+    late = False
+    with tempfile.TemporaryDirectory() as name, serving(Path(name)) as address:
+        write_page(Path(name))
+        print(f"{PAUSES} pauses each, ms late{'':<13}{'median':>8}{'worst':>8}")
+        for title, way in WAYS.items():
+            found = measure(f"{address}?{way}", hidden="hidden" in way)
+            middle, worst = median(found), max(found)
+            print(f"  {title:<35}{middle:>6.0f}{worst:>8.0f}", flush=True)
+            late = late or middle > MEDIAN or worst > WORST
+    print(f"asked for: median at most {MEDIAN}, worst at most {WORST}")
+    return int(late)
+
+
+def measure(address: str, *, hidden: bool) -> list[float]:
+    """Lateness in ms at every pause of one run; the page tells it by its title."""
+    with browser() as ask:
+        ask("PUT", f"/json/new?{address}")
+        if hidden:
+            ask(
+                "PUT", "/json/new?about:blank"
+            )  # the tab in front; the page waits until it is behind
+        for _ in range(PATIENCE):
+            time.sleep(1)
+            titles = [tab["title"] for tab in ask("GET", "/json/list") if tab["url"] == address]
+            if titles and titles[0].startswith("["):
+                found: list[float] = json.loads(titles[0])
+                return found
+    raise TimeoutError(f"{address} did not come to its end: {titles}")
+
+
+@contextmanager
+def browser() -> Iterator[Ask]:
+    """A Chromium of its own, asked through plain addresses: a debugger would keep its tabs awake."""
+    program = chromium.find()
+    if program is None:
+        raise SystemExit(chromium.WAY_OUT)
+    with tempfile.TemporaryDirectory(ignore_cleanup_errors=True) as profile:
+        flags = [*QUIET, "--headless", "--no-sandbox", "--remote-debugging-port=0"]
+        allow = ["--autoplay-policy=no-user-gesture-required", f"--user-data-dir={profile}"]
+        process = subprocess.Popen([program, *flags, *allow], stderr=subprocess.DEVNULL)
+        try:
+            yield Ask(Path(profile, "DevToolsActivePort"))
+        finally:
+            process.terminate()
+            process.wait()
+
+
+class Ask:
+    """Questions to the browser, once it has written where it listens."""
+
+    def __init__(self, file: Path) -> None:
+        for _ in range(100):
+            if file.exists() and file.read_text("utf-8"):
+                break
+            time.sleep(0.1)
+        self._port = file.read_text("utf-8").split()[0]
+
+    def __call__(self, method: str, path: str) -> list[dict[str, str]]:
+        request = Request(f"http://127.0.0.1:{self._port}{path}", method=method)
+        with urlopen(request) as answer:  # noqa: S310  # the browser, on this machine
+            told: list[dict[str, str]] = json.load(answer)
+        return told
+
+
+def write_page(folder: Path) -> None:
+    """A lesson of nothing but pauses, with the script of the real pages."""
+    scripts = {path.name: path.read_text("utf-8") for path in (ROOT / "theme/js").glob("*.js")}
+    (folder / "lesson.js").write_text(join_script("lesson.js", scripts), "utf-8")
+    pauses = [[f"{number * APART:.3f}", f"stop-{number}"] for number in range(1, PAUSES + 1)]
+    stops = "\n".join(
+        f'<li><section class="stop" id="{stop}" data-at="{at}"><h2 tabindex="-1">Stop</h2>'
+        f'<button type="button" data-go-on hidden>Go on</button></section></li>'
+        for at, stop in pauses
+    )
+    (folder / "index.html").write_text(PAGE.format(pauses=json.dumps(pauses), stops=stops), "utf-8")
+    run = RUN.replace("{apart}", str(APART)).replace("{pauses}", str(PAUSES))
+    (folder / "run.js").write_text(run, "utf-8")
+    look = f"testsrc=size=640x360:rate=25:duration={(PAUSES + 2) * APART:.2f}"
+    shape = ["-c:v", "libx264", "-pix_fmt", "yuv420p", "-g", "25", "-movflags", "+faststart"]
+    program = [imageio_ffmpeg.get_ffmpeg_exe(), "-loglevel", "error"]
+    subprocess.run(
+        [*program, "-f", "lavfi", "-i", look, *shape, str(folder / "clip.mp4")], check=True
+    )
+
+
+PAGE = """<!doctype html>
+<html lang="en">
+<meta charset="utf-8">
+<title>Nothing but pauses</title>
+<script defer src="run.js"></script>
+<script defer src="lesson.js"></script>
+<lesson-thread data-lesson="pauses">
+<pause-player data-pauses='{pauses}'>
+<video controls muted preload="auto" playsinline width="640" height="360" src="clip.mp4"></video>
+</pause-player>
+<ol>{stops}</ol>
+</lesson-thread>
+<script type="application/json" id="words">{{}}</script>
+"""
+
+# Goes on at every stop, as soon as it has stood for a while, and tells at the end how late each was.
+RUN = """
+const asked = new URLSearchParams(location.search);
+const video = document.querySelector("video");
+const apart = {apart}, late = [];
+let sought = 0; // where it was sent past the pause; 0 where it ran into it
+if (asked.has("frames")) HTMLVideoElement.prototype.requestVideoFrameCallback = undefined;
+addEventListener("pause-reached", ({ target }) => setTimeout(() => {
+  const at = Number(target.dataset.at);
+  late.push(Math.round((video.currentTime - (sought || at)) * 1000));
+  if (late.length === {pauses}) return (document.title = JSON.stringify(late));
+  target.querySelector("[data-go-on]").click();
+  if (asked.has("seek")) setTimeout(() => (video.currentTime = sought = at + apart + 0.1), 60);
+}, 60));
+const begin = () => {
+  if (asked.has("hidden") && !document.hidden) return setTimeout(begin, 100);
+  video.defaultPlaybackRate = video.playbackRate = Number(asked.get("rate"));
+  video.play();
+};
+addEventListener("load", begin);
+"""
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,141 @@
+"""What stands around a recording: chapters, captions, what is said, and the way to another site."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from generator.compute.result import LessonResult
+from generator.compute.work_out import work_out
+from generator.model.captions import Cue
+from generator.model.lesson import Lesson
+from generator.present.lesson_page import stop_views
+from generator.present.page import Surround
+from generator.present.say import Say
+from generator.present.transcript import sentences, transcript_view
+from generator.present.video import shown_language, video_view
+from generator.present.views import VideoView
+from generator.problems import Place
+from tests.project import GOOD, ROOT, library, problems, read
+
+CASES = json.loads((ROOT / "tests/examples/transcript.json").read_text("utf-8"))
+THERE = "https://films.example/watch/17"
+VTT = "WEBVTT\n\n00:01.000 --> 00:04.000\nHello from Larkmead.\n\n00:21.000 --> 00:24.000\nLook\n\n00:24.000 --> 00:26.000\nclosely.\n"
+
+
+def surround(language: str = "en", folder: str = "") -> Surround:
+    """Around the pages of one language; Spanish pages stand in a folder of their own."""
+    return Surround(library().site, Say(library().words[language]), folder, (), {}, preview=False)
+
+
+def lesson(folder: Path, video: str, captions: Mapping[str, str] = {}) -> LessonResult:
+    """The good lesson with a recording, and caption files beside it."""
+    beside = folder / "lessons" / "meal"
+    beside.mkdir(parents=True)
+    for name, text in captions.items():
+        (beside / name).write_text(text, "utf-8")
+    made = read(folder, GOOD.replace("stops:", f"video: {video}\nstops:", 1))
+    assert isinstance(made, Lesson), list(map(str, made))
+    return work_out(made, library())
+
+
+def shown(result: LessonResult, around: Surround) -> VideoView:
+    view = video_view(result, stop_views(result, around), around)
+    assert view is not None
+    return view
+
+
+def test_a_chapter_begins_where_its_stop_is_led_up_to(tmp_path: Path) -> None:
+    view = shown(lesson(tmp_path, f"{{elsewhere: {THERE}}}"), surround())
+    assert [(one.at, one.label, one.href, one.pause) for one in view.chapters] == [
+        ("0:00", "Watch", "#watch-1", ""),
+        ("0:21", "Work out the gap", "#breakfast", "0:40"),
+        ("0:41", "Move", "#move-1", "1:20"),
+    ]  # the question at 0:20 takes no time of its own: it stands where the watching ends
+
+
+def test_pauses_are_the_stops_with_a_time_and_nothing_to_watch(tmp_path: Path) -> None:
+    view = shown(lesson(tmp_path, f"{{elsewhere: {THERE}}}"), surround())
+    assert view.pauses == (("20", "guess"), ("40", "breakfast"), ("80", "move-1"))
+
+
+def test_elsewhere_says_where_it_leads(tmp_path: Path) -> None:
+    view = shown(lesson(tmp_path, f"{{elsewhere: {THERE}}}"), surround())
+    assert view.src == ""
+    assert view.elsewhere is not None
+    assert view.elsewhere.href == THERE
+    assert "films.example" in view.elsewhere.says
+    assert "own rules" in view.elsewhere.says
+
+
+@pytest.mark.parametrize(
+    ("video", "what"),
+    [
+        ("{captions: {}}", "names no recording"),
+        ("{elsewhere: http://films.example/17}", "cannot be `http://films.example/17`"),
+        ("{elsewhere: films.example}", "cannot be `films.example`"),
+        ("{elsewhere: https://films.example/a b}", "cannot be"),
+    ],
+)
+def test_a_recording_that_is_nowhere_is_a_sentence(tmp_path: Path, video: str, what: str) -> None:
+    found = problems(tmp_path, GOOD.replace("stops:", f"video: {video}\nstops:", 1))
+    assert len(found) == 1, list(map(str, found))
+    assert what in found[0].what
+    assert "elsewhere" in found[0].hint or "https://" in found[0].hint
+
+
+def test_the_page_in_another_language_finds_the_files_of_the_lesson(tmp_path: Path) -> None:
+    captions = {"v.en.vtt": VTT, "v.es.vtt": VTT}
+    video = f"{{elsewhere: {THERE}, captions: {{en: v.en.vtt, es: v.es.vtt}}}}"
+    view = shown(lesson(tmp_path, video, captions), surround("es", "es/"))
+    assert [(track.src, track.default) for track in view.tracks] == [
+        ("../../meal/v.es.vtt", True),
+        ("../../meal/v.en.vtt", False),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("there", "page", "language"),
+    [
+        (["en", "es"], "es", "es"),
+        (["en"], "es", "en"),
+        (["es", "en"], "fr", "es"),
+        ([], "en", None),
+    ],
+)
+def test_which_captions_are_shown(there: list[str], page: str, language: str | None) -> None:
+    assert shown_language(dict.fromkeys(there), page) == language
+
+
+@pytest.mark.parametrize("case", CASES, ids=[case["title"] for case in CASES])
+def test_captions_become_sentences(case: dict[str, Any]) -> None:
+    """The page's script is held to the same cases."""
+    cues = [
+        Cue(int(at * 1000), int(at * 1000) + 1000, tuple(text.split("\n")), Place("v.vtt"))
+        for at, text in case["cues"]
+    ]
+    assert [[at / 1000, text] for at, text in sentences(cues)] == case["lines"]
+
+
+def test_what_is_said_stands_under_the_stop_it_leads_to(tmp_path: Path) -> None:
+    video = f"{{elsewhere: {THERE}, captions: {{en: v.en.vtt}}}}"
+    result = lesson(tmp_path, video, {"v.en.vtt": VTT})
+    around = surround("es", "es/")
+    view = transcript_view(result, stop_views(result, around), around)
+    assert view is not None
+    assert view.language == "en"
+    said = [(link.href, [(one.at, one.text) for one in lines]) for link, lines in view.parts]
+    assert said == [
+        ("index.html#watch-1", [("0:01", "Hello from Larkmead.")]),
+        ("index.html#breakfast", [("0:21", "Look closely.")]),
+    ]
+
+
+def test_without_captions_there_is_no_page_of_them(tmp_path: Path) -> None:
+    result = lesson(tmp_path, f"{{elsewhere: {THERE}}}")
+    assert transcript_view(result, stop_views(result, surround()), surround()) is None
+    assert shown(result, surround()).transcript == ""
