@@ -16,9 +16,12 @@ from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.model.texts import in_language
 from generator.present import foreign
+from generator.present.foreign import without_marks
 from generator.present.languages import folder_of, presenters
+from generator.present.later import later_files
 from generator.present.problem_band import with_band
 from generator.present.reference import reference_page
+from generator.present.say import Say
 from generator.present.schema import lesson_schema
 from generator.present.site import Output, Presenter, shared_files
 from generator.present.trace_text import trace_json, trace_lines
@@ -27,6 +30,7 @@ from generator.problems import LessonError, Place, Problem, Weight
 from generator.read.handwritten import handwritten_pages
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
+from generator.write.finish import finish_lesson
 from generator.write.new_lesson import new_lesson
 from generator.write.swap import replaced
 from generator.write.translation_file import write_draft, write_marks
@@ -145,7 +149,19 @@ def build(root: Path, *, preview: bool = False) -> Built:
         for result in worked.lessons(language)
         for output in presenter.lesson(result)
     ]
-    return Built(worked, made, (*outputs, *shared_files(theme, recording=recording)))
+    outputs += shared_files(theme, recording=recording)
+    outputs += later_files(theme, (Say(library.words[one]) for one in languages))
+    return Built(worked, made, tuple(outputs))
+
+
+def finish(site: Path, built: Built) -> None:
+    """Add to a written site what is made of its files: take-home copies, and lists of what to keep."""
+    library = built.worked.library
+    for language, folder in built.folders.items():
+        say = Say(library.words[language])
+        for result in built.worked.lessons(language):
+            title = without_marks(result.lesson.file.title)
+            finish_lesson(site, folder + result.lesson.id, title, say, library.site.address)
 
 
 def with_problems(page: str, problems: Iterable[Problem]) -> str:

@@ -18,7 +18,7 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 from mkdocs.structure.toc import get_toc
 
-from generator.build import Built, build, with_problems, write_site
+from generator.build import Built, build, finish, with_problems, write_site
 from generator.problems import LessonError, Problem
 
 log = logging.getLogger("mkdocs.plugins.plumline")
@@ -102,6 +102,11 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         if path == FRONT:
             return self.built.front(language, Markup(html))  # noqa: S704  # the educator's own Markdown
         return self.built.presenters[language].prose(path, str(page.title), html)
+
+    def on_post_build(self, *, config: MkDocsConfig) -> None:
+        """Add what is made of the finished pages; a preview, which makes them anew all the time, does without."""
+        if not self._preview:
+            finish(Path(config.site_dir), self.built)
 
     @property
     def built(self) -> Built:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
+from dataclasses import replace
 
 from markupsafe import Markup
 
 from generator.compute.result import LessonResult
+from generator.present.home_filters import filters, topics_of
 from generator.present.lesson_page import meta_line
 from generator.present.page import Surround
 from generator.present.prose import inline
@@ -17,11 +19,19 @@ from generator.present.views import HomeView, LessonCardView
 def home_view(results: Iterable[LessonResult], intro: Markup, surround: Surround) -> HomeView:
     """The lessons in the order of their folders."""
     title, below = _first_heading(intro)
+    lessons = tuple(_card(result, surround) for result in results)
+    page = surround.page("index.html", "")
     return HomeView(
-        page=surround.page("index.html", ""),
+        page=replace(
+            page,
+            script=f"{page.root}assets/home-{page.language}.js",
+            script_words=Markup("{}"),  # its script brings its own
+        ),
         title=title or surround.site.programme,
         intro=below,
-        lessons=tuple(_card(result, surround) for result in results),
+        filters=filters(lessons, surround.say),
+        lessons=lessons,
+        count=surround.say("later_lessons", n=len(lessons)),
     )
 
 
@@ -32,12 +42,17 @@ def _first_heading(intro: Markup) -> tuple[Markup, Markup]:
 
 
 def _card(result: LessonResult, surround: Surround) -> LessonCardView:
-    file, say = result.lesson.file, surround.say
-    measures = dict.fromkeys(one.stop.measure for one in result.comparisons.values())
+    lesson, say = result.lesson, surround.say
+    file, topics = lesson.file, topics_of(result)
+    others = (one for one, has in surround.elsewhere.items() if lesson.id in has)
     return LessonCardView(
-        href=f"{result.lesson.id}/index.html",
+        href=f"{lesson.id}/index.html",
         title=file.title,
         summary=inline(file.summary),
         meta=meta_line(result, say),
-        topic=say.listed(tuple(say(f"measure_{measure}") for measure in measures)),
+        topic=say.listed(tuple(say(f"measure_{topic}") for topic in topics)),
+        grades=" ".join(map(str, range(file.grades.first, file.grades.last + 1))),
+        minutes=file.minutes,
+        topics=" ".join(topics),
+        languages=" ".join((say.language, *others)),
     )

@@ -15,6 +15,7 @@ from generator.present.say import Say
 from generator.present.stamp import print_stamp
 from generator.present.stops.head import Telling
 from generator.present.stops.view import stop_view
+from generator.present.take_home import SIZE, take_home_name
 from generator.present.video import video_view
 from generator.present.views import LessonView, LinkView, StopView
 
@@ -41,6 +42,7 @@ def lesson_view(
         downloads=downloads(result, say),
         notes=LinkView("notes.html", say("notes_title")),
         pack=_pack(surround),
+        take_home=_take_home(lesson.id, surround),
         care=care_lines(say),
         allergens=allergen_line(result, say),
         stamp=print_stamp(result),
@@ -64,6 +66,13 @@ def _pack(surround: Surround) -> LinkView | None:
     if not surround.has_recording_pack:
         return None
     return LinkView("recording/index.html", surround.say("recording_title"))
+
+
+def _take_home(lesson: str, surround: Surround) -> LinkView | None:
+    """The copy is made of the finished pages, and so is what stands in the place of its size."""
+    if surround.preview:
+        return None
+    return LinkView(take_home_name(lesson), surround.say("take_home", size=SIZE))
 
 
 def meta_line(result: LessonResult, say: Say) -> str:

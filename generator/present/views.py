@@ -444,6 +444,8 @@ class LessonView:
     """The teaching notes."""
     pack: LinkView | None
     """The recording pack, where it is made."""
+    take_home: LinkView | None
+    """The lesson as one file to unpack; none in the preview."""
     care: tuple[str, ...]
     allergens: str
     """``Foods shown contain wheat and milk.``, or empty."""
@@ -533,6 +535,24 @@ class LessonCardView:
     meta: str
     topic: str
     """Measures it compares."""
+    grades: str
+    """Every grade it is for, ``3 4 5``; kindergarten is 0."""
+    minutes: int
+    topics: str
+    """Names of the topics, ``energy sodium``."""
+    languages: str
+    """Tags of the languages it is there in, ``en es``."""
+
+
+@dataclass(frozen=True, slots=True)
+class FilterView:
+    """Something to choose lessons by."""
+
+    name: str
+    """Also the name in the page's address."""
+    label: str
+    choices: tuple[tuple[str, str], ...]
+    """Value and wording; the first chooses every lesson."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -542,7 +562,10 @@ class HomeView:
     page: PageView
     title: str
     intro: Markup
+    filters: tuple[FilterView, ...]
     lessons: tuple[LessonCardView, ...]
+    count: str
+    """``5 lessons``"""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,39 @@
+"""Scripts and styles that come after a page, or that only the front page needs."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Iterator
+from pathlib import Path
+
+from generator.present.bundle import join_script, join_styles
+from generator.present.say import Say
+from generator.present.site import Output
+
+WORKER = "sw.js"
+"""The service worker stands at the site's root: it may answer nothing above its own folder."""
+_TEXTS = "more-texts.js"
+
+
+def later_files(theme: Path, says: Iterable[Say]) -> Iterator[Output]:
+    """The bundles with their texts, once for each language, and what they all share."""
+    scripts = _texts(theme, "js")
+    for name in ("later.css", "home.css"):
+        yield Output(f"assets/{name}", join_styles(name, _texts(theme, "css")))
+    for say in says:
+        spoken = {**scripts, _TEXTS: _texts_module(say)}
+        for name in ("later", "home"):
+            bundle = join_script(f"{name}.js", spoken)
+            yield Output(f"assets/{name}-{say.locale}.js", bundle)
+    yield Output(WORKER, join_script(WORKER, scripts))
+
+
+def _texts_module(say: Say) -> str:
+    texts = json.dumps(say.starting_with("later_"), ensure_ascii=False, sort_keys=True)
+    return f"export const moreTexts = {texts};\n"
+
+
+def _texts(theme: Path, kind: str) -> dict[str, str]:
+    """Style sheets or scripts by their name below their folder."""
+    files = sorted((theme / kind).rglob(f"*.{kind}"))
+    return {file.relative_to(theme / kind).as_posix(): file.read_text("utf-8") for file in files}
