@@ -31,6 +31,10 @@ def rehearse(ctx: click.Context, lesson: str, root: Path) -> None:
     length = f"{made.seconds // 60}:{made.seconds % 60:02}"
     kept = "is the draft of its captions" if made.drafted else "was edited, so it stays as it is"
     click.echo(f"{video} is made, {length} long, and {captions} {kept}.")
+    if made.recorded:
+        click.echo(
+            f"The film it takes the place of was on record. Renew that: plumline recorded {lesson}"
+        )
 
 
 @click.command()

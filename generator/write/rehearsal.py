@@ -15,6 +15,7 @@ from tempfile import TemporaryDirectory
 
 from generator.present.rehearsal import Picture, Rehearsal
 from generator.problems import LessonError, Place, Problem
+from generator.write.recorded import RECORDED
 
 FRAMES_A_SECOND = 10
 """A pause point falls on a frame to a tenth of a second, and a still slide costs next to nothing."""
@@ -32,6 +33,8 @@ class Rehearsed:
     """Whether the captions are a draft made just now; edited ones stay as they are."""
     seconds: int
     """Length of the video, rounded."""
+    recorded: bool
+    """Whether the numbers of an older film are kept beside it."""
 
 
 def write_rehearsal(made: Rehearsal, folder: Path) -> Rehearsed:
@@ -70,7 +73,7 @@ def write_rehearsal(made: Rehearsal, folder: Path) -> Rehearsed:
     if drafted:
         captions.write_text(made.webvtt, "utf-8", newline="\n")
     seconds = sum(picture.seconds for picture in made.pictures)
-    return Rehearsed(video, captions, drafted, round(seconds))
+    return Rehearsed(video, captions, drafted, round(seconds), (folder / RECORDED).exists())
 
 
 def encoder() -> str | None:

@@ -1,0 +1,233 @@
+"""The pages for filming, and the rehearsal video, in a real Chromium."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser, Page, expect
+
+from generator.build import build
+from generator.present.rehearsal import rehearsal
+from generator.present.say import Say
+from generator.write.rehearsal import write_rehearsal
+from tests.project import ROOT, library
+from tests.site_data.test_lessons import RESULTS
+
+FOLDER = "river-walk/recording"
+
+
+@pytest.fixture(scope="module")
+def pack(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The preview's files, without its server."""
+    folder = tmp_path_factory.mktemp("preview")
+    media = shutil.ignore_patterns("*.yaml", "*.md")
+    shutil.copytree(ROOT / "lessons", folder, ignore=media, dirs_exist_ok=True)
+    for output in build(ROOT, preview=True).outputs:
+        file = folder / output.path
+        file.parent.mkdir(parents=True, exist_ok=True)
+        text = output.content
+        file.write_bytes(text if isinstance(text, bytes) else text.encode())
+    return folder
+
+
+@pytest.fixture
+def browser_context_args() -> dict[str, Any]:
+    """A laptop on the kitchen table."""
+    return {"viewport": {"width": 1280, "height": 720}}
+
+
+@pytest.fixture
+def address(pack: Path, serve: Callable[[Path], str]) -> str:
+    return serve(pack) + FOLDER
+
+
+@pytest.mark.parametrize("name", ["index", "script", "slides"])
+def test_nothing_keeps_anyone_out(
+    page: Page, address: str, axe: Callable[[Page], list[str]], name: str
+) -> None:
+    page.goto(f"{address}/{name}.html")
+    assert axe(page) == []
+
+
+@pytest.mark.parametrize("name", ["index", "script", "slides"])
+def test_it_fits_a_narrow_screen(page: Page, address: str, name: str) -> None:
+    """WCAG 2.2, 1.4.10 Reflow: 320 px without a second direction (references.md 6.4, M)."""
+    page.set_viewport_size({"width": 320, "height": 640})
+    page.goto(f"{address}/{name}.html")
+    assert page.evaluate("document.documentElement.scrollWidth") <= 320
+
+
+def here(page: Page) -> str | None:
+    return page.locator(".slide[data-here]").get_attribute("id")
+
+
+def test_slides_are_a_long_page_without_a_script(browser: Browser, address: str) -> None:
+    context = browser.new_context(java_script_enabled=False)
+    page = context.new_page()
+    page.goto(f"{address}/slides.html")
+    assert page.locator(".slide:visible").count() == page.locator(".slide").count() > 10
+    expect(page.locator("[data-show]")).to_be_hidden()
+    context.close()
+
+
+def test_one_key_leads_on_and_others_anywhere(page: Page, address: str) -> None:
+    page.goto(f"{address}/slides.html")
+    last = f"slide-{page.locator('.slide').count()}"
+    page.get_by_role("button", name="Show full screen").press("Enter")
+    assert page.locator(".slide:visible").count() == 1
+    walked = [here(page)]
+    for key in ("Space", "ArrowRight", "PageDown", "ArrowLeft", "End", "ArrowRight", "Home"):
+        page.keyboard.press(key)
+        walked.append(here(page))
+    assert walked == [
+        *("slide-1", "slide-2", "slide-3", "slide-4", "slide-3"),
+        *(last, last, "slide-1"),
+    ]
+    page.keyboard.press("Escape")
+    expect(page.locator("film-slides")).not_to_have_attribute("data-showing", "")
+    assert page.locator(".slide:visible").count() > 10
+
+
+def test_a_slide_named_in_the_address_comes_first(page: Page, address: str) -> None:
+    page.goto(f"{address}/slides.html#slide-5")
+    page.get_by_role("button", name="Show full screen").press("Enter")
+    assert here(page) == "slide-5"
+
+
+def test_a_slide_fills_the_window_and_nothing_is_cut_off(page: Page, address: str) -> None:
+    page.goto(f"{address}/slides.html")
+    page.get_by_role("button", name="Show full screen").press("Enter")
+    for _ in range(page.locator(".slide").count()):
+        cut = page.locator(".slide[data-here]").evaluate("""slide => {
+          const edge = slide.getBoundingClientRect();
+          return [...slide.querySelectorAll("*")].filter((part) => {
+            const box = part.getBoundingClientRect();
+            return box.width && (box.right > edge.right + 1 || box.bottom > edge.bottom + 1);
+          }).length + (edge.width < innerWidth - 1 && edge.height < innerHeight - 1);
+        }""")
+        assert cut == 0, here(page)
+        page.keyboard.press("ArrowRight")
+
+
+def test_the_numbers_on_the_slides_are_those_of_the_page(page: Page, address: str) -> None:
+    page.goto(f"{address}/slides.html")
+    shown = page.locator(".slide-row-of-two .value").all_inner_texts()
+    page.goto(f"{address}/../index.html")
+    held = page.locator("#lunch .holding b").all_inner_texts()
+    assert [text.split() for text in shown] == [text.split() for text in held[: len(shown)]]
+    assert len(shown) == 6
+
+
+def current(page: Page) -> str:
+    return page.locator(".script [aria-current]").inner_text()
+
+
+def test_the_script_moves_at_the_chosen_pace_and_halts_at_the_pause(
+    page: Page, address: str
+) -> None:
+    """80 words lead to the first pause but one: at 240 a minute 103 words take 26 s of a false clock."""
+    page.clock.install()
+    page.goto(f"{address}/script.html")
+    page.get_by_label("Words a minute").fill("240")
+    page.locator("h1").click()
+    page.keyboard.press("Space")
+    page.clock.run_for(10_000)  # 40 words: the first paragraph has 30
+    assert current(page).startswith("Omar wants to pack")
+    page.clock.run_for(20_000)
+    assert current(page).startswith("Row one."), "it waits before the words after the pause"
+    expect(page.get_by_role("button", name="Start")).to_be_visible()
+    page.clock.run_for(20_000)
+    assert current(page).startswith("Row one.")
+    page.keyboard.press("Space")
+    page.clock.run_for(8_000)
+    assert current(page).startswith("Row two.")
+
+
+def test_space_on_a_button_presses_the_button_once(page: Page, address: str) -> None:
+    page.goto(f"{address}/script.html")
+    page.get_by_role("button", name="Start").press("Space")
+    expect(page.get_by_role("button", name="Halt")).to_be_visible()
+
+
+def test_with_reduced_motion_it_steps_from_paragraph_to_paragraph(page: Page, address: str) -> None:
+    page.emulate_media(reduced_motion="reduce")
+    page.clock.install()
+    page.goto(f"{address}/script.html")
+    page.keyboard.press("Space")
+    page.clock.run_for(16_000)  # the second paragraph has come to the eyes
+    places = set()
+    for _ in range(5):
+        page.clock.run_for(200)
+        places.add(page.evaluate("scrollY"))
+    assert len(places) == 1
+
+
+def test_letters_grow_and_shrink(page: Page, address: str) -> None:
+    page.goto(f"{address}/script.html")
+    size = "() => parseFloat(getComputedStyle(document.querySelector('.script')).fontSize)"
+    usual = page.evaluate(size)
+    page.get_by_role("button", name="Larger").click()
+    assert page.evaluate(size) > usual
+    for _ in range(9):
+        page.get_by_role("button", name="Smaller").click()
+    assert 0 < page.evaluate(size) < usual
+
+
+FRAME = """async (at) => {
+  const video = document.querySelector("video");
+  video.currentTime = at;
+  // `seeked` may come before the picture does.
+  await new Promise((seen) => video.requestVideoFrameCallback(seen));
+  return small(video, video.videoWidth, video.videoHeight);
+}"""
+"""What the video shows at a moment, in 64 by 36 points."""
+
+HELP = """
+function small(picture, width, height) {
+  const canvas = document.createElement("canvas");
+  [canvas.width, canvas.height] = [64, 36];
+  const pen = canvas.getContext("2d");
+  pen.drawImage(picture, 0, 0, width, height, 0, 0, 64, 36);
+  return [...pen.getImageData(0, 0, 64, 36).data];
+}
+async function slide(name) {
+  const image = new Image();
+  image.src = name;
+  await image.decode();
+  return small(image, image.naturalWidth, image.naturalHeight);
+}
+"""
+
+
+def test_a_rehearsal_of_three_minutes_plays_and_seeks_to_the_right_slide(
+    tmp_path: Path, serve: Callable[[Path], str], page: Page
+) -> None:
+    """In the middle of each slide, of all slides drawn, the video looks most like that one."""
+    made = rehearsal(RESULTS["soup-night"], Say(library().words["en"]), ROOT / "theme")
+    # A folder of its own: a rehearsal of the same name lies beside the lesson.
+    written = write_rehearsal(made, tmp_path)
+    assert written.seconds >= 180
+    shutil.move(written.video, tmp_path / "film.mp4")
+    for number, picture in enumerate(made.pictures):
+        (tmp_path / f"{number}.png").write_bytes(picture.png)
+    (tmp_path / "help.js").write_text(HELP, "utf-8")
+    (tmp_path / "index.html").write_text(
+        '<!doctype html><title>Film</title><video src="film.mp4" muted></video><script src="help.js"></script>',
+        "utf-8",
+    )
+    page.goto(serve(tmp_path))
+    page.wait_for_function("document.querySelector('video').readyState >= 1")
+    drawn = [page.evaluate("name => slide(name)", f"{n}.png") for n in range(len(made.pictures))]
+    begin, nearest = 0.0, []
+    for picture in made.pictures:
+        seen = page.evaluate(FRAME, begin + picture.seconds / 2)
+        distances = [sum(abs(a - b) for a, b in zip(seen, one, strict=True)) for one in drawn]
+        nearest.append(distances.index(min(distances)))
+        begin += picture.seconds
+    assert nearest == list(range(len(made.pictures)))
+    page.evaluate("document.querySelector('video').play()")
+    page.wait_for_function("document.querySelector('video').currentTime > 0.3")

@@ -1,0 +1,80 @@
+"""What an educator types around filming, and what she is told."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner, Result
+
+from generator.cli import main
+from tests.project import GOOD, put
+from tests.site_project import copy_project
+
+NAMED = "video: {file: meal.mp4, captions: {en: meal.en.vtt}}\n"
+
+
+@pytest.fixture
+def root(tmp_path: Path) -> Path:
+    """A site with one lesson, whose video is not there yet."""
+    project = copy_project(tmp_path / "project", lessons=False)
+    put(project, GOOD.replace("stops:\n", NAMED + "stops:\n"), "meal")
+    return project
+
+
+def plumline(root: Path, *words: str) -> Result:
+    return CliRunner().invoke(main, [*words, "--root", str(root)], catch_exceptions=False)
+
+
+def test_a_rehearsal_makes_the_video_and_the_captions_that_were_missing(root: Path) -> None:
+    assert plumline(root, "check").exit_code == 1, "the lesson names files that are not there"
+    done = plumline(root, "rehearse", "meal")
+    assert done.stdout == (
+        "lessons/meal/meal.mp4 is made, 1:22 long, "
+        "and lessons/meal/meal.en.vtt is the draft of its captions.\n"
+    )
+    assert plumline(root, "check").exit_code == 0
+
+
+def test_a_longer_lesson_is_rehearsed_again(root: Path) -> None:
+    plumline(root, "rehearse", "meal")
+    file = root / "lessons/meal/lesson.yaml"
+    file.write_text(file.read_text("utf-8").replace('at: "1:20"', 'at: "1:50"'), "utf-8")
+    assert "beyond the end of the video" in plumline(root, "check").stderr
+    assert "1:52 long" in plumline(root, "rehearse", "meal").stdout
+    assert plumline(root, "check").exit_code == 0
+
+
+def test_edited_captions_stay_and_she_is_told(root: Path) -> None:
+    captions = root / "lessons/meal/meal.en.vtt"
+    captions.write_text("WEBVTT\n\n00:01.000 --> 00:03.000\nMine.\n", "utf-8")
+    assert (
+        "meal.en.vtt was edited, so it stays as it is" in plumline(root, "rehearse", "meal").stdout
+    )
+    assert "Mine." in captions.read_text("utf-8")
+
+
+def test_a_mistake_elsewhere_in_the_lesson_still_stops_a_rehearsal(root: Path) -> None:
+    file = root / "lessons/meal/lesson.yaml"
+    file.write_text(file.read_text("utf-8").replace("apple-raw", "aple-raw"), "utf-8")
+    done = plumline(root, "rehearse", "meal")
+    assert done.exit_code == 1
+    assert "there is no food `aple-raw`" in done.stderr
+    assert not (root / "lessons/meal/meal.mp4").exists()
+
+
+def test_the_record_of_a_film_names_its_day_and_how_many_numbers(root: Path) -> None:
+    """Four sides and two counts; both gaps are whole tens, so nothing is left over."""
+    done = plumline(root, "recorded", "meal", "--on", "2026-03-14")
+    assert done.stdout == "lessons/meal/recorded.yaml keeps 6 numbers as filmed on 2026-03-14.\n"
+    assert 'filmed: "2026-03-14"' in (root / "lessons/meal/recorded.yaml").read_text("utf-8")
+    assert (
+        "on record. Renew that: plumline recorded meal" in plumline(root, "rehearse", "meal").stdout
+    )
+
+
+@pytest.mark.parametrize("word", ["rehearse", "recorded"])
+def test_a_lesson_that_is_not_there_is_told_with_those_that_are(root: Path, word: str) -> None:
+    done = plumline(root, word, "mael")
+    assert done.exit_code == 2
+    assert "there is no lesson `mael`; there are meal" in done.stderr

@@ -1,0 +1,229 @@
+"""The recording pack: times that add up, foods as weighed, and corrections between the captions."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import replace
+from decimal import Decimal
+from pathlib import Path
+
+import pytest
+
+from generator.compute.result import LessonResult
+from generator.model.recorded import FilmedFigure, Recorded, RecordedFile
+from generator.present.lesson_page import stop_views
+from generator.present.page import Surround
+from generator.present.recording.corrections import corrected_captions, corrections
+from generator.present.recording.filmed import filmed_figures, recorded_text
+from generator.present.recording.pack import pack_pages
+from generator.present.recording.views import PackView, ScriptView, SlidesView
+from generator.present.say import Say
+from generator.present.slides import slides
+from generator.read.recorded import read_recorded
+from tests.project import ROOT, library
+from tests.site_data.test_lessons import RESULTS
+
+SAY = Say(library().words["en"])
+RIVER, DAYS = RESULTS["river-walk"], RESULTS["two-days"]
+CAPTIONS = "river-walk.en.vtt"
+
+
+def surround(**site: object) -> Surround:
+    return Surround(library().site.model_copy(update=site), SAY, "", (), {}, preview=True)
+
+
+def pack(result: LessonResult) -> tuple[PackView, ScriptView, SlidesView]:
+    around = surround()
+    first, second, third = (
+        page.view for page in pack_pages(result, stop_views(result, around), around)
+    )
+    assert isinstance(first, PackView)
+    assert isinstance(second, ScriptView)
+    assert isinstance(third, SlidesView)
+    return first, second, third
+
+
+def plain(text: str) -> str:
+    return text.replace("\N{NO-BREAK SPACE}", " ")
+
+
+def test_the_cue_sheet_counts_words_and_says_whether_they_fit() -> None:
+    """Words counted by hand in the lesson file; 23 × 60 ÷ 130 = 10.6 s; from 0:41 to 0:54 are 13 s."""
+    guess = pack(RIVER)[0].cues[1]
+    assert (guess.heading, guess.planned, guess.words) == ("Make a guess", "0:41–0:54", "23")
+    assert tuple(map(plain, (guess.spoken, guess.given, guess.fits))) == (
+        "11 s",
+        "13 s",
+        "fits, 2 s left",
+    )
+
+
+def test_the_running_time_is_the_words_so_far_and_a_second_after_each_pause() -> None:
+    """80 words at 130 a minute take 37 s, 23 take 11 s; then the video waits once."""
+    assert [cue.running for cue in pack(RIVER)[0].cues[:3]] == ["0:00", "0:37", "0:49"]
+
+
+def test_words_that_take_too_long_are_told() -> None:
+    """60 more words in a stop of 13 s: 83 × 60 ÷ 130 = 38.3 s, which is 39 − 13 = 26 s too long."""
+    lesson = RIVER.lesson
+    stops = list(lesson.file.stops)
+    stops[1] = stops[1].model_copy(update={"say": f"{stops[1].say} {'word ' * 60}"})
+    file = lesson.file.model_copy(update={"stops": tuple(stops)})
+    longer = replace(RIVER, lesson=replace(lesson, file=file))
+    assert plain(pack(longer)[0].cues[1].fits) == "26 s too long"
+
+
+def test_the_table_is_laid_with_what_is_weighed() -> None:
+    """Weights of SR Legacy portions: apple 182 g, pie 155 g, 8 fl oz of water 237 g."""
+    shots = {shot.heading: list(map(plain, shot.things)) for shot in pack(RIVER)[0].shots}
+    assert shots["Two lunches, three rows"][:2] == [
+        "Apple: 1 medium, 182 g",
+        "Apple pie: 1 slice, 155 g",
+    ]
+    assert shots["Move the gaps"] == [
+        "two small bottles, shut tight",
+        "a steady chair without wheels",
+    ]
+    assert "two small bottles shut tight" in shots["For the learner"]
+
+
+def test_a_day_lays_every_food_of_it() -> None:
+    shots = {shot.heading: shot.things for shot in pack(DAYS)[0].shots}
+    assert len(shots["Nia, on a school day"]) == 7
+    assert len(shots["Jonas, on the day of the long path"]) == 8
+
+
+@pytest.mark.parametrize("result", RESULTS.values(), ids=RESULTS)
+def test_the_script_is_all_that_is_said_and_halts_once_at_each_pause(result: LessonResult) -> None:
+    script = pack(result)[1]
+    said = " ".join(part.text for stop in script.stops for part in stop.parts)
+    assert said.split() == [
+        word for stop in result.lesson.file.stops for word in (stop.say or "").split()
+    ]
+    for stop in script.stops:
+        halts = [part.halts for part in stop.parts]
+        assert halts == [False] * (len(halts) - 1) + [bool(stop.pause)]
+
+
+@pytest.mark.parametrize("result", RESULTS.values(), ids=RESULTS)
+def test_the_slides_are_those_of_the_rehearsal(result: LessonResult) -> None:
+    shown = pack(result)[2].slides
+    assert [view.content for view in shown] == [slide.content for slide in slides(result, SAY)]
+    for view in shown:
+        assert (ROOT / "theme" / "recording" / "slides" / f"{view.layout}.html").is_file()
+        assert view.knots.count("here") == 1
+
+
+@pytest.mark.parametrize("result", RESULTS.values(), ids=RESULTS)
+def test_a_record_is_read_as_it_was_written(result: LessonResult, tmp_path: Path) -> None:
+    figures = filmed_figures(result, SAY)
+    assert figures
+    folder = tmp_path / "lessons" / "one"
+    folder.mkdir(parents=True)
+    text = recorded_text("one", "2026-03-14", figures)
+    (folder / "recorded.yaml").write_text(text, "utf-8")
+    read = read_recorded(tmp_path, "lessons/one", None, [])
+    assert read is not None
+    assert read.file.figures == figures
+
+
+def test_a_number_is_filmed_while_its_slide_stands() -> None:
+    """Row one is spoken from 0:55, a second after the pause at 0:54; row two from 1:07.3."""
+    [apple] = [one for one in filmed_figures(RIVER, SAY) if one.id == "lunch.row-1.first"]
+    assert (apple.value, apple.start, apple.end) == (90, 55, 68)
+
+
+def filmed(value: int, **changed: object) -> LessonResult:
+    """The river walk, filmed when the pie had another number."""
+    figure = {
+        "id": "lunch.row-1.second",
+        "value": Decimal(value),
+        "unit": "kcal",
+        "stop": "lunch",
+        "from": "0:55",
+        "to": "1:08",
+        **changed,
+    }
+    file = RecordedFile(filmed="2026-03-14", figures=(FilmedFigure.model_validate(figure),))
+    captions = {CAPTIONS: (ROOT / "lessons" / "river-walk" / CAPTIONS).read_text("utf-8")}
+    lesson = replace(RIVER.lesson, recorded=Recorded(file, RIVER.lesson.places, captions))
+    return replace(RIVER, lesson=lesson)
+
+
+def test_a_changed_number_is_set_right_at_its_stop() -> None:
+    assert corrections(filmed(400), SAY) == {
+        "lunch": ("In the video it is 400 (Apple pie). The number is now 410.",)
+    }
+    assert corrections(filmed(410), SAY) == {}
+    assert corrections(RIVER, SAY) == {}
+
+
+def test_a_number_that_is_gone_has_nothing_to_be_set_right() -> None:
+    assert corrections(filmed(400, id="lunch.row-9.second"), SAY) == {}
+
+
+def corrected(result: LessonResult, languages: tuple[str, ...] = ("en",)) -> Mapping[str, str]:
+    return corrected_captions(result, SAY, languages)
+
+
+def test_the_captions_hold_the_correction_at_that_time_and_all_they_held() -> None:
+    text = corrected(filmed(400))[CAPTIONS]
+    cue = "00:55.000 --> 01:01.000 line:0\nNow 410, not 400\n(Apple pie)\n\n"
+    assert text.count(cue) == 1
+    assert text.replace(cue, "") == (ROOT / "lessons" / "river-walk" / CAPTIONS).read_text("utf-8")
+
+
+def test_the_cues_stay_in_the_order_of_their_times() -> None:
+    """W3C WebVTT: a cue begins no earlier than the cues before it (references.md 6.1, status M)."""
+    times = re.findall(r"^(\d\d:\d\d\.\d{3}) -->", corrected(filmed(400))[CAPTIONS], re.MULTILINE)
+    assert times == sorted(times)
+
+
+def test_the_lines_of_a_correction_are_no_longer_than_those_of_a_caption() -> None:
+    """32 letters: the older DCMP Captioning Key (references.md 6.2, R)."""
+    text = corrected(filmed(400))[CAPTIONS]
+    assert all(len(line) <= 32 for line in text.split("line:0\n")[1].split("\n\n")[0].split("\n"))
+
+
+@pytest.mark.parametrize(
+    ("languages", "corrects"), [(("en",), True), (("en", "es"), True), (("es", "en"), True)]
+)
+def test_each_language_corrects_its_own_captions(
+    languages: tuple[str, ...], corrects: bool
+) -> None:
+    assert bool(corrected(filmed(400), languages)) is corrects
+    spanish = Say(library().words["es"]) if "es" in library().words else None
+    if spanish:
+        assert corrected_captions(filmed(400), spanish, ("en", "es")) == {}
+
+
+def test_captions_in_a_language_without_pages_go_with_the_first() -> None:
+    result = filmed(400)
+    video = result.lesson.file.video
+    assert video is not None
+    other = video.model_copy(update={"captions": {"fr": CAPTIONS}})
+    file = result.lesson.file.model_copy(update={"video": other})
+    result = replace(result, lesson=replace(result.lesson, file=file))
+    assert list(corrected(result, ("en", "es"))) == [CAPTIONS]
+
+
+def test_what_to_film_again_stands_on_the_first_page() -> None:
+    assert pack(filmed(400))[0].again == ("0:55 to 1:08: Apple pie was 400, and is 410 now.",)
+    gone = pack(filmed(400, id="lunch.row-9.second"))[0].again
+    assert gone == ("0:55 to 1:08: 400 (lunch.row-9.second) is not in the lesson any more.",)
+    assert "plumline recorded two-days" in pack(DAYS)[0].again[0]
+
+
+@pytest.mark.parametrize(("wanted", "made"), [(True, True), (False, False)])
+def test_the_published_site_has_the_pack_only_where_it_is_asked_for(
+    wanted: bool, made: bool
+) -> None:
+    around = replace(surround(publish_recording_pack=wanted), preview=False)
+    assert around.has_recording_pack is made
+
+
+def test_the_end_of_a_number_is_never_before_its_beginning() -> None:
+    for result in RESULTS.values():
+        for one in filmed_figures(result, SAY):
+            assert Decimal(0) <= one.start < one.end

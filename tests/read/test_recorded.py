@@ -1,0 +1,71 @@
+"""The record of a film: what is read from it, and each mistake in it told at its place."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from pathlib import Path
+
+import pytest
+
+from generator.model.lesson import Video
+from generator.problems import Problem
+from generator.read.recorded import read_recorded
+
+GOOD = """\
+filmed: "2026-03-14"
+figures:
+  - {id: lunch.row-1.first, value: 90, unit: kcal, stop: lunch, from: "0:55", to: "1:08"}
+"""
+
+
+def put(root: Path, text: str) -> Path:
+    folder = root / "lessons" / "walk"
+    folder.mkdir(parents=True)
+    (folder / "recorded.yaml").write_text(text, "utf-8")
+    return folder
+
+
+def test_without_a_file_nothing_was_recorded(tmp_path: Path) -> None:
+    problems: list[Problem] = []
+    assert read_recorded(tmp_path, "lessons/walk", None, problems) is None
+    assert problems == []
+
+
+def test_a_number_is_read_with_its_time(tmp_path: Path) -> None:
+    put(tmp_path, GOOD)
+    problems: list[Problem] = []
+    read = read_recorded(tmp_path, "lessons/walk", None, problems)
+    assert read is not None, problems
+    [figure] = read.file.figures
+    assert (read.file.filmed, figure.id, figure.value) == ("2026-03-14", "lunch.row-1.first", 90)
+    assert (figure.start, figure.end) == (Decimal(55), Decimal(68))
+
+
+def test_the_captions_of_the_lesson_come_along(tmp_path: Path) -> None:
+    folder = put(tmp_path, GOOD)
+    (folder / "walk.en.vtt").write_text("WEBVTT\n", "utf-8")
+    video = Video(file="walk.mp4", captions={"en": "walk.en.vtt", "es": "walk.es.vtt"})
+    read = read_recorded(tmp_path, "lessons/walk", video, [])
+    assert read is not None
+    assert dict(read.captions) == {"walk.en.vtt": "WEBVTT\n"}
+
+
+@pytest.mark.parametrize(
+    ("text", "line", "what"),
+    [
+        (GOOD.replace("2026-03-14", "March"), 1, "filmed"),
+        (GOOD.replace("value: 90", "value: ninety"), 3, "value"),
+        (GOOD.replace('"0:55"', "0:55"), 3, "0:55"),
+        (GOOD.replace("unit:", "unitt:"), 3, "unit"),
+        ("filmed: [\n", 1, ""),
+    ],
+    ids=["date", "value", "time without quotes", "key", "broken"],
+)
+def test_a_mistake_is_told_at_its_line(tmp_path: Path, text: str, line: int, what: str) -> None:
+    put(tmp_path, text)
+    problems: list[Problem] = []
+    assert read_recorded(tmp_path, "lessons/walk", None, problems) is None
+    assert problems
+    assert {problem.place.path for problem in problems} == {"lessons/walk/recorded.yaml"}
+    assert line in {problem.place.line for problem in problems}
+    assert what in " ".join(map(str, problems))
