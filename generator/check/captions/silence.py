@@ -16,7 +16,7 @@ _FEWEST = 6
 
 
 def silence(result: LessonResult) -> Iterator[Problem]:
-    """A long stretch without a cue in a stop whose script has words that no cue of the stop has.
+    """The longest stretch without a cue in a stop whose script has words that no cue of the stop has.
 
     In the lesson's own language the script is compared word by word. Captions in any other language
     are held against those: a long stretch without a cue where the others speak.
@@ -25,7 +25,8 @@ def silence(result: LessonResult) -> Iterator[Problem]:
     own = lesson.captions.get(lesson.language)
     for file in lesson.captions.values():
         for part in on_air(lesson.file.stops, file.cues):
-            for start, end in _stretches(part, result):
+            stretches = list(_stretches(part, result))
+            for start, end in sorted(stretches, key=lambda both: both[0] - both[1])[:1]:
                 if file is own:
                     yield from _against_script(result, file, part, (start, end))
                 elif own and any(start <= cue.start_ms and cue.end_ms <= end for cue in own.cues):
@@ -59,7 +60,7 @@ def _against_script(
 
 
 def _words(text: str) -> Counter[str]:
-    return Counter(word.lower() for word in re.findall(r"[^\W_]+", text))
+    return Counter(word.lower() for word in re.findall(r"\d+(?:[.,]\d+)*|[^\W_]+", text))
 
 
 def _place(file: CaptionFile, part: OnAir, start: int) -> Place:

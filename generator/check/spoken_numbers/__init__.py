@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from decimal import Decimal
+from types import MappingProxyType
 
 from generator.check.claims.english import ENGLISH as ENGLISH_GRAMMAR
 from generator.check.claims.grammar import Grammar
@@ -19,6 +21,7 @@ from generator.check.spoken_numbers.spanish import SPANISH
 from generator.check.spoken_numbers.speech import Speech, captions_speech, script_speech
 from generator.check.spoken_numbers.tongue import Tongue
 from generator.check.spoken_numbers.whose import Follower, Seats
+from generator.compute.recorded import values_as_filmed
 from generator.compute.result import LessonResult
 from generator.problems import Problem, Weight
 
@@ -43,7 +46,7 @@ def spoken_numbers(result: LessonResult) -> Iterator[Problem]:
     yield from _questions(result, script, script, lesson.language)
     if file := lesson.captions.get(lesson.language):
         heard = tuple(captions_speech(lesson, file, grammar))
-        yield from _questions(result, heard, script, lesson.language)
+        yield from _questions(result, heard, script, lesson.language, values_as_filmed(result))
 
 
 def untranslated_numbers(result: LessonResult) -> Iterator[Problem]:
@@ -53,19 +56,24 @@ def untranslated_numbers(result: LessonResult) -> Iterator[Problem]:
         tag = language.partition("-")[0]
         if tag in _TONGUES and language not in {lesson.language, *lesson.translations}:
             heard = tuple(captions_speech(lesson, file, _TONGUES[tag][0]))
-            yield from _questions(result, heard, (), language)
+            yield from _questions(result, heard, (), language, values_as_filmed(result))
 
 
 def _questions(
-    result: LessonResult, heard: tuple[Speech, ...], script: tuple[Speech, ...], language: str
+    result: LessonResult,
+    heard: tuple[Speech, ...],
+    script: tuple[Speech, ...],
+    language: str,
+    filmed: Mapping[str, frozenset[Decimal]] = MappingProxyType({}),
 ) -> Iterator[Problem]:
+    """What is wrong with what is heard; ``filmed`` is said by a film rightly, and told elsewhere."""
     scripts = {speech.index: speech for speech in script}
     tongues = _TONGUES[language.partition("-")[0]]
     for speech in heard:
         given: set[Seat] = set()
         for number in _spoken(result, speech, language):
             given |= number.seats
-            if number.fault:
+            if number.fault and number.value not in filmed.get(_id(result, speech), ()):
                 yield _problem(speech, number.fault)
         if speech.index in scripts:
             for fault in missing(result, speech, scripts[speech.index], given, tongues):
@@ -76,6 +84,7 @@ def _questions(
 class _Spoken:
     """A number that was judged."""
 
+    value: Decimal
     seats: Seats
     """The foods it is said of, if any."""
     fault: Fault | None
@@ -95,7 +104,11 @@ def _spoken(result: LessonResult, speech: Speech, language: str) -> Iterator[_Sp
         numbers = figures(said.text, numbers_in(said.text, language), tongue)
         owners = follower.whose(said, numbers) if follower else tuple(frozenset() for _ in numbers)
         for number, seats in zip(numbers, owners, strict=True):
-            yield _Spoken(seats, judge.fault(said, number, seats))
+            yield _Spoken(number.value, seats, judge.fault(said, number, seats))
+
+
+def _id(result: LessonResult, speech: Speech) -> str:
+    return result.lesson.stop_id(speech.index)
 
 
 def _problem(speech: Speech, fault: Fault) -> Problem:

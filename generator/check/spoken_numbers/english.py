@@ -8,7 +8,7 @@ _FOLLOWS = (
     "than and or minus plus take less more fewer from in for at on to is are was makes make gives"
     " give leaves leave but so while too there here with equals altogether total against as that"
     " which who when then over by because now each per again also still not only just even if"
-    " take-away away left exactly about almost nearly if it its he she they you we I"
+    " take-away together away left exactly about almost nearly if it its he she they you we I"
 )
 
 ENGLISH = Tongue(
@@ -39,7 +39,7 @@ ENGLISH = Tongue(
     follows=frozenset(_FOLLOWS.split()),
     of_after=after(r"of\s+(?:them|us|you|these|those|the|my|your|our|his|her|their|each|every)"),
     holds_before=before(
-        "holds?", "held", "contains?", "has", "have", "brings?", "gives?",
+        "holds?", "held", "contains?", "has", r"(?<!\bI )(?<!\bwe )(?<!\byou )(?<!\bthey )have", "brings?", "gives?",
         between=r"(?:(?:about|around|exactly|only|just|almost|nearly|over|under)\s+)?",
     ),
     sum_words=words(

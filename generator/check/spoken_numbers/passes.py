@@ -77,13 +77,13 @@ def _time(number: Number, head: str, tail: str, tongue: Tongue) -> bool:
 def _date(number: Number, head: str, tail: str, tongue: Tongue) -> bool:
     month = rf"(?:{tongue.month})"
     day = number.value <= 31 and (
-        re.search(rf"\b{month}\s+(?:the\s+)?$", head, re.IGNORECASE)
-        or re.match(rf"\s+(?:of\s+|de\s+)?{month}\b", tail, re.IGNORECASE)
+        re.search(rf"\b{month}\s+(?:the\s+)?$", head)
+        or re.match(rf"\s+(?:of\s+|de\s+)?{month}\b", tail)
     )
     year = (
         1900 <= number.value <= 2099 and number.text.isdecimal() and tongue.year_before.search(head)
     )
-    return bool(day or (year and not tongue.unit_after.match(tail)))
+    return bool((day or year) and not tongue.unit_after.match(tail))
 
 
 def _small_word(number: Number, head: str, tail: str, tongue: Tongue) -> bool:

@@ -7,14 +7,14 @@ from generator.check.spoken_numbers.tongue import Tongue, after, before, words
 _FOLLOWS = (
     "que y e o u menos más mas quita de en para por es son era hace hacen da dan queda quedan sobra"
     " sobran pero así mientras también tambien aquí allí con sin igual total contra como cuando"
-    " entonces sobre porque ahora cada otra solo sólo si del al a no él ella ellos"
+    " entonces sobre porque ahora cada otra juntos juntas solo sólo si del al a no él ella ellos"
 )
 
 SPANISH = Tongue(
     labels_before=before(
         "filas?", "pasos?", "paradas?", "partes?", "páginas?", "grados?", "lecciones", "lección",
         "capítulos?", "preguntas?", "problemas?", "tarjetas?", "láminas?", "rondas?", "nivel",
-        "salón", "números?", "versos?", "semanas?", "etapas?", "figuras?", "canal",
+        "salón", "números?", "versos?", "semanas?", "etapas?", "por", "figuras?", "canal",
     ),
     ordinal_after=after(r"\.?[ºª°]", "er", "ero", "era", "do", "da", "to", "ta"),
     time_before=before("a las", "a la", "hasta las", "antes de las", "después de las"),
@@ -23,7 +23,7 @@ SPANISH = Tongue(
         "en punto", r"a\.?\s?m\.?", r"p\.?\s?m\.?", "de la (?:mañana|tarde|noche)",
         r"veces\s+(?:al|por|cada)\s+(?:día|semana|mes|año|minuto)",
     ),
-    month="enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|octubre|noviembre|diciembre",
+    month="(?i:enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|octubre|noviembre|diciembre)",
     year_before=before("en", "desde", "del?", "año", "hasta"),
     fraction_after=after(
         "medi[oa]s?", "tercios?", "cuartos?", "quintos?", "sextos?", "octavos?", "décimos?",

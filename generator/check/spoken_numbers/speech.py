@@ -9,10 +9,13 @@ from dataclasses import dataclass, field
 
 from generator.check.captions.on_air import on_air
 from generator.check.claims.grammar import Grammar
-from generator.check.claims.read import sentences
+from generator.check.claims.read import rows_called
 from generator.model.captions import CaptionFile, Cue, clock_ms
 from generator.model.lesson import Lesson
 from generator.problems import Place
+
+_SENTENCE = re.compile(r"[^\s.!?](?:[^.!?\n]|[.!?](?=[^\s.!?]))*[.!?]*")
+"""Up to a mark that ends it; the point of 4.6 has no space after it."""
 
 Spot = Callable[[int], tuple[Place, str]]
 """The place of a letter of the speech, and its time in the video as ``at 1:05``, if it has one."""
@@ -58,11 +61,10 @@ def script_speech(lesson: Lesson, grammar: Grammar) -> Iterator[Speech]:
 
 def _said(text: str, grammar: Grammar) -> tuple[Said, ...]:
     found: list[Said] = []
-    at = 0
-    for sentence in sentences(text, grammar):
-        at = text.index(sentence.text, at)
-        found.append(Said(sentence.text, at, sentence.rows))
-        at += len(sentence.text)
+    rows: frozenset[int] = frozenset()
+    for sentence in _SENTENCE.finditer(text):
+        rows = rows_called(sentence[0], grammar) or rows
+        found.append(Said(sentence[0], sentence.start(), rows))
     return tuple(found)
 
 

@@ -22,7 +22,7 @@ class Tongue:
     time_after: re.Pattern[str]
     """Minutes, years, years old, o'clock."""
     month: str
-    """Names of the months, as a part of a pattern."""
+    """Names of the months, as a part of a pattern that heeds capitals: *march* is a move too."""
     year_before: re.Pattern[str]
     fraction_after: re.Pattern[str]
     multiple_after: re.Pattern[str]

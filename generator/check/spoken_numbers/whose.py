@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from generator.check.claims.grammar import Grammar
 from generator.check.claims.mentions import Mention, Seat, mentions
+from generator.check.claims.read import rows_called
 from generator.check.spoken_numbers.number import Number
 from generator.check.spoken_numbers.speech import Said
 from generator.check.spoken_numbers.tongue import Tongue
@@ -62,12 +63,17 @@ class Follower:
             theirs = one.seats or self._side(one.side)
             seats = (seats & theirs) or theirs
             foods = foods or bool(one.seats)
-        rows = len(self._comparison.rows)
-        called = {row % rows for row in said.rows if row < rows}
-        in_rows = frozenset(seat for seat in seats if seat[0] in called)
+        in_rows = self._in_rows(
+            seats, said.rows if foods else rows_called(said.text, self._grammar)
+        )
         if not foods and not in_rows:
             return frozenset()  # a side alone may mean any of its foods, or all of them
         return in_rows or seats
+
+    def _in_rows(self, seats: Seats, called: frozenset[int]) -> Seats:
+        rows = len(self._comparison.rows)
+        meant = {row % rows for row in called if row < rows}
+        return frozenset(seat for seat in seats if seat[0] in meant)
 
     def _side(self, side: int | None) -> Seats:
         return frozenset(

@@ -15,7 +15,7 @@ _SIGN = re.compile(
     r"(?P<reference>&(?:#[0-9]{1,7}|#[xX][0-9a-fA-F]{1,6}|[A-Za-z][A-Za-z0-9]{1,31});)"
     r"|(?P<stamp><(?:[0-9]{2,}:)?[0-5][0-9]:[0-5][0-9]\.[0-9]{3}>)"
     r"|<(?P<close>/?)(?P<tag>c|i|b|u|ruby|rt|v|lang)(?P<classes>(?:\.[^ \t\n.&<>]+)*)(?P<note>[ \t][^\n<>]*)?>"
-    r"|(?P<arrow>-->)|(?P<bare>[&<])"
+    r"|(?P<bare>[&<])"
 )
 _NAMED = {"v": "the name of the voice", "lang": "the language"}
 
@@ -36,15 +36,16 @@ class _Reader:
     voices: int = 0
 
     def line(self, line: Line) -> str:
+        if "-->" in line.text:
+            what, hint = "`-->` stands in the words", "write --&gt; or another arrow"
+            self.problems.append(line.problem(line.text.index("-->"), what, hint))
         return _SIGN.sub(lambda found: self.sign(line, found), line.text)
 
     def sign(self, line: Line, found: re.Match[str]) -> str:
         """What stands for a sign of the format."""
         if found["reference"]:
             return self.reference(line, found)
-        if found["arrow"]:
-            self.tell(line, found, "`-->` stands in the words", "write --&gt; or another arrow")
-        elif found["bare"]:
+        if found["bare"]:
             escaped = "&amp;" if found[0] == "&" else "&lt;"
             self.tell(line, found, f"a bare `{found[0]}` stands in the words", f"write {escaped}")
         elif found["tag"]:
@@ -77,6 +78,9 @@ class _Reader:
                 f"<{name}> does not give {_NAMED[name]}",
                 f"write it after a space, as in <{name} …>",
             )
+        if name not in _NAMED and (found["note"] or "").strip():
+            hint = f"write <{name}> alone, or a point before the name of a class"
+            self.tell(line, found, f"<{name}> has words in it", hint)
         if name == "rt" and not any(tag == "ruby" for tag, _, _ in self.open):
             self.tell(line, found, "<rt> stands outside of <ruby>", "delete it")
         self.open.append((name, line, found.start()))
