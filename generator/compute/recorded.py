@@ -32,3 +32,12 @@ def changed_figures(result: LessonResult) -> tuple[ChangedFigure, ...]:
         for number, filmed in enumerate(recorded.file.figures)
         if now.get((filmed.id, filmed.unit)) != filmed.value
     )
+
+
+def values_as_filmed(result: LessonResult) -> dict[str, frozenset[Decimal]]:
+    """By stop: values that a film has and the lesson no longer; its captions say them rightly."""
+    found: dict[str, frozenset[Decimal]] = {}
+    for changed in changed_figures(result):
+        stop = changed.filmed.stop
+        found[stop] = found.get(stop, frozenset()) | {changed.filmed.value}
+    return found
