@@ -16,6 +16,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from statistics import median
+from urllib.parse import quote
 from urllib.request import Request, urlopen
 
 import imageio_ffmpeg
@@ -42,6 +43,7 @@ WAYS = {
     "right after a seek past one": "rate=1&seek=1",
     "without frame callbacks": "rate=1&frames=none",
     "in a hidden tab": "rate=1&hidden=1",
+    "in a hidden tab, without sound": "rate=1&hidden=1&silent=1",
 }
 
 
@@ -63,7 +65,7 @@ def main() -> int:
 def measure(address: str, *, hidden: bool) -> list[float]:
     """Lateness in ms at every pause of one run; the page tells it by its title."""
     with browser() as ask:
-        ask("PUT", f"/json/new?{address}")
+        ask("PUT", f"/json/new?{quote(address)}")
         if hidden:
             ask(
                 "PUT", "/json/new?about:blank"
@@ -124,13 +126,19 @@ def write_page(folder: Path) -> None:
     (folder / "index.html").write_text(PAGE.format(pauses=json.dumps(pauses), stops=stops), "utf-8")
     run = RUN.replace("{apart}", str(APART)).replace("{pauses}", str(PAUSES))
     (folder / "run.js").write_text(run, "utf-8")
+    for name, sound in (("clip", SOUND), ("silent", [])):
+        make_clip(folder / f"{name}.mp4", sound)
+
+
+def make_clip(file: Path, sound: list[str]) -> None:
+    """A test picture as long as all pauses, H.264, with a tone or without."""
     look = f"testsrc=size=640x360:rate=25:duration={(PAUSES + 2) * APART:.2f}"
     shape = ["-c:v", "libx264", "-pix_fmt", "yuv420p", "-g", "25", "-movflags", "+faststart"]
-    program = [imageio_ffmpeg.get_ffmpeg_exe(), "-loglevel", "error"]
-    subprocess.run(
-        [*program, "-f", "lavfi", "-i", look, *shape, str(folder / "clip.mp4")], check=True
-    )
+    program = [imageio_ffmpeg.get_ffmpeg_exe(), "-loglevel", "error", "-f", "lavfi", "-i", look]
+    subprocess.run([*program, *sound, *shape, str(file)], check=True)
 
+
+SOUND = ["-f", "lavfi", "-i", "sine=frequency=220", "-c:a", "aac", "-shortest"]
 
 PAGE = """<!doctype html>
 <html lang="en">
@@ -140,7 +148,7 @@ PAGE = """<!doctype html>
 <script defer src="lesson.js"></script>
 <lesson-thread data-lesson="pauses">
 <pause-player data-pauses='{pauses}'>
-<video controls muted preload="auto" playsinline width="640" height="360" src="clip.mp4"></video>
+<video controls preload="auto" playsinline width="640" height="360" src="clip.mp4"></video>
 </pause-player>
 <ol>{stops}</ol>
 </lesson-thread>
@@ -161,6 +169,12 @@ addEventListener("pause-reached", ({ target }) => setTimeout(() => {
   target.querySelector("[data-go-on]").click();
   if (asked.has("seek")) setTimeout(() => (video.currentTime = sought = at + apart + 0.1), 60);
 }, 60));
+// To save power a browser may itself halt a video that nobody sees or hears: then it is started again.
+video.addEventListener("pause", () => {
+  const before = late.length;
+  setTimeout(() => video.paused && late.length === before && video.play(), 1500);
+});
+if (asked.has("silent")) video.src = "silent.mp4";
 const begin = () => {
   if (asked.has("hidden") && !document.hidden) return setTimeout(begin, 100);
   video.defaultPlaybackRate = video.playbackRate = Number(asked.get("rate"));

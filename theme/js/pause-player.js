@@ -30,6 +30,7 @@ export class PausePlayer extends HTMLElement {
     if (!video) return;
     for (const happened of ["timeupdate", "ended", "seeked", "ratechange"]) video.addEventListener(happened, () => this.look(video));
     video.addEventListener("play", () => this.watchFrames(video));
+    this.watchCues(video);
     this.offerButtons(video);
     this.offerSwitch();
     watchForLoss(video, (isMissing) => this.tellLoss(isMissing));
@@ -49,6 +50,20 @@ export class PausePlayer extends HTMLElement {
     // `timeupdate` comes four times a second and a picture may stand for long: a clock of our own for the last second.
     const seconds = untilNext(points, now, passed);
     if (seconds < 1) this.timer = setTimeout(() => this.look(video), (seconds * 1000) / video.playbackRate);
+  }
+
+  /**
+   * In a hidden tab no picture is shown and clocks tick once a second; captions keep their time there too.
+   * @param {HTMLVideoElement} video
+   */
+  watchCues(video) {
+    const track = video.addTextTrack("metadata");
+    track.mode = "hidden";
+    for (const { at } of this.points) {
+      const cue = new VTTCue(at, at + 1, "");
+      cue.onenter = () => this.look(video);
+      track.addCue(cue);
+    }
   }
 
   /** @param {HTMLVideoElement} video */

@@ -1,0 +1,281 @@
+"""What stands around the video in a real Chromium: captions, chapters, what is said; and a video that does not come."""
+
+from __future__ import annotations
+
+import json
+import re
+import shutil
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser, Locator, Page, Route, expect
+
+from tests.site_project import ROOT, build_project, copy_project, small_lesson, write_lesson
+
+Serve = Callable[[Path], str]
+Axe = Callable[[Page], list[str]]
+
+LESSON = "river-walk"
+THERE = "https://films.example/watch/17"
+CASES = json.loads((ROOT / "tests/examples/transcript.json").read_text("utf-8"))
+NEAR = 0.5
+"""Seconds a video may have run on before it was looked at."""
+
+
+@pytest.fixture
+def address(built_site: Path, serve: Serve) -> str:
+    """Address of a lesson of the demo."""
+    return f"{serve(built_site)}{LESSON}/index.html"
+
+
+@pytest.fixture
+def lesson(page: Page, address: str) -> Page:
+    """The lesson, with its captions there and what comes after the page."""
+    page.goto(address)
+    page.locator("caption-choices:defined").wait_for(state="attached")
+    until(page, "document.querySelector('track').readyState === 2")
+    return page
+
+
+def until(page: Page, condition: str) -> None:
+    """Wait through the debugger, as the page's policy refuses scripts made of text."""
+    page.evaluate(f"""async () => {{
+      const video = document.querySelector("video");
+      for (let turn = 0; !({condition}); turn++) {{
+        if (turn > 1000) throw new Error("waited in vain for {condition}");
+        await new Promise((go) => setTimeout(go, 10));
+      }}
+    }}""")
+
+
+def now(page: Page) -> float:
+    return float(page.evaluate("document.querySelector('video').currentTime"))
+
+
+def summary(page: Page, name: str) -> Locator:
+    return page.locator("pause-player summary", has_text=name)
+
+
+def test_every_caption_is_loaded_and_shown_from_the_start(lesson: Page) -> None:
+    file = (ROOT / "lessons" / LESSON / f"{LESSON}.en.vtt").read_text("utf-8")
+    shown = lesson.evaluate(
+        "[...document.querySelector('video').textTracks].map(({mode, cues}) => [mode, cues?.length ?? 0])"
+    )
+    assert shown[0] == ["showing", file.count("-->")]
+    assert all(mode != "showing" for mode, _ in shown[1:])
+
+
+def test_how_captions_look_is_kept_on_the_device(lesson: Page) -> None:
+    video = lesson.locator("video")
+    video.evaluate("each => { each.controls = false; each.currentTime = 20; }")  # inside a caption
+    until(lesson, "!video.seeking && video.textTracks[0].activeCues.length === 1")
+    looks = {video.screenshot()}
+    summary(lesson, "Captions").click()
+    for name, value in (("Size", "Small"), ("Size", "Large"), ("Behind", "Light"), ("Behind", "Nothing")):  # fmt: skip
+        lesson.get_by_label(name).select_option(value)
+        looks.add(video.screenshot())
+    assert len(looks) == 5, "a choice changes nothing to be seen"
+    lesson.reload()
+    expect(video).to_have_attribute("data-size", "large")
+    expect(video).to_have_attribute("data-ground", "none")
+    assert lesson.get_by_label("Size").input_value() == "large"
+
+
+def test_a_spoiled_choice_is_the_first_one(lesson: Page) -> None:
+    lesson.evaluate("localStorage.setItem('plumline-1-captions', '{\"size\": \"huge\"}')")
+    lesson.reload()
+    expect(lesson.locator("video")).to_have_attribute("data-size", "middle")
+
+
+def test_a_chapter_plays_from_where_it_begins(lesson: Page) -> None:
+    summary(lesson, "Chapters").press("Enter")
+    lesson.get_by_role("link", name=re.compile("0:41.*Make a guess")).press("Enter")
+    expect(lesson.locator("video")).to_be_focused()
+    until(lesson, "!video.paused")
+    assert 0 <= now(lesson) - 41 <= NEAR
+    assert "#" not in lesson.url
+
+
+def test_who_chooses_a_chapter_meets_its_pause_anew(lesson: Page) -> None:
+    for _ in range(2):
+        lesson.evaluate("document.querySelector('[href=\"#guess\"][data-play-from]').click()")
+        lesson.evaluate("document.querySelector('video').currentTime = 53.5")
+        expect(lesson.get_by_role("heading", name="Make a guess")).to_be_focused()
+        lesson.locator("#guess [data-go-on]").press("Enter")
+        until(lesson, "!video.paused")
+
+
+def test_what_is_said_follows_and_leaves_page_and_focus_alone(lesson: Page) -> None:
+    summary(lesson, "Read along").press("Enter")
+    expect(lesson.locator(".said button").first).to_contain_text("0:00 Hello, and welcome")
+    lesson.evaluate("scrollTo(0, 0)")
+    for at, says in ((20, "I want to stop at the kiosk"), (160, "See you in the kitchen!")):
+        lesson.evaluate("at => { document.querySelector('video').currentTime = at; }", at)
+        here = lesson.locator(".said [aria-current=true]")
+        expect(here).to_contain_text(says)
+        expect(here).to_have_count(1)
+        box, line = lesson.locator(".said").bounding_box(), here.bounding_box()
+        assert box
+        assert line
+        assert box["y"] <= line["y"] <= box["y"] + box["height"] - line["height"]
+    assert lesson.evaluate("scrollY") == 0
+    expect(summary(lesson, "Read along")).to_be_focused()
+
+
+def test_a_line_leads_to_its_moment_and_the_reader_stays(lesson: Page) -> None:
+    summary(lesson, "Read along").press("Enter")
+    line = lesson.get_by_role("button", name="0:19 I want to stop at the kiosk by the bridge.")
+    line.press("Enter")
+    until(lesson, "!video.paused")
+    assert 0 <= now(lesson) - 19.5 <= NEAR
+    expect(line).to_be_focused()
+
+
+def test_what_is_said_can_be_read_with_the_captions_off(lesson: Page) -> None:
+    lesson.evaluate("document.querySelector('video').textTracks[0].mode = 'disabled'")
+    summary(lesson, "Read along").press("Enter")
+    expect(lesson.locator(".said button").first).to_be_visible()
+    assert lesson.evaluate("document.querySelector('video').textTracks[0].mode") == "hidden"
+
+
+def test_captions_become_sentences(page: Page, tmp_path: Path, serve: Serve) -> None:
+    """The page of all that is said is held to the same cases."""
+    shutil.copy(ROOT / "theme/js/transcript-lines.js", tmp_path)
+    (tmp_path / "index.html").write_text("<!doctype html><title>Blank</title>", "utf-8")
+    page.goto(serve(tmp_path))
+    made: list[Any] = page.evaluate(
+        """async (cases) => {
+        const { sentences } = await import("/transcript-lines.js");
+        return cases.map(({cues}) => sentences(cues.map(([startTime, text]) => ({startTime, text})))
+          .map(({startTime, text}) => [startTime, text]));
+      }""",
+        CASES,
+    )
+    assert made == [case["lines"] for case in CASES]
+
+
+@pytest.mark.parametrize(
+    ("seconds", "text"), [(0, "0:00"), (69.9, "1:09"), (600, "10:00"), (3661, "1:01:01")]
+)
+def test_times_are_told_as_on_the_page(
+    page: Page, tmp_path: Path, serve: Serve, seconds: float, text: str
+) -> None:
+    shutil.copy(ROOT / "theme/js/transcript-lines.js", tmp_path)
+    (tmp_path / "index.html").write_text("<!doctype html><title>Blank</title>", "utf-8")
+    page.goto(serve(tmp_path))
+    clock = "async (seconds) => (await import('/transcript-lines.js')).clock(seconds)"
+    assert page.evaluate(clock, seconds) == text
+
+
+def gone(route: Route) -> None:
+    route.fulfill(status=404)
+
+
+def test_without_the_file_the_lesson_goes_on(
+    page: Page, address: str, axe: Axe, complaints: list[str]
+) -> None:
+    page.route("**/*.mp4", gone)
+    page.goto(address)
+    says = page.get_by_text("The video is not coming.")
+    expect(says.first).to_be_visible()
+    expect(page.locator("span[role=status].unseen")).to_contain_text("The video is not coming.")
+    summary(page, "Read along").press("Enter")
+    expect(page.locator(".said button").first).to_contain_text("Hello, and welcome")
+    summary(page, "Chapters").press("Enter")
+    page.get_by_role("link", name=re.compile("0:41")).press("Enter")
+    assert page.url.endswith("#guess")
+    page.locator("#guess [data-go-on]").press("Enter")
+    expect(page.locator("li[data-done] #guess")).to_have_count(1)
+    expect(page.locator("#lunch h2")).to_be_focused()
+    assert axe(page) == []
+    assert complaints
+    assert all(".mp4" in complaint for complaint in complaints)
+    complaints.clear()
+
+
+def test_a_file_no_browser_plays_is_told_too(page: Page, address: str) -> None:
+    page.route("**/*.mp4", lambda route: route.fulfill(body=b"not a video", content_type="video/mp4"))  # fmt: skip
+    page.goto(address)
+    expect(page.get_by_text("The video is not coming.").first).to_be_visible()
+
+
+def test_a_line_too_slow_is_told_after_a_while_and_taken_back(page: Page, address: str) -> None:
+    held: list[Route] = []
+
+    def hold(route: Route) -> None:
+        held.append(route)
+
+    page.clock.install()
+    page.route("**/*.mp4", hold)
+    page.goto(address, wait_until="domcontentloaded")
+    says = page.locator("[data-missing]")
+    page.locator("video").press("Space")
+    page.clock.run_for(5_000)
+    expect(says).to_be_hidden()
+    page.clock.run_for(5_000)
+    expect(says).to_be_visible()
+    for route in held:
+        route.continue_()
+    page.unroute("**/*.mp4")
+    until(page, "!video.paused && video.currentTime > 0")
+    expect(says).to_be_hidden()
+
+
+@pytest.fixture
+def scriptless(browser: Browser) -> Iterator[Page]:
+    """A page of a browser that runs no script."""
+    context = browser.new_context(java_script_enabled=False, viewport={"width": 390, "height": 844})
+    yield context.new_page()
+    context.close()
+
+
+def test_without_script_all_that_is_said_is_a_page(scriptless: Page, address: str) -> None:
+    scriptless.goto(address)
+    expect(scriptless.locator("video[controls] track[default]")).to_have_count(1)
+    expect(summary(scriptless, "Captions")).to_be_hidden()
+    summary(scriptless, "Read along").click()
+    scriptless.get_by_role("link", name="All that is said, as a page").click()
+    expect(scriptless.get_by_text("I want to stop at the kiosk by the bridge.")).to_be_visible()
+    scriptless.get_by_role("link", name="Make a guess").click()
+    assert scriptless.url.endswith("/index.html#guess")
+
+
+def test_without_script_chapters_lead_to_their_stops(scriptless: Page, address: str) -> None:
+    scriptless.goto(address)
+    summary(scriptless, "Chapters").click()
+    scriptless.get_by_role("link", name=re.compile("0:41")).click()
+    assert scriptless.url.endswith("#guess")
+
+
+@pytest.fixture(scope="module")
+def elsewhere(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A site with one lesson, whose video another site shows."""
+    project = copy_project(tmp_path_factory.mktemp("elsewhere"), lessons=False)
+    lesson = small_lesson(video={"elsewhere": THERE})
+    stops = lesson["stops"]
+    assert isinstance(stops, list)
+    stops[0]["compare"]["at"] = "0:40"
+    stops.insert(0, {"watch": {"from": "0:00", "to": "0:20"}})
+    stops.insert(1, {"ask": {"at": "0:30", "prompt": "Which?", "reveal": "We will see."}})
+    write_lesson(project, "small", lesson)
+    return build_project(project)
+
+
+def test_a_video_elsewhere_is_a_link_and_times_to_pause(
+    page: Page, elsewhere: Path, serve: Serve, axe: Axe
+) -> None:
+    """The watched page fails its test on any request to another host, so nothing is embedded."""
+    page.goto(f"{serve(elsewhere)}small/index.html")
+    link = page.get_by_role("link", name="Watch it there")
+    expect(link).to_have_attribute("href", THERE)
+    expect(link).to_have_attribute("rel", "noreferrer noopener")
+    expect(page.locator("#watch-1")).to_contain_text("films.example")
+    expect(page.locator("#watch-1")).to_contain_text("own rules")
+    times = [" ".join(text.split()) for text in page.locator("#watch-1 li").all_inner_texts()]
+    assert times == ["0:30 Think", "0:40 Work out the gap"]
+    expect(page.locator("video, iframe, embed, object")).to_have_count(0)
+    page.locator("#ask-1 [data-go-on]").press("Enter")
+    expect(page.locator("#compare-1 h2, #lunch h2")).to_be_focused()
+    assert axe(page) == []
