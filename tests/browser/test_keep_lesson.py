@@ -1,0 +1,294 @@
+"""A kept lesson opens, plays and calculates with the network cut, in a real Chromium and its real worker."""
+
+from __future__ import annotations
+
+import json
+import shutil
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import BrowserContext, Page, expect
+
+from generator.write.keep_list import write_keep_list
+
+Serve = Callable[[Path], str]
+LESSON = "river-walk/index.html"
+PLAYS = """async () => {
+  const video = document.querySelector('video');
+  video.muted = true;
+  video.currentTime = 20; // far in: a range, not the beginning
+  await new Promise(done => video.addEventListener('seeked', done, {once: true}));
+  await video.play();
+  await new Promise(done => setTimeout(done, 400));
+  return [video.currentTime > 20, video.error];
+}"""
+
+
+@pytest.fixture
+def folder(built_site: Path, tmp_path: Path) -> Path:
+    """A site in a folder below its host's root, as many are published, to be changed by a test."""
+    shutil.copytree(built_site, tmp_path / "host" / "kitchen")
+    return tmp_path / "host"
+
+
+@pytest.fixture
+def site(folder: Path, serve: Serve) -> str:
+    return serve(folder) + "kitchen/"
+
+
+def keep(page: Page, site: str) -> None:
+    page.goto(site + LESSON)
+    box = page.locator("keep-lesson")
+    box.locator("summary").click()
+    box.get_by_role("button", name="Keep it").click()
+    expect(box.locator("summary")).to_have_text("This lesson is kept here")
+
+
+def cut(context: BrowserContext, page: Page) -> None:
+    context.set_offline(True)
+    page.reload()
+
+
+def test_its_size_is_told_before_anything_is_stored(page: Page, site: str, folder: Path) -> None:
+    page.goto(site + LESSON)
+    page.locator("keep-lesson summary").click()
+    files = json.loads((folder / "kitchen/river-walk/keep.json").read_text("utf-8"))["files"]
+    size = round(sum(file["bytes"] for file in files) / 1e5) / 10
+    expect(page.locator("keep-lesson [role=status]")).to_contain_text(f"{size} MB")
+    assert page.evaluate("caches.keys()") == []
+
+
+def test_progress_is_shown_while_it_comes(page: Page, site: str) -> None:
+    page.goto(site + LESSON)
+    page.evaluate("""() => { window.seen = []; new MutationObserver(() => {
+      const bar = document.querySelector('progress'); if (bar) seen.push(bar.value); })
+      .observe(document.querySelector('keep-lesson'), {attributes: true, childList: true, subtree: true}) }""")
+    page.locator("keep-lesson summary").click()
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.locator("keep-lesson summary")).to_have_text("This lesson is kept here")
+    seen = page.evaluate("seen")
+    assert len(set(seen)) > 5
+    assert seen == sorted(seen)
+
+
+def test_with_the_network_cut_the_video_plays_and_the_calculator_answers(
+    page: Page, context: BrowserContext, site: str
+) -> None:
+    keep(page, site)
+    cut(context, page)
+    assert page.evaluate(PLAYS) == [True, None]
+    page.evaluate("document.querySelector('video').pause()")
+    assert page.evaluate("document.querySelector('video').textTracks[0].cues.length") > 10
+    page.locator("input[name=gap]").first.fill("1")
+    page.locator("[data-check]").first.click()
+    expect(page.locator("[data-band]").first).to_contain_text("Not yet")
+
+
+def test_every_page_of_it_opens_with_the_network_cut(
+    page: Page, context: BrowserContext, site: str
+) -> None:
+    keep(page, site)
+    context.set_offline(True)
+    for name in ("cards", "worksheet", "answers", "notes", "transcript"):
+        page.goto(f"{site}river-walk/{name}.html")
+        assert page.evaluate("document.styleSheets.length") > 0
+    page.goto(f"{site}river-walk/")  # the folder's own address
+    expect(page.locator("h1")).to_have_text("Packed for the river walk")
+
+
+def test_the_front_page_leads_to_kept_lessons_with_the_network_cut(
+    page: Page, context: BrowserContext, site: str
+) -> None:
+    keep(page, site)
+    context.set_offline(True)
+    page.goto(f"{site}index.html")
+    page.locator("kept-lessons").get_by_role("link", name="Packed for the river walk").click()
+    expect(page.locator("lesson-thread")).to_be_visible()
+
+
+def test_the_chart_can_be_explored_with_the_network_cut(
+    page: Page, context: BrowserContext, site: str
+) -> None:
+    keep(page, site)
+    cut(context, page)
+    page.get_by_text("See it as bars").first.click()
+    page.get_by_role("button", name="Explore the chart").first.click()
+    page.locator(".js-plotly-plot").first.wait_for()
+
+
+def test_parts_of_the_video_come_from_the_copy_as_parts(
+    page: Page, context: BrowserContext, site: str, folder: Path, complaints: list[str]
+) -> None:
+    """RFC 9110, sections 14 and 15.3.7: 206 with Content-Range, 416 where nothing is there."""
+    keep(page, site)
+    cut(context, page)
+    video = (folder / "kitchen/river-walk/river-walk.mp4").read_bytes()
+    asked = "async range => { const a = await fetch('river-walk.mp4', {headers: {Range: range}}); return [a.status, a.headers.get('Content-Range'), [...new Uint8Array(await a.arrayBuffer())]] }"
+    size = len(video)
+    assert page.evaluate(asked, "bytes=5-9") == [206, f"bytes 5-9/{size}", list(video[5:10])]
+    assert page.evaluate(asked, "bytes=-3") == [
+        206,
+        f"bytes {size - 3}-{size - 1}/{size}",
+        list(video[-3:]),
+    ]
+    assert page.evaluate(asked, f"bytes={size - 2}-") == [
+        206,
+        f"bytes {size - 2}-{size - 1}/{size}",
+        list(video[-2:]),
+    ]
+    assert page.evaluate(asked, f"bytes={size}-")[:2] == [416, f"bytes */{size}"]
+    complaints.clear()  # the browser tells of the 416
+
+
+def test_a_lesson_that_is_not_kept_is_not_answered(
+    page: Page, context: BrowserContext, site: str, complaints: list[str]
+) -> None:
+    keep(page, site)
+    context.set_offline(True)
+    with pytest.raises(Exception, match="ERR_"):
+        page.goto(f"{site}soup-night/index.html")
+    complaints.clear()
+
+
+def test_another_lesson_gets_its_files_from_the_network_and_not_from_the_copy(
+    page: Page, site: str, folder: Path
+) -> None:
+    keep(page, site)
+    sheet = folder / "kitchen/assets/screen.css"
+    sheet.write_text(sheet.read_text("utf-8") + "\n:root{--fresh:1}\n", "utf-8")
+    fresh = "getComputedStyle(document.documentElement).getPropertyValue('--fresh')"
+    page.goto(f"{site}soup-night/index.html")
+    assert page.evaluate(fresh) == "1"
+    page.goto(site + LESSON)
+    assert page.evaluate(fresh) == ""
+
+
+def change(folder: Path) -> None:
+    page = folder / "kitchen" / LESSON
+    page.write_text(page.read_text("utf-8").replace("Packed for the", "Wrapped for the"), "utf-8")
+    write_keep_list(folder / "kitchen", "river-walk", "index.html", "Wrapped for the river walk")
+
+
+def test_a_newer_lesson_is_offered_and_takes_over_once_it_is_whole(
+    page: Page, site: str, folder: Path
+) -> None:
+    keep(page, site)
+    change(folder)
+    page.reload()
+    box = page.locator("keep-lesson")
+    expect(page.locator("h1")).to_have_text("Packed for the river walk")  # still the old copy
+    expect(box.locator("summary")).to_contain_text("There is a newer one")
+    box.locator("summary").click()
+    asked: list[str] = []
+    page.on("request", lambda request: asked.append(request.url))
+    box.get_by_role("button", name="Bring the newer one").click()
+    expect(box.locator("summary")).to_have_text("This lesson is kept here")
+    assert not [
+        url for url in asked if url.endswith(".mp4")
+    ]  # what is the same is not fetched again
+    assert len(page.evaluate("caches.keys()")) == 1
+    page.reload()
+    expect(page.locator("h1")).to_have_text("Wrapped for the river walk")
+
+
+def test_a_broken_update_leaves_the_old_copy_usable(
+    page: Page, context: BrowserContext, site: str, folder: Path, complaints: list[str]
+) -> None:
+    keep(page, site)
+    change(folder)
+    (folder / "kitchen/river-walk/index.html").unlink()
+    page.reload()
+    box = page.locator("keep-lesson")
+    box.locator("summary", has_text="newer").click()
+    box.get_by_role("button", name="Bring the newer one").click()
+    expect(box.locator("[role=status]")).to_contain_text("did not come all the way")
+    complaints.clear()  # the browser tells of the 404
+    cut(context, page)
+    expect(page.locator("h1")).to_have_text("Packed for the river walk")
+
+
+def test_a_kept_lesson_can_be_removed(
+    page: Page, context: BrowserContext, site: str, complaints: list[str]
+) -> None:
+    keep(page, site)
+    page.get_by_role("button", name="Remove it").click()
+    expect(page.locator("keep-lesson summary")).to_have_text("Keep this lesson")
+    assert page.evaluate("caches.keys()") == []
+    context.set_offline(True)
+    with pytest.raises(Exception, match="ERR_"):
+        page.reload()
+    complaints.clear()
+
+
+def test_kept_lessons_are_listed_and_removed_on_the_front_page(page: Page, site: str) -> None:
+    page.goto(f"{site}index.html")
+    expect(page.locator("kept-lessons")).to_be_hidden()
+    keep(page, site)
+    page.goto(f"{site}index.html")
+    kept = page.locator("kept-lessons")
+    expect(kept.get_by_role("link")).to_have_text("Packed for the river walk")
+    kept.get_by_role("button", name="Remove it: Packed for the river walk").click()
+    expect(kept).to_be_hidden()
+    assert page.evaluate("caches.keys()") == []
+
+
+def test_without_room_nothing_is_kept_and_it_is_said(
+    page: Page, context: BrowserContext, site: str
+) -> None:
+    page.goto(site + LESSON)
+    origin = "/".join(site.split("/")[:3])
+    context.new_cdp_session(page).send(
+        "Storage.overrideQuotaForOrigin", {"origin": origin, "quotaSize": 150_000}
+    )
+    page.locator("keep-lesson summary").click()
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.locator("keep-lesson [role=status]")).to_contain_text("not enough room")
+    assert page.evaluate("caches.keys()") == []
+
+
+def test_a_broken_attempt_goes_on_where_it_ended(
+    page: Page, site: str, complaints: list[str]
+) -> None:
+    page.goto(site + LESSON)
+    page.route("**/worksheet.html", lambda route: route.abort())
+    page.locator("keep-lesson summary").click()
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.locator("keep-lesson [role=status]")).to_contain_text("did not come all the way")
+    page.unroute("**/worksheet.html")
+    complaints.clear()
+    asked: list[str] = []
+    page.on("request", lambda request: asked.append(request.url.rsplit("/", 1)[1]))
+    page.get_by_role("button", name="Try again").click()
+    expect(page.locator("keep-lesson summary")).to_have_text("This lesson is kept here")
+    assert "worksheet.html" in asked
+    assert "screen.css" not in asked
+
+
+def test_it_is_not_offered_from_a_folder(
+    page: Page, built_site: Path, complaints: list[str]
+) -> None:
+    page.goto((built_site / LESSON).as_uri())
+    page.locator(".who").wait_for()
+    expect(page.locator("keep-lesson")).to_be_hidden()
+    complaints.clear()  # Chromium reads no captions from a folder
+
+
+def test_it_is_not_offered_without_workers(page: Page, site: str) -> None:
+    page.add_init_script("delete Navigator.prototype.serviceWorker")
+    page.goto(site + LESSON)
+    page.locator(".who").wait_for()
+    expect(page.locator("keep-lesson")).to_be_hidden()
+
+
+def test_each_state_is_accessible(page: Page, site: str, axe: Callable[[Page], list[str]]) -> None:
+    page.goto(site + LESSON)
+    page.locator("keep-lesson summary").click()
+    page.get_by_role("button", name="Keep it").wait_for()
+    assert axe(page) == []
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.locator("keep-lesson summary")).to_have_text("This lesson is kept here")
+    assert axe(page) == []
+    page.goto(f"{site}index.html")
+    page.locator("kept-lessons li").wait_for()
+    assert axe(page) == []

@@ -1,0 +1,118 @@
+"""Two learners on one device keep their work apart by shapes, and a broken store breaks no page."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page, expect
+
+LESSON = "river-walk/index.html"
+KEYS = "Object.keys(localStorage).sort()"
+GAP = "input[name=gap] >> nth=0"
+
+THROWS = """Object.defineProperty(window, 'localStorage', {get() { throw new DOMException('no', 'SecurityError') }})"""
+THROWS_ON_EVERY_CALL = """for (const name of ['getItem', 'setItem', 'removeItem', 'clear', 'key'])
+  Storage.prototype[name] = () => { throw new DOMException('no', 'SecurityError') }"""
+FULL = (
+    """Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError') }"""
+)
+SPOILED = """for (const key of ['device', 'player', 'captions', 'circle/river-walk'])
+  localStorage.setItem('plumline-1-' + key, '{"shape": [1], "here": 7')"""
+STRANGE = """localStorage.setItem('plumline-1-device', '{"shape": "pentagon"}');
+localStorage.setItem('plumline-1-circle/river-walk', '[null, {"done watch-1": true}]')"""
+
+
+@pytest.fixture
+def lesson(page: Page, built_site: Path, serve: Callable[[Path], str]) -> Page:
+    page.goto(serve(built_site) + LESSON)
+    page.locator(".who").wait_for()
+    return page
+
+
+def pick(page: Page, shape: str) -> None:
+    page.get_by_role("button", name="Who is here").click()
+    with page.expect_navigation():
+        page.get_by_role("dialog").get_by_role("button", name=shape, exact=True).click()
+    page.locator(".who").wait_for()
+
+
+def test_a_circle_is_there_without_a_choice(lesson: Page) -> None:
+    expect(lesson.get_by_role("button", name="Who is here: circle")).to_be_visible()
+    assert lesson.evaluate(KEYS) == []
+
+
+def test_each_shape_keeps_its_own_answers(lesson: Page) -> None:
+    lesson.locator(GAP).fill("55")
+    pick(lesson, "leaf")
+    expect(lesson.get_by_role("button", name="Who is here: leaf")).to_be_visible()
+    expect(lesson.locator(GAP)).to_have_value("")
+    lesson.locator(GAP).fill("66")
+    pick(lesson, "circle")
+    expect(lesson.locator(GAP)).to_have_value("55")
+
+
+def test_one_tap_clears_one_shape_in_every_lesson_and_no_other(lesson: Page) -> None:
+    lesson.locator(GAP).fill("55")
+    pick(lesson, "square")
+    lesson.locator(GAP).fill("66")
+    lesson.evaluate("localStorage.setItem('plumline-1-square/soup-night', '{}')")
+    lesson.get_by_role("button", name="Who is here").click()
+    lesson.get_by_role("button", name="Clear all that square did").click()
+    expect(lesson.get_by_role("dialog").get_by_role("status")).to_have_text(
+        "All that square did is cleared."
+    )
+    expect(lesson.locator(GAP)).to_have_value("")
+    kept = lesson.evaluate(KEYS)
+    assert "plumline-1-circle/river-walk" in kept
+    assert not [key for key in kept if "square" in key]
+
+
+def test_the_window_closes_with_escape_and_gives_the_focus_back(lesson: Page) -> None:
+    opener = lesson.get_by_role("button", name="Who is here")
+    opener.focus()
+    lesson.keyboard.press("Enter")
+    expect(lesson.get_by_role("dialog", name="Who is here?")).to_be_visible()
+    lesson.keyboard.press("Escape")
+    expect(lesson.get_by_role("dialog")).to_be_hidden()
+    expect(opener).to_be_focused()
+
+
+def test_the_open_window_is_accessible(lesson: Page, axe: Callable[[Page], list[str]]) -> None:
+    lesson.get_by_role("button", name="Who is here").click()
+    assert axe(lesson) == []
+
+
+@pytest.mark.parametrize(
+    "broken",
+    [THROWS, THROWS_ON_EVERY_CALL, FULL, SPOILED, STRANGE],
+    ids=["absent", "forbidden", "full", "spoiled", "strange"],
+)
+def test_a_broken_store_breaks_no_page(
+    page: Page, built_site: Path, serve: Callable[[Path], str], broken: str
+) -> None:
+    """The watched page counts every error: there is none, and the calculator answers."""
+    page.add_init_script(broken)
+    page.goto(serve(built_site) + LESSON)
+    page.locator(".who").click()
+    page.get_by_role("button", name="Clear all that").click()
+    page.keyboard.press("Escape")
+    page.locator("[aria-current=step]").wait_for()
+    page.locator(GAP).fill("1")
+    page.locator("[data-check]").first.click()
+    expect(page.locator("[data-band]").first).not_to_be_empty()
+
+
+def test_nothing_of_it_leaves_the_device(
+    page: Page, built_site: Path, serve: Callable[[Path], str]
+) -> None:
+    asked: list[str] = []
+    page.on("request", lambda request: asked.append(f"{request.method} {request.url}"))
+    page.goto(serve(built_site) + LESSON)
+    page.locator(".who").wait_for()
+    page.locator(GAP).fill("734")
+    pick(page, "leaf")
+    assert [
+        one for one in asked if not one.startswith("GET") or "734" in one or "leaf" in one
+    ] == []
