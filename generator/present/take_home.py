@@ -15,7 +15,7 @@ SIZE = "\ue010"
 """Stands in a page where the size of its take-home copy will be known: private use, as in foreign.py."""
 _LINK = re.compile(r'(?:<li>)?<a\b[^>]*?\bhref="([^"]*)"[^>]*>.*?</a>(?:</li>)?', re.DOTALL)
 _ALTERNATE = re.compile(r'<link rel="alternate"[^>]*>\n?')
-_TAKE_HOME = re.compile(r"<p><a [^>]* download>.*?</keep-lesson>\n?", re.DOTALL)
+_TAKE_HOME = re.compile(r'<p class="take">.*?</keep-lesson>\n?', re.DOTALL)
 _TRACK = re.compile(r'(<track\b[^>]*?\bsrc=")([^"]+)(")')
 _NAMED = re.compile(r'(\b(?:src|href|data-[a-z]+)=")([^"#?:]+)')
 _MEGABYTE = 1_000_000

@@ -86,6 +86,7 @@ export class KeepLesson extends HTMLElement {
 
   /** The list as the site has it now, or nothing without a network. */
   async newest() {
+    if (!navigator.onLine) return null;
     try {
       const answer = await fetch(this.dataset.keep ?? "", { cache: "reload" });
       return answer.ok ? /** @type {import("./kept.js").KeepList} */ (await answer.json()) : null;
