@@ -98,13 +98,11 @@ def downloads(result: LessonResult, say: Say) -> tuple[LinkView, ...]:
 
 def allergen_line(result: LessonResult, say: Say) -> str:
     """The major allergens the library knows of in the foods shown."""
-    foods = {
-        held.food.id: held.food
-        for one in result.comparisons.values()
-        for row in one.rows
-        for held in row.sides
-        if held.food
-    }
+    compared = (
+        held for one in result.comparisons.values() for row in one.rows for held in row.sides
+    )
+    eaten = (held for day in result.days.values() for held in day.eaten)
+    foods = {held.food.id: held.food for held in (*compared, *eaten) if held.food}
     named = {allergen for food in foods.values() for allergen in food.entry.allergens}
     listed = tuple(sorted(say("allergen_" + name.replace(" ", "_")) for name in named))
     return say("allergens", listed=say.listed(listed)) if listed else ""

@@ -69,3 +69,9 @@ def test_no_body_and_no_need_is_shown_before_the_learner_checks(project: Path) -
     assert "1,740" in after
     for body in ("133.1", "29.14", " kg", " cm"):
         assert body not in html
+
+
+def test_the_foods_of_a_day_count_for_the_line_about_allergens(project: Path) -> None:
+    """Milk is one of the nine major allergens (FALCPA 2004, FASTER Act 2021)."""
+    page = next(one for one in build(project).outputs if one.path == "a-day/index.html")
+    assert "Foods in this lesson can hold milk." in str(page.content)
