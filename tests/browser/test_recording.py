@@ -11,9 +11,12 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from generator.build import build
+from generator.present.recording.corrections import corrected_captions
 from generator.present.rehearsal import rehearsal
 from generator.present.say import Say
 from generator.write.rehearsal import write_rehearsal
+from tests.browser.test_captions import PARSER
+from tests.present.test_recording import CAPTIONS, filmed
 from tests.project import ROOT, library
 from tests.site_data.test_lessons import RESULTS
 
@@ -175,6 +178,31 @@ def test_letters_grow_and_shrink(page: Page, address: str) -> None:
     for _ in range(9):
         page.get_by_role("button", name="Smaller").click()
     assert 0 < page.evaluate(size) < usual
+
+
+PARSED = """text => new WebVTTParser().parse(text, "subtitles").errors.map((one) => one.message)"""
+LOADED = """async () => {
+  const track = document.createElement("track");
+  Object.assign(track, {kind: "captions", src: "corrected.vtt", srclang: "en"});
+  document.querySelector("video").append(track);
+  track.track.mode = "hidden";
+  await new Promise((done) => track.addEventListener("load", done, { once: true }));
+  return track.track.cues.length;
+}"""
+
+
+def test_captions_with_a_correction_are_valid_and_have_one_cue_more(
+    tmp_path: Path, serve: Callable[[Path], str], page: Page
+) -> None:
+    """By npm's webvtt-parser and by Chromium itself, beside the educator's own file."""
+    [text] = corrected_captions(filmed(400), Say(library().words["en"]), ("en",)).values()
+    own = (ROOT / "lessons" / "river-walk" / CAPTIONS).read_text("utf-8")
+    (tmp_path / "corrected.vtt").write_text(text, "utf-8")
+    (tmp_path / "index.html").write_text("<!doctype html><title>Film</title><video></video>")
+    page.goto(serve(tmp_path))
+    page.add_script_tag(path=PARSER)
+    assert page.evaluate(PARSED, text) == []
+    assert page.evaluate(LOADED) == own.count("-->") + 1
 
 
 FRAME = """async (at) => {
