@@ -151,6 +151,8 @@ def build(root: Path, *, preview: bool = False) -> Built:
     ]
     outputs += shared_files(theme, recording=recording)
     outputs += later_files(theme, (Say(library.words[one]) for one in languages))
+    if preview:
+        outputs += [made[one].components(worked.lessons(one)) for one in languages]
     return Built(worked, made, tuple(outputs))
 
 

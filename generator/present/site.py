@@ -12,6 +12,7 @@ from generator.compute.result import LessonResult
 from generator.present.bundle import join_script, join_styles
 from generator.present.chapters import chapters_file, chapters_track
 from generator.present.chart import figure_json
+from generator.present.components import PATH, components_view
 from generator.present.environment import Theme
 from generator.present.foreign import settle, without_marks
 from generator.present.home import home_view
@@ -95,6 +96,12 @@ class Presenter:
         page = self._theme.fill("home.html", home_view(results, intro, self._surround), self._say)
         return settle(page, self._original)
 
+    def components(self, results: Iterable[LessonResult]) -> Output:
+        """The page of all components in all states, for a preview."""
+        view = components_view(results, self._surround)
+        page = self._theme.fill("components.html", view, self._say)
+        return Output(self._surround.folder + PATH, settle(page, self._original))
+
     def prose(self, path: str, title: str, body: str) -> str:
         """A hand-written page at a path in the language's folder, its body already HTML."""
         view = ProseView(self._surround.page(path, title), title, Markup(body))  # noqa: S704  # made by MkDocs from a trusted file
@@ -117,7 +124,7 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
     own = ("recording",) if recording else ()
     for name in ("screen.css", "paper.css", *(f"{one}.css" for one in own)):
         yield Output(f"assets/{name}", join_styles(name, styles))
-    for name in ("lesson.js", "video.js", "paper.js", *(f"{one}.js" for one in own)):
+    for name in ("lesson.js", "paper.js", *(f"{one}.js" for one in own)):
         yield Output(f"assets/{name}", join_script(name, scripts))
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())

@@ -641,3 +641,17 @@ class NotesView:
     sources: tuple[SourceView, ...]
     downloads: tuple[LinkView, ...]
     stamp: str
+
+
+@dataclass(frozen=True, slots=True)
+class ComponentsView:
+    """The page of all components in all states."""
+
+    page: PageView
+    stops: tuple[StopView, ...]
+    """One of each kind."""
+    piles: tuple[BlocksView, ...]
+    tens: BlocksView
+    """A number with its hundreds taken apart."""
+    days: tuple[DayView, ...]
+    """One day leaning each way; none where no lesson has a day."""

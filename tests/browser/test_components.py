@@ -1,0 +1,59 @@
+"""The page of all components is made in the preview only, and every state on it is accessible."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page
+
+from generator.build import build
+from tests.site_project import ROOT
+
+Serve = Callable[[Path], str]
+
+
+@pytest.fixture(scope="module")
+def preview(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """What a preview serves, without MkDocs and its reload script."""
+    folder = tmp_path_factory.mktemp("preview")
+    for output in build(ROOT, preview=True).outputs:
+        if output.path.startswith(("assets/", "components/", "es/components/")):
+            content = output.content
+            file = folder / output.path
+            file.parent.mkdir(parents=True, exist_ok=True)
+            file.write_bytes(content if isinstance(content, bytes) else content.encode())
+    return folder
+
+
+@pytest.mark.parametrize("path", ["components/index.html", "es/components/index.html"])
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("width", [320, 1280])
+def test_every_state_is_accessible(
+    page: Page,
+    preview: Path,
+    serve: Serve,
+    axe: Callable[[Page], list[str]],
+    path: str,
+    scheme: str,
+    width: int,
+) -> None:
+    page.set_viewport_size({"width": width, "height": 900})
+    page.emulate_media(color_scheme="dark" if scheme == "dark" else "light")
+    page.goto(serve(preview) + path)
+    page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)")
+    assert axe(page) == []
+
+
+def test_it_is_not_published(built_site: Path) -> None:
+    assert not (built_site / "components").exists()
+
+
+def test_every_kind_of_stop_is_on_it(page: Page, preview: Path, serve: Serve) -> None:
+    page.goto(serve(preview) + "components/index.html")
+    shown = page.evaluate(
+        "[...document.querySelectorAll('[data-kind]')].map(each => each.dataset.kind)"
+    )
+    kinds = {file.stem for file in (ROOT / "theme/stops").glob("*.html")}
+    assert set(shown) == kinds
