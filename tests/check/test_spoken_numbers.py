@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 import shutil
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -11,7 +13,7 @@ from generator.build import work
 from generator.check.spoken_numbers import spoken_numbers
 from generator.problems import Weight
 from tests.caption_lesson import LESSON, Timed, captioned, lines
-from tests.project import ROOT, site, worked
+from tests.project import ROOT, worked
 
 START = ((30, 33, "Row one. My oatmeal holds 170."), (33, 36, "The bagel holds 260."))
 END = ((36, 40, "Row two. The carrot salad\nholds 110."), (40, 44, "The juice holds 1,020."))
@@ -124,15 +126,8 @@ stops:
 
 
 def script(folder: Path, say: str) -> list[str]:
-    root = site(folder)
-    file = root / "site_data" / "site.yaml"
-    text = file.read_text("utf-8")
-    start = text.index("languages:")
-    line = text[start:].partition("\n")[0]
-    file.write_text(text.replace(line, "languages: [es]"), "utf-8")
-    from dataclasses import replace  # noqa: PLC0415  # the lesson's language is the site's
-
-    result = worked(root, SPANISH.replace("SAY", say))
+    """What is told of a lesson written in Spanish."""
+    result = worked(folder, SPANISH.replace("SAY", say))
     return lines(spoken_numbers(replace(result, lesson=replace(result.lesson, language="es"))))
 
 
@@ -227,3 +222,27 @@ def test_planted_errors_are_all_found_and_nothing_else(tmp_path: Path) -> None:
         "this cue runs at 150 words a minute; for grades 3-5 it is 130 at most",
         "at 1:24.200, “54” is said of “Coconut water”, which holds 45 kcal",
     ]
+
+
+def test_every_number_of_the_demo_is_missed_when_it_is_changed(tmp_path: Path) -> None:
+    """Each number of each caption file in turn, put up by ten, turned round, and another food's."""
+    tried = 0
+    for result in work(demo(tmp_path)).results:
+        lesson = result.lesson
+        file = lesson.captions[lesson.language]
+        spoken = [
+            (index, found, int(found[0].replace(",", "")))
+            for index, cue in enumerate(file.cues)
+            for found in re.finditer(r"\d[\d,]*\d|\d", cue.text)
+        ]
+        values = {value for _, _, value in spoken}
+        for index, found, value in spoken:
+            for other in {value + 10, int(str(value)[::-1]), *sorted(values)[:2]} - {value}:
+                cue = file.cues[index]
+                line = cue.text[: found.start()] + str(other) + cue.text[found.end() :]
+                cues = (*file.cues[:index], replace(cue, lines=(line,)), *file.cues[index + 1 :])
+                heard = replace(lesson, captions={lesson.language: replace(file, cues=cues)})
+                (problem,) = spoken_numbers(replace(result, lesson=heard))
+                assert f"“{other}”" in problem.what
+                tried += 1
+    assert tried > 80

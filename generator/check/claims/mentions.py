@@ -27,24 +27,35 @@ class Mention:
 
 
 def mentions(sentence: str, comparison: Comparison, grammar: Grammar) -> tuple[Mention, ...]:
-    """Foods by their whole names first, then sides and foods by a word that is theirs alone."""
-    tokens = [(found.start(), _stem(found[0])) for found in re.finditer(r"[^\W_]+", sentence)]
-    names = _names(comparison, grammar.tag)
-    found: list[Mention] = []
-    free = [True] * len(tokens)
-    for name in sorted(names, key=len, reverse=True):
-        for at in range(len(tokens) - len(name) + 1):
-            span = range(at, at + len(name))
-            if all(free[i] for i in span) and tuple(tokens[i][1] for i in span) == name:
-                found.append(Mention(tokens[at][0], names[name]))
-                for i in span:
-                    free[i] = False
-    own = _own_words(names, comparison, grammar)
-    for i, (start, word) in enumerate(tokens):
-        if free[i] and word in own:
-            seats, side = own[word]
-            found.append(Mention(start, seats, side))
-    return tuple(sorted(found, key=lambda mention: mention.start))
+    """What one sentence names; for many sentences make one ``Finder``."""
+    return Finder(comparison, grammar).mentions(sentence)
+
+
+class Finder:
+    """Finds the foods and sides of one comparison in sentences."""
+
+    def __init__(self, comparison: Comparison, grammar: Grammar) -> None:
+        names = _names(comparison, grammar.tag)
+        self._own = _own_words(names, comparison, grammar)
+        self._names = sorted(names.items(), key=lambda named: len(named[0]), reverse=True)
+
+    def mentions(self, sentence: str) -> tuple[Mention, ...]:
+        """Foods by their whole names first, then sides and foods by a word that is theirs alone."""
+        starts, stems = [], []
+        for token in re.finditer(r"[^\W_]+", sentence):
+            starts.append(token.start())
+            stems.append(_stem(token[0]))
+        found: list[Mention] = []
+        for name, seats in self._names:
+            for at in range(len(stems) - len(name) + 1):
+                if stems[at] == name[0] and tuple(stems[at : at + len(name)]) == name:
+                    found.append(Mention(starts[at], seats))
+                    stems[at : at + len(name)] = [""] * len(name)  # no other name may have them too
+        for start, stem in zip(starts, stems, strict=True):
+            if stem in self._own:
+                seats, side = self._own[stem]
+                found.append(Mention(start, seats, side))
+        return tuple(sorted(found, key=lambda mention: mention.start))
 
 
 def name_of(holding: Holding, language: str) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
+from functools import partial
 from types import MappingProxyType
 
 from generator.check.claims.english import ENGLISH as ENGLISH_GRAMMAR
@@ -92,16 +93,18 @@ class _Spoken:
 
 def _spoken(result: LessonResult, speech: Speech, language: str) -> Iterator[_Spoken]:
     """The figures of one stop, judged."""
-    computed = near(result, speech.index)
+    grammar, tongue = _TONGUES[language.partition("-")[0]]
+    heard = [
+        (said, figures(said.text, numbers_in(said.text, language), tongue)) for said in speech.said
+    ]
+    computed = near(result, speech.index) if any(numbers for _, numbers in heard) else ()
     if not computed:
         return
-    grammar, tongue = _TONGUES[language.partition("-")[0]]
     own = language == result.lesson.language  # else the foods may have other names than she says
     comparison = comparison_of(result, speech.index) if own else None
     follower = Follower(comparison, grammar, tongue) if comparison else None
-    judge = Judge(computed, written(result, speech.index), comparison, grammar, tongue)
-    for said in speech.said:
-        numbers = figures(said.text, numbers_in(said.text, language), tongue)
+    judge = Judge(computed, partial(written, result, speech.index), comparison, grammar, tongue)
+    for said, numbers in heard:
         owners = follower.whose(said, numbers) if follower else tuple(frozenset() for _ in numbers)
         for number, seats in zip(numbers, owners, strict=True):
             yield _Spoken(number.value, seats, judge.fault(said, number, seats))

@@ -11,6 +11,9 @@ _UP_TO_19 = (
 _FROM_20 = "twenty thirty forty fifty sixty seventy eighty ninety"
 _UNITS = {word: value for value, word in enumerate(_UP_TO_19.split())}
 _TENS = {word: 10 * value for value, word in enumerate(_FROM_20.split(), 2)}
+BEGIN = frozenset({*_UNITS, *_TENS, "a"})
+"""Words a number can begin with."""
+
 Read = tuple[int, int]
 """The value, and how many tokens it takes."""
 

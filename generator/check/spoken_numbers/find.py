@@ -8,8 +8,10 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
+from generator.check.spoken_numbers.english_words import BEGIN as ENGLISH_BEGIN
 from generator.check.spoken_numbers.english_words import read_english
 from generator.check.spoken_numbers.number import Number
+from generator.check.spoken_numbers.spanish_words import BEGIN as SPANISH_BEGIN
 from generator.check.spoken_numbers.spanish_words import read_spanish
 
 _TOKEN = re.compile(r"\d+(?:[.,]\d+)*|[^\W\d_]+|[^\w\s\-–]")
@@ -19,6 +21,10 @@ _TOKEN = re.compile(r"\d+(?:[.,]\d+)*|[^\W\d_]+|[^\w\s\-–]")
 @dataclass(frozen=True, slots=True)
 class _Tongue:
     read: Callable[[Sequence[str], int], tuple[int, int] | None]
+    begin: frozenset[str]
+    """Words a number can begin with, without accents."""
+    sign: re.Pattern[str]
+    """What every plain text with a number has somewhere; most sentences have none."""
     thousands: re.Pattern[str]
     """Digits with marks between the thousands."""
     plain: re.Pattern[str]
@@ -30,9 +36,15 @@ class _Tongue:
     """Words before hundred or thousand that make it a manner of speaking."""
 
 
+def _sign(*words: str) -> re.Pattern[str]:
+    return re.compile(rf"\d|\b(?:{'|'.join(sorted(words))})\b", re.IGNORECASE)
+
+
 _TONGUES: Mapping[str, _Tongue] = {
     "en": _Tongue(
         read_english,
+        ENGLISH_BEGIN,
+        _sign(*(ENGLISH_BEGIN - {"a"}), "hundred", "thousand"),
         re.compile(r"\d{1,3}(?:,\d{3})+(?:\.\d{1,2})?"),
         re.compile(r"\d+(?:\.\d{1,2})?"),
         frozenset({"point"}),
@@ -42,6 +54,8 @@ _TONGUES: Mapping[str, _Tongue] = {
     # In Spanish both marks are in use: 1.200 in Spain, 1,200 in Mexico and in the United States.
     "es": _Tongue(
         read_spanish,
+        SPANISH_BEGIN,
+        _sign(*SPANISH_BEGIN),
         re.compile(r"\d{1,3}(?:[.,]\d{3})+"),
         re.compile(r"\d+(?:[.,]\d{1,2})?"),
         frozenset({"punto", "coma"}),
@@ -59,14 +73,15 @@ def numbers_in(text: str, language: str) -> tuple[Number, ...]:
         language: tag of BCP 47; its region is of no matter.
     """
     tongue = _TONGUES.get(language.partition("-")[0])
-    if tongue is None:
+    if tongue is None or (text.isascii() and not tongue.sign.search(text)):
         return ()
     tokens = list(_TOKEN.finditer(text))
     words = [_bare(token[0]) for token in tokens]
     found: list[Number] = []
     at = 0
     while at < len(tokens):
-        read = _read(words, at, tongue)
+        begins = words[at] in tongue.begin or words[at][0].isdigit()
+        read = _read(words, at, tongue) if begins else None
         if read is None:
             at += 1
             continue

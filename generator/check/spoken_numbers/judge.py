@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
@@ -35,8 +35,8 @@ class Judge:
 
     computed: tuple[Figure, ...]
     """What may be spoken of."""
-    written: frozenset[Decimal]
-    """What the educator wrote on the page by then."""
+    written: Callable[[], frozenset[Decimal]]
+    """What the educator wrote on the page by then; looked up only for a number that is no figure."""
     comparison: Comparison | None
     grammar: Grammar
     tongue: Tongue
@@ -48,7 +48,7 @@ class Judge:
         if self.comparison and seats and self._held(said, number):
             wrong = self._of_food(number, seats, leeway, self.comparison)
             return Fault(offset, seats, *wrong) if wrong else None
-        if number.value in self.written or self._any(number.value, leeway, self.computed):
+        if self._any(number.value, leeway, self.computed) or number.value in self.written():
             return None
         nearest = min(self.computed, key=lambda figure: abs(figure.value - number.value))
         what = f"{_said(number)} is no number of the lesson here"

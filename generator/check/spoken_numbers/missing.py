@@ -47,10 +47,10 @@ def missing(
     if heard is script:
         wanted = seats if len(wanted) * 2 > len(seats) else []
     spoken = _numbers(heard, grammar.tag)
-    named = _named(heard, Follower(comparison, grammar, tongue))
-    for seat in wanted:
-        value = value_at(comparison, seat)
-        if seat in named and seat not in given and value not in spoken:
+    unsaid = [s for s in wanted if s not in given and value_at(comparison, s) not in spoken]
+    named = _named(heard, Follower(comparison, grammar, tongue)) if unsaid else {}
+    for seat in unsaid:
+        if seat in named:
             yield _fault(comparison, seat, named[seat], grammar.tag)
 
 

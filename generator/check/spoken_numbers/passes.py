@@ -34,6 +34,8 @@ def figures(text: str, found: Sequence[Number], tongue: Tongue) -> tuple[Number,
        ``1 cup``, ``350 steps``.
     10. *Together with one that passed*: ``rows one and two``.
     """
+    if not found:
+        return ()
     aloud = _counted_aloud(text, found)
     kept: list[Number] = []
     previous: Number | None = None

@@ -17,6 +17,9 @@ _TENS = {word: 10 * value for value, word in enumerate(_FROM_30.split(), 3)}
 _HUNDREDS = {"cien": 100, "ciento": 100}
 _HUNDREDS |= {f"{root}os": 100 * value for value, root in enumerate(_FROM_200.split(), 2)}
 _HUNDREDS |= {f"{root}as": 100 * value for value, root in enumerate(_FROM_200.split(), 2)}
+BEGIN = frozenset({*_UNITS, *_TENS, *_HUNDREDS, "mil"})
+"""Words a number can begin with."""
+
 Read = tuple[int, int]
 """The value, and how many tokens it takes."""
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from generator.check.claims.grammar import Grammar
-from generator.check.claims.mentions import Mention, Seat, mentions
+from generator.check.claims.mentions import Finder, Mention, Seat
 from generator.check.claims.read import rows_called
 from generator.check.spoken_numbers.number import Number
 from generator.check.spoken_numbers.speech import Said
@@ -21,7 +21,8 @@ class Follower:
 
     def __init__(self, comparison: Comparison, grammar: Grammar, tongue: Tongue) -> None:
         self._comparison, self._grammar, self._tongue = comparison, grammar, tongue
-        self._last: Seats = frozenset()
+        self._finder = Finder(comparison, grammar)
+        self._before: list[Said] = []
 
     def whose(self, said: Said, numbers: Sequence[Number]) -> tuple[Seats, ...]:
         """For each number of a sentence the foods it can be said of.
@@ -31,10 +32,12 @@ class Follower:
         the apple and 410 for the pie*. A sentence that names none and begins with *it* goes on
         about the last food.
         """
-        named = mentions(said.text, self._comparison, self._grammar)
+        self._before.append(said)
+        if not numbers:
+            return ()
+        named = self._finder.mentions(said.text)
         if not named:
-            on = self._last if self._tongue.carries_on.search(said.text) else frozenset()
-            return tuple(on for _ in numbers)
+            return tuple([self._carried_on()] * len(numbers))
         begins = [number.start for number in numbers]
         ahead = bool(begins) and named[0].start > begins[0]
         found = []
@@ -46,12 +49,20 @@ class Follower:
             )
             end = high[0] if high else len(said.text)
             found.append(self._seats([one for one in named if low <= one.start < end], said))
-        self._last = (found[-1] if found else frozenset()) or self._seats(named, said)
         return tuple(found)
+
+    def _carried_on(self) -> Seats:
+        """The foods of the last sentence that names any, as long as all after it go on about them."""
+        for said in reversed(self._before):
+            if named := self._finder.mentions(said.text):
+                return self._seats(named, said)
+            if not self._tongue.carries_on.search(said.text):
+                break
+        return frozenset()
 
     def named(self, said: Said) -> Seats:
         """The foods a whole sentence speaks of."""
-        return self._seats(mentions(said.text, self._comparison, self._grammar), said)
+        return self._seats(self._finder.mentions(said.text), said)
 
     def _seats(self, named: Sequence[Mention], said: Said) -> Seats:
         """What all the words have in common; a word that fits none of them begins anew."""
