@@ -148,6 +148,7 @@ def test_the_tab_key_goes_through_everything_in_the_order_of_the_page(
     """WCAG 2.2, 2.1.1 Keyboard, 2.4.3 Focus Order and 2.4.7 Focus Visible."""
     page.set_viewport_size({"width": width, "height": 844})
     page.goto(site + path)
+    page.wait_for_load_state("networkidle")  # what comes later has its place in the order too
     page.evaluate(OPEN_ALL)
     page.evaluate(f"window.reachable = ({REACHABLE})()")
     wanted = list(range(page.evaluate("reachable.length")))

@@ -1,11 +1,15 @@
 /** What a lesson page gets once it is shown, and the only file of its bundle that does anything by being loaded. */
+import { CaptionChoices } from "./caption-choices.js";
 import { KeepLesson } from "./keep-lesson.js";
 import { loadStyle } from "./load-style.js";
 import { ReadAloud } from "./read-aloud.js";
+import { VideoTranscript } from "./video-transcript.js";
 import { WhoIsHere } from "./who-is-here.js";
 
 loadStyle("later.css").then(() => {
   WhoIsHere.define();
   ReadAloud.define();
   KeepLesson.define();
+  CaptionChoices.define();
+  VideoTranscript.define();
 });

@@ -19,14 +19,13 @@ export class VideoTranscript extends HTMLElement {
     const video = this.closest("pause-player")?.querySelector("video");
     const source = video?.querySelector("track");
     if (!details || !video || !source) return;
-    const fill = () => details.open && this.fill(source.track, video);
-    source.addEventListener("load", fill);
+    source.addEventListener("load", () => this.fill(source.track, video));
     details.addEventListener("toggle", () => {
       if (source.track.mode === "disabled") source.track.mode = "hidden"; // switched off, and read all the same
-      fill();
+      this.fill(source.track, video);
     });
     video.addEventListener("timeupdate", () => this.follow(video.currentTime));
-    fill();
+    this.fill(source.track, video);
   }
 
   /**
