@@ -20,7 +20,7 @@ def home_view(results: Iterable[LessonResult], intro: Markup, surround: Surround
     """The lessons in the order of their folders."""
     title, below = _first_heading(intro)
     lessons = tuple(_card(result, surround) for result in results)
-    page = surround.page("index.html", "")
+    page = surround.page("index.html", surround.say("all_lessons"))
     return HomeView(
         page=replace(
             page,
