@@ -23,7 +23,7 @@ _Column = Callable[[int, int, int], int]
 
 
 class Mistake(StrEnum):
-    """A way to a wrong answer; the value is the end of its text's key, ``js_smaller_from_larger``."""
+    """A way to a wrong answer; the value is the end of its text's key, ``later_play_smaller_from_larger``."""
 
     SMALLER_FROM_LARGER = "smaller_from_larger"
     """In each place the smaller digit is taken from the larger: 63 − 29 = 46."""
@@ -99,6 +99,16 @@ def count_mistake(gap: Decimal, per: Decimal, answer: Decimal) -> Mistake | None
 
 def gap_answers(top: int, bottom: int) -> dict[Mistake, tuple[Decimal, ...]]:
     """What each mistake makes of a subtraction of tenths, in tenths; empty where it cannot happen."""
+    bugs = bug_answers(top, bottom)
+    return {
+        **{bug: tuple(map(Decimal, answers)) for bug, answers in bugs.items()},
+        Mistake.ADDED: (Decimal(top + bottom),),
+        **_place_slips(Decimal(top - bottom), Decimal(10)),
+    }
+
+
+def bug_answers(top: int, bottom: int) -> dict[Mistake, tuple[int, ...]]:
+    """What each documented subtraction bug makes of two numbers; empty where it cannot happen."""
     return {
         Mistake.SMALLER_FROM_LARGER: _columns(top, bottom, lambda a, b, _: abs(a - b)),
         Mistake.NO_DECREMENT: _columns(top, bottom, lambda a, b, _: (a - b) % 10),
@@ -109,8 +119,6 @@ def gap_answers(top: int, bottom: int) -> dict[Mistake, tuple[Decimal, ...]]:
             top, bottom, lambda a, b, owed: a - b - owed if a or owed else 0
         ),
         Mistake.ACROSS_ZERO: _across_zero(top, bottom),
-        Mistake.ADDED: (Decimal(top + bottom),),
-        **_place_slips(Decimal(top - bottom), Decimal(10)),
     }
 
 
@@ -122,17 +130,19 @@ def _first(
     return next((mistake for mistake in Mistake if answer in answers.get(mistake, ())), None)
 
 
-def _columns(top: int, bottom: int, column: _Column) -> tuple[Decimal, ...]:
+def _columns(top: int, bottom: int, column: _Column) -> tuple[int, ...]:
     """Subtract place by place, from the ones on."""
     answer = owed = 0
-    for place in range(len(str(top))):
-        left = column(_digit(top, place), _digit(bottom, place), owed)
-        answer += left % 10 * 10**place
+    one = 1
+    while one <= top:
+        left = column(top // one % 10, bottom // one % 10, owed)
+        answer += left % 10 * one
         owed = int(left < 0)
-    return (Decimal(answer),)
+        one *= 10
+    return (answer,)
 
 
-def _across_zero(top: int, bottom: int) -> tuple[Decimal, ...]:
+def _across_zero(top: int, bottom: int) -> tuple[int, ...]:
     """Borrow from the next digit that is not 0, and leave the zeros between as they are."""
     digits = [_digit(top, place) for place in range(len(str(top)))]
     answer, skipped = 0, False
@@ -145,7 +155,7 @@ def _across_zero(top: int, bottom: int) -> tuple[Decimal, ...]:
             digits[lender] -= 1
             skipped = skipped or lender > place + 1
         answer += (a - b) % 10 * 10**place
-    return (Decimal(answer),) if skipped else ()
+    return (answer,) if skipped else ()
 
 
 def _zero_inside(count: int) -> tuple[Decimal, ...]:
