@@ -13,23 +13,29 @@ from generator.present.site import Output
 WORKER = "sw.js"
 """The service worker stands at the site's root: it may answer nothing above its own folder."""
 _TEXTS = "more-texts.js"
+_PLAY = "later_play_"
 
 
 def later_files(theme: Path, says: Iterable[Say]) -> Iterator[Output]:
     """The bundles with their texts, once for each language, and what they all share."""
     scripts = _texts(theme, "js")
-    for name in ("later.css", "home.css"):
+    for name in ("later.css", "home.css", "play.css"):
         yield Output(f"assets/{name}", join_styles(name, _texts(theme, "css")))
     for say in says:
-        spoken = {**scripts, _TEXTS: _texts_module(say)}
-        for name in ("later", "home"):
-            bundle = join_script(f"{name}.js", spoken)
+        for name in ("later", "home", "play"):
+            bundle = join_script(f"{name}.js", {**scripts, _TEXTS: _texts_module(say, name)})
             yield Output(f"assets/{name}-{say.locale}.js", bundle)
     yield Output(WORKER, join_script(WORKER, scripts))
 
 
-def _texts_module(say: Say) -> str:
-    texts = json.dumps(say.starting_with("later_"), ensure_ascii=False, sort_keys=True)
+def _texts_module(say: Say, bundle: str) -> str:
+    """The texts of a bundle: what only play says is long, and comes with play alone."""
+    spoken = {
+        key: text
+        for key, text in say.starting_with("later_").items()
+        if key.startswith(_PLAY) == (bundle == "play")
+    }
+    texts = json.dumps(spoken, ensure_ascii=False, sort_keys=True)
     return f"export const moreTexts = {texts};\n"
 
 

@@ -92,6 +92,7 @@ def downloads(result: LessonResult, say: Say) -> tuple[LinkView, ...]:
     sheets = (
         LinkView("worksheet.html", say("worksheet_title")),
         LinkView("answers.html", say("answers_title")),
+        LinkView("practice.html", say("practice_title")),
     )
     return cards + sheets
 

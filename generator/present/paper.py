@@ -5,13 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from itertools import islice
 
-from generator.compute.practice import practice_problems
 from generator.compute.result import LessonResult
-from generator.model.grades import GradeBand
 from generator.present.lesson_page import meta_line
 from generator.present.page import Surround
+from generator.present.practice import practice_views
 from generator.present.qr import qr_code
-from generator.present.say import Say
 from generator.present.stamp import print_stamp
 from generator.present.views import (
     CardSheetView,
@@ -19,13 +17,13 @@ from generator.present.views import (
     LinkView,
     MoveCardView,
     MoveView,
-    PracticeView,
     SheetView,
     StopView,
     WatchView,
 )
 
 CARDS_A_SHEET = 4
+PRACTICE_A_SHEET = 6
 
 
 def cards_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surround) -> CardsView:
@@ -63,7 +61,7 @@ def sheet_view(
         back=LinkView("index.html", say("back_to_lesson")),
         answers=answers,
         stops=tuple(stop for stop in stops if not isinstance(stop, WatchView)),
-        practice=_practice(lesson.id, lesson.file.grades.band, say),
+        practice=practice_views(result, say, PRACTICE_A_SHEET),
         qr=qr_code(address),
         address=address,
         stamp=print_stamp(result),
@@ -74,14 +72,3 @@ def _sheets(cards: Iterable[MoveCardView]) -> tuple[CardSheetView, ...]:
     every = iter(cards)
     fours = iter(lambda: tuple(islice(every, CARDS_A_SHEET)), ())
     return tuple(CardSheetView(four, number) for number, four in enumerate(fours, 1))
-
-
-def _practice(seed: str, band: GradeBand, say: Say) -> tuple[PracticeView, ...]:
-    return tuple(
-        PracticeView(
-            number,
-            f"{say.number(problem.larger)} − {say.number(problem.smaller)} =",
-            say.number(problem.gap),
-        )
-        for number, problem in enumerate(practice_problems(seed, band), 1)
-    )

@@ -20,6 +20,7 @@ from generator.present.lesson_page import lesson_view, stop_views
 from generator.present.notes import notes_view
 from generator.present.page import Surround
 from generator.present.paper import cards_view, sheet_view
+from generator.present.practice import practice_view
 from generator.present.recording.corrections import corrected_captions
 from generator.present.recording.pack import FOLDER, draft, draft_name, pack_pages
 from generator.present.transcript import transcript_view
@@ -55,6 +56,7 @@ class Presenter:
             "index": ("lesson", lesson_view(result, stops, self._surround)),
             "worksheet": ("sheet", sheet_view(result, stops, self._surround, answers=False)),
             "answers": ("sheet", sheet_view(result, stops, self._surround, answers=True)),
+            "practice": ("practice", practice_view(result, self._surround)),
             "notes": ("notes", notes_view(result, stops, self._surround)),
         }
         if result.movements:

@@ -141,6 +141,8 @@ class RowView:
     """What is left of the larger when both are matched."""
     left_key: str
     """``first`` or ``second``: whose blocks are left."""
+    line: Markup
+    """Number line from the smaller to the larger number; empty where both are the same."""
     ask_gap: bool
     ask_count: bool
     count: str
@@ -288,6 +290,12 @@ class MoveCardView:
     seated_figures: tuple[Markup, ...]
     for_row: str
     """``Apple and Apple pie: 320 ÷ 10``"""
+    row: str
+    """``Apple and Apple pie``"""
+    division: str
+    """``320 kcal ÷ 10``"""
+    asked_in: str
+    """Address of the row whose gap or count the learner works out; empty where that is not asked."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -505,6 +513,33 @@ class PracticeView:
     says: str
     """``240 − 160 =``"""
     answer: str
+    larger_number: str
+    smaller_number: str
+    """Digits for a machine."""
+
+
+@dataclass(frozen=True, slots=True)
+class SizeView:
+    """How large the numbers of practice are."""
+
+    largest: int
+    label: str
+    """``up to 1,000``"""
+    chosen: bool
+    """Whether it is the one of the lesson's grades."""
+
+
+@dataclass(frozen=True, slots=True)
+class PracticePageView:
+    """Problems without end to practice subtraction, the first of them complete without script."""
+
+    page: PageView
+    title: str
+    back: LinkView
+    seed: str
+    sizes: tuple[SizeView, ...]
+    problems: tuple[PracticeView, ...]
+    stamp: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,5 +1,5 @@
-import { readTenths, restingPlace, writeTenths } from "./gap-arithmetic.js";
-import { countMistake, gapMistake } from "./mistakes.js";
+import { readTenths } from "./gap-arithmetic.js";
+import { bringPlay } from "./play-loader.js";
 import { lessonStore } from "./store.js";
 import { say } from "./words.js";
 
@@ -45,7 +45,10 @@ class Row {
     });
     for (const input of this.inputs) {
       input.value = this.store.get(this.nameOf(input));
-      input.addEventListener("input", () => this.store.set(this.nameOf(input), input.value));
+      input.addEventListener("input", () => {
+        this.store.set(this.nameOf(input), input.value);
+        bringPlay().catch(() => {}); // it will be here when the answer is checked
+      });
     }
     if (!this.open()) this.finish();
   }
@@ -58,8 +61,9 @@ class Row {
   check() {
     const open = this.open();
     if (!open) return this.finish();
-    this.show(this.next(open));
+    const { value } = open;
     if (this.form.querySelector("input:focus")) open.focus(); // from the button, a phone's keyboard would cover the sentence
+    this.next(open).then((text) => open.value === value && this.show(text)); // unless another answer stands there by now
   }
 
   finish() {
@@ -69,25 +73,15 @@ class Row {
   }
 
   /**
-   * What to say about an entry that is not right yet.
+   * What to say about an entry that is not right yet: the script that comes for it knows.
    * @param {HTMLInputElement} input
    */
-  next(input) {
-    const tenths = this.read(input);
-    const counting = input.name === "count";
-    if (!input.value.trim()) return this.say(counting ? "count_empty" : "gap_empty");
-    if (tenths === null) return this.say("unread");
-    if (counting) return this.say(countMistake(this.larger - this.smaller, this.per, tenths) || "count_step");
-    const step = restingPlace(this.smaller, this.larger) ? "gap_step" : "gap_look";
-    return this.say(gapMistake(this.larger, this.smaller, tenths) || step);
-  }
-
-  /** @param {string} key */
-  say(key) {
+  async next({ name, value }) {
     const { larger, smaller, per } = this;
-    const numbers = { larger, smaller, per, gap: larger - smaller, rest: restingPlace(smaller, larger) };
-    const written = Object.entries(numbers).map(([name, tenths]) => [name, writeTenths(tenths, this.language)]);
-    return say(key, Object.fromEntries(written));
+    const detail = { larger, smaller, per, text: value, counting: name === "count", says: say("not_yet") };
+    await bringPlay().catch(() => {}); // without a connection, the plain sentence
+    this.form.dispatchEvent(new CustomEvent("not-yet", { bubbles: true, detail }));
+    return detail.says;
   }
 
   /** @param {string} text */

@@ -4,10 +4,14 @@ import { DayBalance } from "./day-balance.js";
 import { GapCalculator } from "./gap-calculator.js";
 import { GapChart } from "./gap-chart.js";
 import { LessonThread } from "./lesson-thread.js";
+import { MoveCard } from "./move-card.js";
+import { NumberLine } from "./number-line.js";
 import { PausePlayer } from "./pause-player.js";
 
 LessonThread.define(); // first: the others tell it what they remember
+MoveCard.define(); // before the rows that tell it what was found already
 GapCalculator.define();
+NumberLine.define();
 DayBalance.define();
 PausePlayer.define();
 GapChart.define();

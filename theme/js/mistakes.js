@@ -11,15 +11,23 @@
  * @returns {string} the mistake's name, or nothing for an answer we cannot read
  */
 export function gapMistake(top, bottom, answer) {
-  return first(answer, top - bottom, {
+  return first(answer, top - bottom, { ...bugAnswers(top, bottom), added: [top + bottom], ...placeSlips(top - bottom) });
+}
+
+/**
+ * What each documented subtraction bug makes of two numbers; nothing where it cannot happen.
+ * @param {number} top
+ * @param {number} bottom
+ * @returns {Record<string, number[]>}
+ */
+export function bugAnswers(top, bottom) {
+  return {
     smaller_from_larger: columns(top, bottom, (a, b) => Math.abs(a - b)),
     no_decrement: columns(top, bottom, (a, b) => (a - b + 10) % 10),
     zero_gives_digit: columns(top, bottom, (a, b, owed) => (a || owed ? a - b - owed : b)),
     zero_gives_zero: columns(top, bottom, (a, b, owed) => (a || owed ? a - b - owed : 0)),
     across_zero: acrossZero(top, bottom),
-    added: [top + bottom],
-    ...placeSlips(top - bottom),
-  });
+  };
 }
 
 /**

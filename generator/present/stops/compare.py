@@ -12,6 +12,7 @@ from generator.model.stops.compare import CompareStop, Solve
 from generator.present.amounts import SIDE_KEYS, blocks_view, food_name, gap_working, holding_view
 from generator.present.chart import chart_view
 from generator.present.columns import columns
+from generator.present.number_line import number_line
 from generator.present.often import often_views
 from generator.present.prose import inline
 from generator.present.say import Say, digits
@@ -64,6 +65,7 @@ def _row_view(number: int, row: Row, stop: CompareStop, say: Say) -> RowView:
         holder="" if gap.holder is None else stop.sides[gap.holder],
         left=blocks_view(gap.size, say, in_tens=True),
         left_key=SIDE_KEYS[gap.holder or 0],
+        line=number_line(gap, say),
         ask_gap=Solve.GAP in stop.solve,
         ask_count=asks_count,
         count=say.number(count.whole) if count else "",

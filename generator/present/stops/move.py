@@ -7,7 +7,7 @@ from dataclasses import asdict
 from markupsafe import Markup
 
 from generator.compute.result import MoveCount
-from generator.model.measure import Measure
+from generator.model.stops.compare import CompareStop, Solve
 from generator.model.stops.move import MoveStop
 from generator.present.figures import figure
 from generator.present.prose import inline
@@ -31,14 +31,18 @@ def move_view(index: int, stop: MoveStop, telling: Telling) -> MoveView:
             per=say.quantity(stop.one_move_per, measure),
             measure=say(f"measure_{measure}"),
         ),
-        cards=tuple(_card(counted, measure, say) for counted in movement.counts),
+        cards=tuple(
+            _card(counted, movement.comparison.stop, number, say)
+            for number, counted in enumerate(movement.counts, 1)
+        ),
         before=tuple(say(f"before_moving_{number}") for number in range(1, 5)),
     )
 
 
-def _card(counted: MoveCount, measure: Measure, say: Say) -> MoveCardView:
-    move, count = counted.move, counted.count
+def _card(counted: MoveCount, compare: CompareStop, number: int, say: Say) -> MoveCardView:
+    move, count, measure = counted.move, counted.count, compare.measure
     text = move.texts.get(say.language) or move.texts["en"]
+    row, gap = row_names(counted.row, say), say.quantity(counted.row.gap.size, measure)
     return MoveCardView(
         id=counted.move_id,
         name=text.name,
@@ -54,10 +58,10 @@ def _card(counted: MoveCount, measure: Measure, say: Say) -> MoveCardView:
         pace=move.pace,
         figures=tuple(Markup(figure(pose)) for pose in move.poses),  # noqa: S704  # drawn from numbers only
         seated_figures=tuple(Markup(figure(pose)) for pose in move.seated_poses),  # noqa: S704  # drawn from numbers only
-        for_row=say(
-            "card_for_row",
-            row=row_names(counted.row, say),
-            gap=say.quantity(counted.row.gap.size, measure),
-            per=say.number(count.per),
-        ),
+        for_row=say("card_for_row", row=row, gap=gap, per=say.number(count.per)),
+        row=row,
+        division=f"{gap} ÷ {say.number(count.per)}",
+        asked_in=f"{compare.id}-row-{number}"
+        if {Solve.GAP, Solve.COUNT} & {*compare.solve}
+        else "",
     )

@@ -1,0 +1,86 @@
+import { loadStyle } from "./load-style.js";
+import { make, makeButton } from "./make.js";
+import { PacerCount } from "./pacer-count.js";
+import { readMove, roomCheck } from "./pacer-move.js";
+import { tell } from "./tell.js";
+
+/**
+ * Counts a move along with the learner, in a window over the page: the room is looked at first,
+ * once a visit; then the count; then a rest for as long as the learner likes.
+ */
+export class MovePacer extends HTMLElement {
+  static define() {
+    customElements.define("move-pacer", this);
+    const pacer = new MovePacer();
+    document.addEventListener("count-along", ({ target }) => target instanceof HTMLElement && pacer.open(target));
+  }
+
+  /** @type {Promise<unknown> | undefined} */
+  styled;
+  isRoomChecked = false;
+  heading = make("h2", { id: "pacer-name", tabIndex: -1 });
+  screen = make("div");
+  dialog = make("dialog", { className: "pacer" }, this.heading, this.screen);
+  /** @type {PacerCount | undefined} */
+  count;
+
+  connectedCallback() {
+    this.append(this.dialog);
+    this.dialog.setAttribute("aria-labelledby", this.heading.id);
+    this.dialog.addEventListener("close", () => this.count?.halt());
+    document.addEventListener("visibilitychange", () => this.dialog.open && this.count?.look());
+  }
+
+  /** @param {HTMLElement} card */
+  async open(card) {
+    await (this.styled ??= loadStyle("play.css"));
+    if (!this.isConnected) document.body.append(this);
+    const move = readMove(card);
+    if (!this.dialog.open) this.dialog.showModal();
+    if (!move.count) return this.rest(move, tell("play_none"));
+    if (this.isRoomChecked || !roomCheck(move).length) return this.begin(move);
+    const ready = makeButton(tell("play_ready"), () => this.begin(move), "filled");
+    this.show(tell("play_room"), make("ul", {}, ...roomCheck(move)), this.buttons(ready, tell("play_not_now")));
+  }
+
+  /** @param {import("./pacer-move.js").Move} move */
+  begin(move) {
+    this.isRoomChecked = true;
+    this.count?.halt();
+    this.count = new PacerCount(move, () => this.rest(move, tell("play_all", { count: String(move.count) })));
+    this.show(move.name, this.count.view, this.buttons(undefined, tell("play_close")));
+    this.count.go.focus();
+  }
+
+  /**
+   * A calm end: the next move waits until the learner asks for it.
+   * @param {import("./pacer-move.js").Move} move
+   * @param {string} text
+   */
+  rest(move, text) {
+    const { next, left } = move;
+    const further = next && makeButton(tell("play_next", { move: readMove(next).name }), () => this.open(next), "filled");
+    const again = move.count ? [makeButton(tell("play_again"), () => this.begin(move))] : [];
+    const leftOver = left ? [make("p", {}, tell("play_left", { left }))] : [];
+    this.show(text, ...leftOver, make("p", {}, tell("play_rest")), this.buttons(further, tell("play_close"), ...again));
+  }
+
+  /**
+   * @param {string} name
+   * @param {HTMLElement[]} parts
+   */
+  show(name, ...parts) {
+    this.heading.textContent = name;
+    this.screen.replaceChildren(...parts);
+    this.heading.focus();
+  }
+
+  /**
+   * @param {HTMLElement | undefined} first
+   * @param {string} close
+   * @param {HTMLElement[]} more
+   */
+  buttons(first, close, ...more) {
+    return make("p", { className: "buttons" }, ...(first ? [first] : []), ...more, makeButton(close, () => this.dialog.close()));
+  }
+}
