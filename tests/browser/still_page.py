@@ -28,6 +28,9 @@ def write_page(folder: Path, *, language: str = "en", library: str = "draw.js") 
     ).data
     assert isinstance(words, dict)
     spoken = {key: text for key, text in words.items() if key.startswith("js_")}
+    later = {key: text for key, text in words.items() if key.startswith("later_play_")}
+    scripts["more-texts.js"] = f"export const moreTexts = {json.dumps(later)};"
+    (folder / f"play-{language}.js").write_text(join_script("play.js", scripts), encoding="utf-8")
     html = PAGE.format(
         language=language, library=library, pauses=json.dumps(PAUSES), words=json.dumps(spoken)
     )
