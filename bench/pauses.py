@@ -68,11 +68,14 @@ def measure(address: str, *, hidden: bool) -> list[float]:
     """Lateness in ms at every pause of one run; the page tells it by its title."""
     with browser() as ask:
         ask("PUT", f"/json/new?{quote(address)}")
-        if hidden:
-            ask("PUT", "/json/new?about:blank")  # the tab in front; what is behind it now counts
         for _ in range(PATIENCE):
             time.sleep(1)
             titles = [tab["title"] for tab in ask("GET", "/json/list") if tab["url"] == address]
+            if hidden and titles == ["playing"]:  # a tab that was never seen loads no video
+                ask(
+                    "PUT", "/json/new?about:blank"
+                )  # the tab in front; what is behind it now counts
+                hidden = False
             if titles and titles[0].startswith("["):
                 found: list[float] = json.loads(titles[0])
                 return found
@@ -176,6 +179,7 @@ video.addEventListener("pause", () => {
   const before = late.length;
   setTimeout(() => video.paused && late.length === before && video.play(), 1500);
 });
+video.addEventListener("playing", () => (document.title = "playing"), { once: true });
 if (asked.has("silent")) video.src = "silent.mp4";
 addEventListener("load", () => {
   video.defaultPlaybackRate = video.playbackRate = Number(asked.get("rate"));
