@@ -172,7 +172,7 @@ def test_it_ends_with_rest_and_waits_for_the_learner(page: Page, address: str) -
     pacer.get_by_role("button", name="Start").click()
     page.clock.run_for(60_000)
     expect(pacer.get_by_role("heading")).to_have_text(
-        "You counted all 3. Now you know how long 3 is."
+        "You counted to 3. Now you know how long that is."
     )
     expect(pacer.get_by_role("heading")).to_be_focused()
     expect(pacer).to_contain_text("have some water")

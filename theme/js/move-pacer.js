@@ -40,7 +40,7 @@ export class MovePacer extends HTMLElement {
     if (!move.count) return this.rest(move, tell("play_none"));
     if (this.isRoomChecked || !roomCheck(move).length) return this.begin(move);
     const ready = makeButton(tell("play_ready"), () => this.begin(move), "filled");
-    this.show(tell("play_room"), make("ul", {}, ...roomCheck(move)), this.buttons(ready, tell("play_not_now")));
+    this.show(tell("play_room"), make("ul", {}, ...roomCheck(move)), row(ready, this.closing("play_not_now")));
   }
 
   /** @param {import("./pacer-move.js").Move} move */
@@ -48,7 +48,7 @@ export class MovePacer extends HTMLElement {
     this.isRoomChecked = true;
     this.count?.halt();
     this.count = new PacerCount(move, () => this.rest(move, tell("play_all", { count: String(move.count) })));
-    this.show(move.name, this.count.view, this.buttons(undefined, tell("play_close")));
+    this.show(move.name, this.count.view, row(this.closing("play_close")));
     this.count.go.focus();
   }
 
@@ -62,7 +62,8 @@ export class MovePacer extends HTMLElement {
     const further = next && makeButton(tell("play_next", { move: readMove(next).name }), () => this.open(next), "filled");
     const again = move.count ? [makeButton(tell("play_again"), () => this.begin(move))] : [];
     const leftOver = left ? [make("p", {}, tell("play_left", { left }))] : [];
-    this.show(text, ...leftOver, make("p", {}, tell("play_rest")), this.buttons(further, tell("play_close"), ...again));
+    const ways = further ? [further, ...again, this.closing("play_close")] : [this.closing("play_close", "filled"), ...again];
+    this.show(text, ...leftOver, make("p", {}, tell("play_rest")), row(...ways));
   }
 
   /**
@@ -76,11 +77,15 @@ export class MovePacer extends HTMLElement {
   }
 
   /**
-   * @param {HTMLElement | undefined} first
-   * @param {string} close
-   * @param {HTMLElement[]} more
+   * @param {string} key of what the button says
+   * @param {string} [look]
    */
-  buttons(first, close, ...more) {
-    return make("p", { className: "buttons" }, ...(first ? [first] : []), ...more, makeButton(close, () => this.dialog.close()));
+  closing(key, look) {
+    return makeButton(tell(key), () => this.dialog.close(), look);
   }
+}
+
+/** @param {HTMLElement[]} buttons */
+function row(...buttons) {
+  return make("p", { className: "buttons" }, ...buttons);
 }

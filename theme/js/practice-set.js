@@ -44,6 +44,7 @@ export class PracticeSet extends HTMLElement {
     const seed = asked.get("seed") || this.dataset.seed || "";
     if (this.querySelector(`option[value="${CSS.escape(asked.get("size") ?? "")}"]`)) size.value = asked.get("size") ?? "";
     this.field("seed").value = seed;
+    this.querySelector("[data-set]")?.replaceChildren(seed);
     this.problems = practiceProblems(seed, Number(size.value));
     for (const list of this.querySelectorAll("ol")) list.replaceChildren();
     this.add();
