@@ -1,0 +1,1 @@
+"""What `bench/measures.py` measures, apart from how it prints it."""
