@@ -66,6 +66,8 @@ def take(browser: Browser, address: str, picture: Picture) -> bytes:
     page.goto(address + picture.path)
     page.wait_for_load_state("networkidle")
     page.emulate_media(media=picture.media)
+    if picture.media == "print":
+        page.evaluate("document.body.style.padding = '0.5in'")  # the margin that a printer adds
     picture.before(page)
     taken = page.screenshot(animations="disabled")
     context.close()
