@@ -31,6 +31,7 @@ from generator.read.handwritten import handwritten_pages
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
 from generator.write.finish import finish_lesson
+from generator.write.fresh import fingerprint, mark_fresh
 from generator.write.new_lesson import new_lesson
 from generator.write.swap import replaced
 from generator.write.translation_file import write_draft, write_marks
@@ -173,9 +174,10 @@ def with_problems(page: str, problems: Iterable[Problem]) -> str:
 
 def write_site(root: Path, write: Callable[[Path], None]) -> Path:
     """Let ``write`` fill an empty folder, and put it in the place of ``site/`` when that went well."""
-    site = root / "site"
+    site, before = root / "site", fingerprint(root)
     with replaced(site) as folder:
         write(folder)
+    mark_fresh(root, before)
     return site
 
 
