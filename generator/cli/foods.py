@@ -3,21 +3,14 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 import click
 from rich.console import Console
+from rich.progress import BarColumn, DownloadColumn, Progress, TextColumn
 from rich.table import Table
 
-if TYPE_CHECKING:  # reading records takes SQLite and more, and most commands read none
-    from generator.build_foods import FoundFoods
-
-_root = click.option(
-    "--root",
-    type=click.Path(exists=True, file_okay=False, path_type=Path),
-    default=".",
-    help="Folder of the site, the one that holds lessons/. Here, unless you say otherwise.",
-)
+from generator.build_foods import FoundFoods, add_food, find_foods, import_download, refresh_foods
+from generator.cli.options import root_option
 
 _SOURCE = "USDA FoodData Central, "
 
@@ -29,15 +22,9 @@ def foods() -> None:
 
 @foods.command(name="import")
 @click.argument("file", type=click.Path(path_type=Path))
-@_root
-@click.pass_context
-def import_command(ctx: click.Context, file: Path, root: Path) -> None:
+@root_option
+def import_command(file: Path, root: Path) -> None:
     """Read FILE, a FoodData Central CSV zip as it was downloaded, for find, add and refresh."""
-    from rich.progress import BarColumn, DownloadColumn, Progress, TextColumn  # noqa: PLC0415  # most commands read no records
-
-    from generator.build_foods import import_download  # noqa: PLC0415  # most commands read no records
-
-    ctx.meta["root"] = root
     columns = (TextColumn("{task.description}", markup=False), BarColumn(), DownloadColumn())
     with Progress(*columns, console=Console(stderr=True), transient=True) as bar:
         task = bar.add_task(file.name)
@@ -60,13 +47,9 @@ def import_command(ctx: click.Context, file: Path, root: Path) -> None:
 
 @foods.command()
 @click.argument("words", nargs=-1, required=True)
-@_root
-@click.pass_context
-def find(ctx: click.Context, words: tuple[str, ...], root: Path) -> None:
+@root_option
+def find(words: tuple[str, ...], root: Path) -> None:
     """Look for a food by WORDS, in English or Spanish, in the library and the official records."""
-    from generator.build_foods import find_foods  # noqa: PLC0415  # most commands read no records
-
-    ctx.meta["root"] = root
     wanted = " ".join(words)
     found = find_foods(root, wanted)
     for food in found.foods:
@@ -84,13 +67,11 @@ def find(ctx: click.Context, words: tuple[str, ...], root: Path) -> None:
 @click.option("--id", "id_", default="", help="What a lesson calls it, such as black-beans.")
 @click.option("--name", default="", help="Its plain name in English.")
 @click.option("--group", default="", help="The group of the library it stands in.")
-@_root
-@click.pass_context
-def add(ctx: click.Context, fdc_id: int, id_: str, name: str, group: str, root: Path) -> None:  # noqa: PLR0913, PLR0917  # click passes each option by name
+@root_option
+def add(
+    fdc_id: int, id_: str, name: str, group: str, root: Path
+) -> None:  # click passes each option by name
     """Write the record FDC_ID with its portions into site_data/foods.yaml."""
-    from generator.build_foods import add_food  # noqa: PLC0415  # most commands read no records
-
-    ctx.meta["root"] = root
     entry = add_food(root, fdc_id, id_, name, group)
     click.echo(f"site_data/foods.yaml holds `{entry.id}` now, in the group {entry.group}:\n")
     click.echo("\n".join(f"  {line}" for line in entry.lines))
@@ -102,13 +83,9 @@ def add(ctx: click.Context, fdc_id: int, id_: str, name: str, group: str, root: 
 
 
 @foods.command()
-@_root
-@click.pass_context
-def refresh(ctx: click.Context, root: Path) -> None:
+@root_option
+def refresh(root: Path) -> None:
     """Take every figure of site_data/foods.yaml anew from the official records."""
-    from generator.build_foods import refresh_foods  # noqa: PLC0415  # most commands read no records
-
-    ctx.meta["root"] = root
     compared = refresh_foods(root)
     for change in compared.changes:
         click.echo(f"{change.place}: {change.food}: {change.what}: {change.old} → {change.new}")

@@ -1,0 +1,30 @@
+"""The commands ``translate`` and ``translated``: another language, kept in step."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from generator.build import begin_translation, mark_translated
+from generator.cli.options import lesson_argument, root_option
+
+
+@click.command()
+@lesson_argument
+@click.argument("language")
+@root_option
+def translate(lesson: str, language: str, root: Path) -> None:
+    """Begin a translation of LESSON into LANGUAGE: a file with every text to fill in."""
+    file = begin_translation(root, lesson, language).relative_to(root).as_posix()
+    click.echo(f"{file} is ready. Fill it in, then write: plumline translated {lesson} {language}")
+
+
+@click.command()
+@lesson_argument
+@click.argument("language")
+@root_option
+def translated(lesson: str, language: str, root: Path) -> None:
+    """Say that LESSON and its translation into LANGUAGE agree as they stand."""
+    file = mark_translated(root, lesson, language).relative_to(root).as_posix()
+    click.echo(f"{file} is marked. You are told when a text of the lesson changes after this.")
