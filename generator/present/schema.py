@@ -15,7 +15,10 @@ _BESIDE = ("id", "title", "say")
 
 def lesson_schema() -> str:
     """JSON Schema, draft 2020-12, of ``lesson.yaml``."""
-    schema: Schema = {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": "A lesson file"}
+    schema: Schema = {
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": "A lesson file",
+    }
     head = LessonHead.model_json_schema(by_alias=True)
     definitions = _take(head, "$defs")
     kinds = []
@@ -24,16 +27,20 @@ def lesson_schema() -> str:
         definitions |= _take(inner, "$defs")
         definitions[f"{kind}-stop"] = _without_kind(inner)
         kinds.append(_stop(kind, inner))
-    properties = cast(Schema, head["properties"])
+    properties = cast("Schema", head["properties"])
     properties["stops"] = {"type": "array", "minItems": 1, "items": {"oneOf": kinds}}
-    head["required"] = [*cast(list[str], head["required"]), "stops"]
-    whole = schema | {key: value for key, value in head.items() if key != "title"} | {"$defs": definitions}
+    head["required"] = [*cast("list[str]", head["required"]), "stops"]
+    whole = (
+        schema
+        | {key: value for key, value in head.items() if key != "title"}
+        | {"$defs": definitions}
+    )
     return json.dumps(whole, indent=1, ensure_ascii=False) + "\n"
 
 
 def _stop(kind: str, inner: Schema) -> Schema:
     """A list entry: the kind's key, and beside it what every stop may say."""
-    properties = cast(Schema, inner["properties"])
+    properties = cast("Schema", inner["properties"])
     beside = {key: properties[key] for key in _BESIDE}
     return {
         "type": "object",
@@ -44,9 +51,11 @@ def _stop(kind: str, inner: Schema) -> Schema:
 
 
 def _without_kind(inner: Schema) -> Schema:
-    properties = {key: value for key, value in cast(Schema, inner["properties"]).items() if key != "kind"}
+    properties = {
+        key: value for key, value in cast("Schema", inner["properties"]).items() if key != "kind"
+    }
     return {**inner, "properties": properties}
 
 
 def _take(schema: Schema, key: str) -> Schema:
-    return cast(Schema, schema.pop(key, {}))
+    return cast("Schema", schema.pop(key, {}))
