@@ -107,7 +107,7 @@ def out_of_order(browser: Browser, address: str, site: Path) -> list[str]:
             page.goto(each)
             page.wait_for_load_state("networkidle")
             page.evaluate(OPEN_ALL)
-            page.wait_for_load_state("networkidle")  # what was opened may bring its own
+            page.wait_for_timeout(500)  # what was opened may bring its own
             page.evaluate(f"window.reachable = ({REACHABLE})().filter({ONE_OF_ITS_GROUP})")
             reached = list(_tabbed(page))
             wanted = list(range(page.evaluate("reachable.length")))
@@ -126,7 +126,7 @@ def _tabbed(page: Page) -> Iterator[int]:
     ):  # a video has controls of its own inside
         page.keyboard.press("Tab")
         at = page.evaluate("reachable.indexOf(document.activeElement)")
-        if at < 0 <= last:
+        if at < 0 <= last or at == 0 < last:  # out of the page, or round again
             return
         if at != last:
             yield at
