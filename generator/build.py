@@ -23,7 +23,7 @@ from generator.present.problem_band import with_band
 from generator.present.reference import reference_page
 from generator.present.say import Say
 from generator.present.schema import lesson_schema
-from generator.present.site import Output, Presenter, shared_files
+from generator.present.site import Output, Presenter, move_pictures, shared_files
 from generator.present.trace_text import trace_json, trace_lines
 from generator.present.translation_text import first_draft, with_marks
 from generator.problems import LessonError, Place, Problem, Weight
@@ -151,6 +151,7 @@ def build(root: Path, *, preview: bool = False) -> Built:
         for output in presenter.lesson(result)
     ]
     outputs += shared_files(theme, recording=recording)
+    outputs += move_pictures(worked.results)
     outputs += later_files(theme, (Say(library.words[one]) for one in languages))
     if preview:
         outputs += [made[one].components(worked.lessons(one)) for one in languages]

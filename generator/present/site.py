@@ -14,6 +14,7 @@ from generator.present.chapters import chapters_file, chapters_track
 from generator.present.chart import figure_json
 from generator.present.components import PATH, components_view
 from generator.present.environment import Theme
+from generator.present.figures import picture_file, picture_name
 from generator.present.foreign import settle, without_marks
 from generator.present.home import home_view
 from generator.present.lesson_page import lesson_view, stop_views
@@ -124,15 +125,26 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
     """
     styles, scripts = _texts(folder, "css"), _texts(folder, "js")
     own = ("recording",) if recording else ()
-    for name in ("screen.css", "paper.css", *(f"{one}.css" for one in own)):
+    for name in ("screen.css", "reading.css", "day.css", "paper.css", *(f"{one}.css" for one in own)):
         yield Output(f"assets/{name}", join_styles(name, styles))
-    for name in ("lesson.js", "paper.js", *(f"{one}.js" for one in own)):
+    for name in ("lesson.js", "video.js", "paper.js", *(f"{one}.js" for one in own)):
         yield Output(f"assets/{name}", join_script(name, scripts))
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
     yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())
     for picture in sorted((folder / "img").glob("*.svg")):
         yield Output(f"assets/{picture.name}", picture.read_bytes())
+
+
+def move_pictures(results: Iterable[LessonResult]) -> Iterator[Output]:
+    """The figures of every move that a lesson asks for, each in a file of its own."""
+    counted = [
+        one for result in results for move in result.movements.values() for one in move.counts
+    ]
+    for name, move in {one.move_id: one.move for one in counted}.items():
+        for seated, poses in ((False, move.poses), (True, move.seated_poses)):
+            for number, pose in enumerate(poses, 1):
+                yield Output(picture_name(name, number, seated=seated), picture_file(pose))
 
 
 def _texts(folder: Path, kind: str) -> dict[str, str]:

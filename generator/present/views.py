@@ -288,6 +288,9 @@ class MoveCardView:
     figures: tuple[Markup, ...]
     """Line figures of the move."""
     seated_figures: tuple[Markup, ...]
+    pictures: tuple[str, ...]
+    """Addresses of the figures as files, for pages that should stay small."""
+    seated_pictures: tuple[str, ...]
     for_row: str
     """``Apple and Apple pie: 320 ÷ 10``"""
     row: str
@@ -450,6 +453,8 @@ class LessonView:
     """Cards, worksheet, answer key."""
     notes: LinkView
     """The teaching notes."""
+    styles: tuple[str, ...]
+    """Addresses of styles that only some lessons need."""
     pack: LinkView | None
     """The recording pack, where it is made."""
     take_home: LinkView | None

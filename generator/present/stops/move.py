@@ -7,11 +7,11 @@ from dataclasses import asdict
 from markupsafe import Markup
 
 from generator.compute.result import MoveCount
+from generator.model.pose import Pose
 from generator.model.stops.compare import CompareStop, Solve
 from generator.model.stops.move import MoveStop
-from generator.present.figures import figure
+from generator.present.figures import figure, picture_name
 from generator.present.prose import inline
-from generator.present.say import Say
 from generator.present.stops.compare import row_names
 from generator.present.stops.head import Telling, head
 from generator.present.views import MoveCardView, MoveView
@@ -32,14 +32,15 @@ def move_view(index: int, stop: MoveStop, telling: Telling) -> MoveView:
             measure=say(f"measure_{measure}"),
         ),
         cards=tuple(
-            _card(counted, movement.comparison.stop, number, say)
+            _card(counted, movement.comparison.stop, number, telling)
             for number, counted in enumerate(movement.counts, 1)
         ),
         before=tuple(say(f"before_moving_{number}") for number in range(1, 5)),
     )
 
 
-def _card(counted: MoveCount, compare: CompareStop, number: int, say: Say) -> MoveCardView:
+def _card(counted: MoveCount, compare: CompareStop, number: int, telling: Telling) -> MoveCardView:
+    say = telling.say
     move, count, measure = counted.move, counted.count, compare.measure
     text = move.texts.get(say.language) or move.texts["en"]
     row, gap = row_names(counted.row, say), say.quantity(counted.row.gap.size, measure)
@@ -58,6 +59,8 @@ def _card(counted: MoveCount, compare: CompareStop, number: int, say: Say) -> Mo
         pace=move.pace,
         figures=tuple(Markup(figure(pose)) for pose in move.poses),  # noqa: S704  # drawn from numbers only
         seated_figures=tuple(Markup(figure(pose)) for pose in move.seated_poses),  # noqa: S704  # drawn from numbers only
+        pictures=_pictures(counted.move_id, move.poses, telling, seated=False),
+        seated_pictures=_pictures(counted.move_id, move.seated_poses, telling, seated=True),
         for_row=say("card_for_row", row=row, gap=gap, per=say.number(count.per)),
         row=row,
         division=f"{gap} ÷ {say.number(count.per)}",
@@ -65,3 +68,11 @@ def _card(counted: MoveCount, compare: CompareStop, number: int, say: Say) -> Mo
         if {Solve.GAP, Solve.COUNT} & {*compare.solve}
         else "",
     )
+
+
+def _pictures(
+    move: str, poses: tuple[Pose, ...], telling: Telling, *, seated: bool
+) -> tuple[str, ...]:
+    """Addresses of the poses' pictures from the lesson page."""
+    numbers = range(1, len(poses) + 1)
+    return tuple(telling.to_root + picture_name(move, number, seated=seated) for number in numbers)
