@@ -34,17 +34,18 @@ def show(site: Path) -> int:
     """One line for each lesson page; 1 when one of them is over the limit."""
     print(f"{'lesson':<24}{'HTML':>8}{'CSS':>8}{'JS':>8}{'all':>8}   of {LIMIT:,}")
     over = False
-    for page in sorted(site.glob("*/index.html")):
+    for page in sorted(site.rglob("index.html")):
         html = page.read_text("utf-8")
         if "<lesson-thread" not in html:
             continue
-        files = [(page.parent / path).resolve() for path in NEEDED.findall(html)]
+        head = html.partition("</head>")[0]  # a style linked further down holds up nothing above it
+        files = [(page.parent / path).resolve() for path in NEEDED.findall(head)]
         css = sum(packed(file.read_bytes()) for file in files if file.suffix == ".css")
         js = sum(packed(file.read_bytes()) for file in files if file.suffix == ".js")
         text = packed(html.encode())
         whole = text + css + js
         over |= whole > LIMIT
-        print(f"{page.parent.name:<24}{text:>8,}{css:>8,}{js:>8,}{whole:>8,}   {whole / LIMIT:.2f}")
+        print(f"{page.parent.relative_to(site).as_posix():<24}{text:>8,}{css:>8,}{js:>8,}{whole:>8,}   {whole / LIMIT:.2f}")
     return int(over)
 
 

@@ -19,7 +19,10 @@ def first_views(site: Path) -> Iterator[tuple[str, int]]:
     """Bytes of HTML, styles and scripts of each lesson page in each language."""
     for page in lesson_pages(site):
         html = page.read_bytes()
-        files = [page.parent / path for path in _NEEDED.findall(html.decode())]
+        head = html.decode().partition("</head>")[
+            0
+        ]  # what is linked further down holds up nothing above
+        files = [page.parent / path for path in _NEEDED.findall(head)]
         size = packed(html) + sum(packed(file.read_bytes()) for file in files)
         yield page.parent.relative_to(site).as_posix(), size
 

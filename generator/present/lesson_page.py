@@ -26,8 +26,9 @@ def lesson_view(
     """Everything the lesson page shows."""
     lesson, say = result.lesson, surround.say
     file = lesson.file
+    page = surround.page(f"{lesson.id}/index.html", file.title, file.summary)
     return LessonView(
-        page=surround.page(f"{lesson.id}/index.html", file.title, file.summary),
+        page=page,
         id=lesson.id,
         title=file.title,
         summary=inline(file.summary),
@@ -41,6 +42,7 @@ def lesson_view(
         open_data=open_data(result, stops, surround),
         downloads=downloads(result, say),
         notes=LinkView("notes.html", say("notes_title")),
+        styles_at=styles_at(stops, page.root),
         pack=_pack(surround),
         take_home=_take_home(lesson.id, surround),
         care=care_lines(say),
@@ -73,6 +75,26 @@ def _take_home(lesson: str, surround: Surround) -> LinkView | None:
     if surround.preview:
         return None
     return LinkView(take_home_name(lesson), surround.say("take_home", size=SIZE))
+
+
+def styles_at(stops: tuple[StopView, ...], root: str) -> dict[str, tuple[str, ...]]:
+    """Styles that a page begins without, each before the first stop that needs it.
+
+    A style sheet linked there holds up what follows it and nothing above, so the first view
+    does not wait for what stands further down.
+    """
+    places: dict[str, tuple[str, ...]] = {}
+    linked: set[str] = set()
+    for stop in stops:
+        new = [name for name in _STYLES.get(stop.kind, ()) if name not in linked]
+        linked.update(new)
+        if new:
+            places[stop.id] = tuple(f"{root}assets/{name}.css" for name in new)
+    return places
+
+
+_STYLES = {"compare": ("work",), "move": ("work",), "day": ("work", "day")}
+"""By kind of stop: the style sheets of theme/css/ it needs beyond the page's own."""
 
 
 def meta_line(result: LessonResult, say: Say) -> str:

@@ -22,6 +22,7 @@ from generator.present.views import (
     MoveView,
     NotesView,
     PlanView,
+    StopSourcesView,
     StopView,
     TalkView,
     WatchView,
@@ -60,7 +61,12 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
         ),
         care=care_lines(say),
         allergens=allergen_line(result, say),
-        sources=tuple(source for view in compares for source in view.sources),
+        sources=tuple(
+            StopSourcesView(stop.id, stop.heading, stop.sources)
+            for stop in stops
+            if isinstance(stop, CompareView | DayView)
+        ),
+        days=bool(result.days),
         downloads=downloads(result, say),
         stamp=print_stamp(result),
     )

@@ -116,6 +116,11 @@ class Presenter:
         return self._surround.site.languages[0]
 
 
+_STYLES = ("screen", "work", "day", "reading", "paper")
+_SCRIPTS = ("lesson", "video", "day", "paper")
+"""Entries of theme/css/ and theme/js/, each joined into one file with all it imports."""
+
+
 def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
     """Styles, scripts and pictures that the pages of all languages share.
 
@@ -125,10 +130,10 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
     """
     styles, scripts = _texts(folder, "css"), _texts(folder, "js")
     own = ("recording",) if recording else ()
-    for name in ("screen.css", "reading.css", "day.css", "paper.css", *(f"{one}.css" for one in own)):
-        yield Output(f"assets/{name}", join_styles(name, styles))
-    for name in ("lesson.js", "video.js", "paper.js", *(f"{one}.js" for one in own)):
-        yield Output(f"assets/{name}", join_script(name, scripts))
+    for name in (*_STYLES, *own):
+        yield Output(f"assets/{name}.css", join_styles(f"{name}.css", styles))
+    for name in (*_SCRIPTS, *own):
+        yield Output(f"assets/{name}.js", join_script(f"{name}.js", scripts))
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
     yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())

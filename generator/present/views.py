@@ -364,6 +364,9 @@ class DayView(StopView):
     """How wide ``about even`` is, in a sentence."""
     reveal: Markup
     sources: tuple[SourceView, ...]
+    """For the teaching notes: a day has many foods, and its page links there."""
+    sources_at: str
+    """Address of that part of the notes."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -453,8 +456,8 @@ class LessonView:
     """Cards, worksheet, answer key."""
     notes: LinkView
     """The teaching notes."""
-    styles: tuple[str, ...]
-    """Addresses of styles that only some lessons need."""
+    styles_at: Mapping[str, tuple[str, ...]]
+    """By id of the stop that first needs them: addresses of styles the page begins without."""
     pack: LinkView | None
     """The recording pack, where it is made."""
     take_home: LinkView | None
@@ -659,6 +662,16 @@ class CountTruthView:
 
 
 @dataclass(frozen=True, slots=True)
+class StopSourcesView:
+    """Where the numbers of one stop come from."""
+
+    id: str
+    """Of the stop."""
+    heading: str
+    sources: tuple[SourceView, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class NotesView:
     """The teacher's page of a lesson."""
 
@@ -678,7 +691,9 @@ class NotesView:
     adaptations: tuple[str, ...]
     care: tuple[str, ...]
     allergens: str
-    sources: tuple[SourceView, ...]
+    sources: tuple[StopSourcesView, ...]
+    days: bool
+    """Whether a day's need was estimated."""
     downloads: tuple[LinkView, ...]
     stamp: str
 

@@ -1,11 +1,15 @@
 /** What a lesson page gets once it is shown, and the only file of its bundle that does anything by being loaded. */
 import { CaptionChoices } from "./caption-choices.js";
+import { GapChart } from "./gap-chart.js";
 import { KeepLesson } from "./keep-lesson.js";
 import { loadStyle } from "./load-style.js";
+import { NumberLine } from "./number-line.js";
 import { ReadAloud } from "./read-aloud.js";
 import { VideoTranscript } from "./video-transcript.js";
 import { WhoIsHere } from "./who-is-here.js";
 
+GapChart.define();
+NumberLine.define();
 loadStyle("later.css").then(() => {
   WhoIsHere.define();
   ReadAloud.define();

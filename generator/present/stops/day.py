@@ -51,6 +51,7 @@ def day_view(index: int, stop: DayStop, telling: Telling) -> DayView:
         band=say("day_band", percent=say.number(int(ABOUT_EVEN * 100))),
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
         sources=holding_sources(day.eaten, Measure.ENERGY, say),
+        sources_at=f"notes.html#from-{identity.id}",
     )
 
 
