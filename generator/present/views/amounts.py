@@ -1,0 +1,84 @@
+"""Values, blocks and where they come from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class BlocksView:
+    """Base-ten blocks of one number."""
+
+    label: str
+    """Said instead of the picture: ``3 hundreds, 2 tens``."""
+    hundreds: int
+    tens: int
+    ones: int
+    half: bool
+
+
+@dataclass(frozen=True, slots=True)
+class HoldingView:
+    """One side of a row."""
+
+    side: str
+    """Name of the side."""
+    side_key: str
+    """``first`` or ``second``: which colour and pattern it wears."""
+    name: str
+    """The food."""
+    amount: str
+    value: str
+    """Formatted number without its unit."""
+    unit: str
+    number: str
+    """The number for a machine: digits and a point."""
+    blocks: BlocksView
+    teaspoons: str
+    """For sugars: ``about 9 ¾ teaspoons``; else empty."""
+    grams: str
+    """Weight of the amount, ``182 g``; empty where it is not known."""
+
+
+@dataclass(frozen=True, slots=True)
+class WorkingView:
+    """How a row is worked out, line by line."""
+
+    lines: tuple[str, ...]
+    """``410 − 90 = 320``, ``320 ÷ 10 = 32``, in the order they are done."""
+    says: str
+    """One sentence with the answer."""
+
+
+@dataclass(frozen=True, slots=True)
+class ColumnView:
+    """One place-value column of a subtraction on paper."""
+
+    place: str
+    """``hundreds``, ``tens`` ... ``hundredths``; the words have its short head as ``place_hundreds``."""
+    larger: str
+    smaller: str
+    gap: str
+    """One digit each, or empty."""
+    after_point: bool
+    """Whether the decimal point stands before it."""
+
+
+@dataclass(frozen=True, slots=True)
+class SourceView:
+    """Where the numbers of one food come from."""
+
+    food: str
+    says: str
+    """Record, portion weight and rounding, in one sentence."""
+
+
+@dataclass(frozen=True, slots=True)
+class OftenView:
+    """How often a food fits in."""
+
+    food: str
+    says: str
+    """The frequency in words."""
+    dots: int
+    """3, 2 or 1."""

@@ -1,0 +1,90 @@
+"""A comparison: its rows, its total and its chart."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from generator.present.views.amounts import BlocksView, ColumnView, HoldingView, WorkingView
+
+
+@dataclass(frozen=True, slots=True)
+class RowView:
+    """One row of a gap calculator."""
+
+    id: str
+    """Address of the row on the page: ``lunch-row-1``."""
+    number: int
+    """Counted from 1."""
+    legend: str
+    """``Row 1: Apple and Apple pie``, for a screen reader."""
+    first: HoldingView
+    second: HoldingView
+    gap: str
+    """Formatted, with its unit."""
+    gap_number: str
+    """Digits and a point."""
+    larger_number: str
+    smaller_number: str
+    holder: str
+    """Name of the side that holds more; empty where both hold the same."""
+    left: BlocksView
+    """What is left of the larger when both are matched."""
+    left_key: str
+    """``first`` or ``second``: whose blocks are left."""
+    line: Markup
+    """Number line from the smaller to the larger number; empty where both are the same."""
+    ask_gap: bool
+    ask_count: bool
+    count: str
+    """Whole counts, formatted; empty where nothing is counted."""
+    count_number: str
+    left_over: str
+    """What the count leaves over, formatted with unit; empty when nothing is."""
+    per_number: str
+    """How much of the gap is one count; empty where nothing is counted."""
+    hint: str
+    working: WorkingView
+    columns: tuple[ColumnView, ...]
+    """The subtraction digit under digit, for paper."""
+
+
+@dataclass(frozen=True, slots=True)
+class TotalView:
+    """The totals of a comparison."""
+
+    first: str
+    second: str
+    """Formatted with unit."""
+    first_number: str
+    second_number: str
+    gap: str
+    gap_number: str
+    working: WorkingView
+
+
+@dataclass(frozen=True, slots=True)
+class BarView:
+    """One bar of the chart in the page."""
+
+    label: str
+    """The food."""
+    side_key: str
+    value: str
+    """Formatted, with its unit."""
+    width: str
+    """Percent of the longest bar, 0 to 100."""
+
+
+@dataclass(frozen=True, slots=True)
+class ChartView:
+    """The two sides as bars, and where the figure to explore is kept."""
+
+    label: str
+    """What the picture shows, in a sentence."""
+    bars: tuple[BarView, ...]
+    figure: str
+    """Address of the interactive figure's data, relative to the page."""
+    library: str
+    """Address of the script that draws it, relative to the page."""

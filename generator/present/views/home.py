@@ -1,0 +1,61 @@
+"""The front page, and pages written by hand."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from generator.present.views.page import PageView
+
+
+@dataclass(frozen=True, slots=True)
+class LessonCardView:
+    """A lesson in the list on the front page."""
+
+    href: str
+    title: str
+    summary: Markup
+    meta: str
+    topic: str
+    """Measures it compares."""
+    grades: str
+    """Every grade it is for, ``3 4 5``; kindergarten is 0."""
+    minutes: int
+    topics: str
+    """Names of the topics, ``energy sodium``."""
+    languages: str
+    """Tags of the languages it is there in, ``en es``."""
+
+
+@dataclass(frozen=True, slots=True)
+class FilterView:
+    """Something to choose lessons by."""
+
+    name: str
+    """Also the name in the page's address."""
+    label: str
+    choices: tuple[tuple[str, str], ...]
+    """Value and wording; the first chooses every lesson."""
+
+
+@dataclass(frozen=True, slots=True)
+class HomeView:
+    """The front page."""
+
+    page: PageView
+    title: str
+    intro: Markup
+    filters: tuple[FilterView, ...]
+    lessons: tuple[LessonCardView, ...]
+    count: str
+    """``5 lessons``"""
+
+
+@dataclass(frozen=True, slots=True)
+class ProseView:
+    """A hand-written page."""
+
+    page: PageView
+    title: str
+    body: Markup

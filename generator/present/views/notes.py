@@ -1,0 +1,89 @@
+"""The teaching notes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from generator.present.views.amounts import SourceView
+from generator.present.views.page import LinkView, PageView
+from generator.present.views.stops import TalkView
+
+
+@dataclass(frozen=True, slots=True)
+class PlanView:
+    """One line of the time plan."""
+
+    at: str
+    """Time in the video, or empty."""
+    heading: str
+    does: str
+    """What the class does there, in a few words."""
+    href: str
+    """Link to the stop."""
+
+
+@dataclass(frozen=True, slots=True)
+class LikelyView:
+    """A wrong answer, and what it tells."""
+
+    answer: str
+    means: str
+
+
+@dataclass(frozen=True, slots=True)
+class AnswerView:
+    """The answer of one row, for the teacher."""
+
+    legend: str
+    lines: tuple[str, ...]
+    says: str
+    likely: tuple[LikelyView, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CountTruthView:
+    """One move's count beside the real computation; for adults only."""
+
+    move: str
+    count: str
+    says: str
+    """Minutes of the move for a typical child with the formula, or that nothing is published."""
+
+
+@dataclass(frozen=True, slots=True)
+class StopSourcesView:
+    """Where the numbers of one stop come from."""
+
+    id: str
+    """Of the stop."""
+    heading: str
+    sources: tuple[SourceView, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NotesView:
+    """The teacher's page of a lesson."""
+
+    page: PageView
+    title: str
+    meta: str
+    back: LinkView
+    summary: Markup
+    goals: tuple[str, ...]
+    standards: tuple[tuple[str, str], ...]
+    """Code and paraphrase."""
+    you_need: tuple[str, ...]
+    plan: tuple[PlanView, ...]
+    answers: tuple[AnswerView, ...]
+    talks: tuple[TalkView, ...]
+    count_truth: tuple[CountTruthView, ...]
+    adaptations: tuple[str, ...]
+    care: tuple[str, ...]
+    allergens: str
+    sources: tuple[StopSourcesView, ...]
+    days: bool
+    """Whether a day's need was estimated."""
+    downloads: tuple[LinkView, ...]
+    stamp: str

@@ -1,0 +1,52 @@
+"""Pages made for paper."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from generator.present.views.page import LinkView, PageView
+from generator.present.views.practice import PracticeView
+from generator.present.views.stops import MoveCardView, MoveView, StopView
+
+
+@dataclass(frozen=True, slots=True)
+class CardSheetView:
+    """One sheet of four cards."""
+
+    cards: tuple[MoveCardView, ...]
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class CardsView:
+    """The movement cards of a lesson."""
+
+    page: PageView
+    title: str
+    back: LinkView
+    sheets: tuple[CardSheetView, ...]
+    stops: tuple[MoveView, ...]
+    qr: Markup
+    """SVG of the lesson's address; empty while the site has none."""
+    address: str
+    stamp: str
+
+
+@dataclass(frozen=True, slots=True)
+class SheetView:
+    """The worksheet, or the answer key: the same problems, with answers or with room for them."""
+
+    page: PageView
+    title: str
+    meta: str
+    back: LinkView
+    answers: bool
+    """Whether the answers are printed."""
+    stops: tuple[StopView, ...]
+    """In the order of the lesson; what is only watched is left out."""
+    practice: tuple[PracticeView, ...]
+    qr: Markup
+    address: str
+    stamp: str

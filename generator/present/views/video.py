@@ -1,0 +1,84 @@
+"""The recording, and the same in writing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from generator.present.views.page import LinkView, PageView
+
+
+@dataclass(frozen=True, slots=True)
+class TrackView:
+    """A caption file of the video."""
+
+    src: str
+    language: str
+    label: str
+    default: bool
+
+
+@dataclass(frozen=True, slots=True)
+class ChapterView:
+    """The part of the video that leads to a stop."""
+
+    label: str
+    """Heading of the stop."""
+    href: str
+    """Address of the stop on the page."""
+    at: str
+    """``0:41``: where the part begins."""
+    start: float
+    end: float
+    """Seconds."""
+    pause: str
+    """``0:54``: the pause point at its end, or empty."""
+
+
+@dataclass(frozen=True, slots=True)
+class ElsewhereView:
+    """A recording that another site shows."""
+
+    href: str
+    says: str
+    """Where the link leads, and whose rules hold there."""
+
+
+@dataclass(frozen=True, slots=True)
+class VideoView:
+    """The recording."""
+
+    src: str
+    """Address of the file, or empty where only another site shows it."""
+    poster: str
+    """Address of a still, or empty."""
+    tracks: tuple[TrackView, ...]
+    chapters_track: str
+    """Address of the chapters as WebVTT, or empty."""
+    pauses: tuple[tuple[str, str], ...]
+    """Seconds and the stop each pause belongs to."""
+    chapters: tuple[ChapterView, ...]
+    transcript: str
+    """Address of the page with what is said, or empty where there are no captions."""
+    elsewhere: ElsewhereView | None
+
+
+@dataclass(frozen=True, slots=True)
+class SaidView:
+    """A sentence of the video."""
+
+    at: str
+    """``0:41``"""
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class TranscriptView:
+    """All that is said in a video."""
+
+    page: PageView
+    title: str
+    back: LinkView
+    language: str
+    """Of what is said; the page around it may be in another."""
+    parts: tuple[tuple[LinkView, tuple[SaidView, ...]], ...]
+    """A link to the stop that each part leads to, and its sentences."""
