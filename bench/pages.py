@@ -45,7 +45,9 @@ def show(site: Path) -> int:
         text = packed(html.encode())
         whole = text + css + js
         over |= whole > LIMIT
-        print(f"{page.parent.relative_to(site).as_posix():<24}{text:>8,}{css:>8,}{js:>8,}{whole:>8,}   {whole / LIMIT:.2f}")
+        print(
+            f"{page.parent.relative_to(site).as_posix():<24}{text:>8,}{css:>8,}{js:>8,}{whole:>8,}   {whole / LIMIT:.2f}"
+        )
     return int(over)
 
 
