@@ -22,7 +22,10 @@ def write_page(folder: Path, *, language: str = "en", library: str = "draw.js") 
     scripts = {
         path.name: path.read_text(encoding="utf-8") for path in (ROOT / "theme" / "js").glob("*.js")
     }
-    (folder / "lesson.js").write_text(join_script("lesson.js", scripts), encoding="utf-8")
+    # On a real page the chart comes with a bundle of much else; here it comes by itself.
+    scripts["chart.js"] = 'import { GapChart } from "./gap-chart.js";\nGapChart.define();\n'
+    for name in ("lesson.js", "video.js", "chart.js"):
+        (folder / name).write_text(join_script(name, scripts), encoding="utf-8")
     words = read_source(
         language, (ROOT / "site_data" / "words" / f"{language}.yaml").read_text(encoding="utf-8")
     ).data
@@ -60,6 +63,8 @@ PAGE = """<!doctype html>
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; style-src 'self' 'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='; img-src 'self' data:; media-src 'self'; connect-src 'self'; font-src 'none'; form-action 'none'; base-uri 'none'">
 <title>Still page</title>
 <script defer src="lesson.js"></script>
+<script defer src="video.js"></script>
+<script defer src="chart.js"></script>
 </head>
 <body>
 <main>
