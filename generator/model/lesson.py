@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Annotated, Self
+from urllib.parse import urlsplit
 
-from pydantic import ConfigDict, Field, model_validator
+from pydantic import ConfigDict, Field, field_validator, model_validator
 
 from generator.model.base import Frozen
 from generator.model.captions import CaptionFile, CaptionLimits
@@ -34,6 +35,13 @@ class Video(Frozen):
     elsewhere: Annotated[str, Field(pattern=r"^https://[^\s/]+/\S*$")] | None = None
     """Address of a page of another site that shows the recording; the lesson only links to it."""
 
+    @field_validator("elsewhere")
+    @classmethod
+    def _names_a_host(cls, address: str | None) -> str | None:
+        if address is None or _host(address):
+            return address
+        raise ValueError("names no site: write the whole address, beginning with https://")
+
     @model_validator(mode="after")
     def _is_somewhere(self) -> Self:
         if self.file or self.elsewhere:
@@ -42,6 +50,14 @@ class Video(Frozen):
             "names no recording: add `file:` with an MP4 beside the lesson file, "
             "or `elsewhere:` with the address of the page that shows it"
         )
+
+
+def _host(address: str) -> str | None:
+    """The site an address leads to; nothing where it is no address for all its slashes."""
+    try:
+        return urlsplit(address).hostname
+    except ValueError:
+        return None
 
 
 class LessonHead(Frozen):

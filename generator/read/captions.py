@@ -7,6 +7,7 @@ from pathlib import Path
 from generator.model.captions import CaptionFile
 from generator.problems import Problem
 from generator.read.files import read_text
+from generator.read.media import lies_beside
 from generator.read.source import Data
 from generator.read.vtt import read_vtt
 
@@ -25,7 +26,7 @@ def read_captions(
     named = video.get("captions") if isinstance(video, dict) else None
     read: dict[str, CaptionFile] = {}
     for language, name in named.items() if isinstance(named, dict) else ():
-        if not isinstance(name, str) or not _there(folder, name):
+        if not isinstance(name, str) or not lies_beside(folder, name):
             continue
         path = (folder / name).relative_to(root).as_posix()
         text = read_text(root, path)
@@ -35,11 +36,3 @@ def read_captions(
         else:
             problems += [captions] if isinstance(captions, Problem) else captions
     return read
-
-
-def _there(folder: Path, name: str) -> bool:
-    """Whether a file of this name lies in the folder itself; no file has a name that no disk can hold."""
-    try:
-        return Path(name).name == name and (folder / name).is_file()
-    except (OSError, ValueError):
-        return False

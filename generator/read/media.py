@@ -36,34 +36,44 @@ def video_problems(video: Data, places: Places, folder: Path) -> Iterator[Proble
 def video_seconds(video: Data, folder: Path) -> float | None:
     """Length of the MP4 in seconds; nothing where it is missing or holds no length."""
     name = video.get("file") if isinstance(video, dict) else None
-    if not isinstance(name, str) or not _inside(name) or not _there(folder, name):
+    if not isinstance(name, str) or not lies_beside(folder, name):
         return None
     with (folder / name).open("rb") as file:
         return _movie_seconds(file)
 
 
-def _inside(name: str) -> bool:
-    """Whether a name stays in the lesson's folder."""
-    return not Path(name).is_absolute() and ".." not in Path(name).parts and "\\" not in name
-
-
-def _there(folder: Path, name: str) -> bool:
-    """Whether a file of this name lies in the folder; no file has a name that no disk can hold."""
+def lies_beside(folder: Path, name: str) -> bool:
+    """Whether a file of this name lies in the folder itself; no file has a name that no disk can hold."""
     try:
-        return (folder / name).is_file()
+        return _is_plain(name) and (folder / name).is_file()
     except (OSError, ValueError):
         return False
 
 
+def _is_plain(name: str) -> bool:
+    """Whether a name leads neither out of a folder nor into another one."""
+    return Path(name).name == name and "\\" not in name
+
+
+_OF_ADDRESSES = "#?%&"
+"""What follows one of these is no part of a file's name any more once a page asks for it."""
+
+
 def _file(name: str, path: DataPath, places: Places, folder: Path) -> Iterator[Problem]:
     place = places.at(*path)
-    if not _inside(name):
+    if not _is_plain(name):
         yield Problem(
             place,
-            f"`{name}` lies outside the lesson's folder",
+            f"`{name}` lies outside the lesson's folder, or deeper inside it",
             "put the file beside lesson.yaml and give its name alone",
         )
-    elif not _there(folder, name):
+    elif signs := "".join(sign for sign in _OF_ADDRESSES if sign in name):
+        yield Problem(
+            place,
+            f"the name `{name}` holds `{signs}`, which has a meaning of its own in an address",
+            "name the file with letters, digits and hyphens",
+        )
+    elif not lies_beside(folder, name):
         beside = [file.name for file in folder.iterdir() if file.suffix == Path(name).suffix]
         hint = did_you_mean(name, beside) if beside else f"put it into the folder `{folder.name}`"
         yield Problem(place, f"there is no file `{name}` beside the lesson", hint)

@@ -79,6 +79,10 @@ MISTAKES = [
     ("a video that is not there", "stops:", "video: {file: a.mp4}\nstops:", "6:15", "no file `a.mp4`", "folder `meal`"),
     ("a video outside", "stops:", "video: {file: ../a.mp4}\nstops:", "6:15", "outside the lesson's folder", "its name alone"),
     ("a video by its whole path", "stops:", "video: {file: /a.mp4}\nstops:", "6:15", "outside the lesson's folder", "its name alone"),
+    ("a video in a folder of its own", "stops:", "video: {file: films/a.mp4}\nstops:", "6:15", "or deeper inside it", "its name alone"),
+    ("a name that is cut in an address", "stops:", "video: {file: 'film #1.mp4'}\nstops:", "6:15", "holds `#`", "letters, digits and hyphens"),
+    ("a page of no site", "stops:", 'video: {elsewhere: "https://[/a"}\nstops:', "6:20", "names no site", "https://"),
+    ("a page of a site without a name", "stops:", 'video: {elsewhere: "https://@:80/a"}\nstops:', "6:20", "names no site", "https://"),
     ("a name no disk holds", "stops:", f"video: {{file: {'a' * 5000}.mp4}}\nstops:", "6:15", "beside the lesson", "folder `meal`"),
     ("a name with a NUL", "stops:", 'video: {file: "a\\0.mp4"}\nstops:', "6:15", "no file", "folder `meal`"),
 ]  # fmt: skip
