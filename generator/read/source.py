@@ -19,7 +19,7 @@ from generator.read.broken import broken, unreadable
 Data = None | bool | int | str | list["Data"] | dict[str, "Data"]
 """What a file holds, ready for a model; numbers with a point stay text, for exact decimals."""
 
-_SEXAGESIMAL = re.compile(r"[0-9]{1,9}(?::[0-5]?[0-9])+(?:\.[0-9]*)?")
+_SEXAGESIMAL = re.compile(r"[0-9]{1,9}(?::[0-5]?[0-9]){1,9}(?:\.[0-9]*)?")
 _WHOLE = re.compile(r"-?(?:0|[1-9][0-9]{0,17})")  # a longer one stays text, and no number is it
 
 _EMPTY = "take the file from the last commit, or begin it anew"

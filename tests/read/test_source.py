@@ -9,6 +9,7 @@ from generator.read.source import read_source
 BROKEN = [
     ("a time without quotes", "at: 1:30\n", "1:5", "the time 1:30 has no quotes and YAML reads it as 90"),
     ("a time YAML would not guess", "a: 1\nat: 0:40\n", "2:5", "the time 0:40 has no quotes"),
+    ("a time without end", "at: 1" + ":1" * 9 + "\n", "1:5", "has no quotes and YAML reads it as"),
     ("a key twice", "a: 1\nb: 2\na: 3\n", "3:1", "`a` is written twice"),
     ("a key twice, deeper", "x:\n  a: 1\n  a: 2\n", "3:3", "`a` is written twice"),
     ("a tab as indent", "a:\n\tb: 1\n", "2:1", "there is a tab here"),
