@@ -52,7 +52,7 @@ def _lines(place: str) -> Iterator[str]:
                 continue
             if entry.is_dir():
                 yield from _lines(entry.path)
-            else:
+            elif entry.is_file():  # an editor's lock may be a link that leads nowhere
                 yield _line(entry.path, entry.stat())
 
 

@@ -51,6 +51,13 @@ def test_a_new_file_and_a_lost_one_make_the_site_old(project: Path) -> None:
     assert fingerprint(project) == before
 
 
+def test_a_link_that_leads_nowhere_is_no_file_of_the_site(project: Path) -> None:
+    """Some editors put one beside a file that is open."""
+    before = fingerprint(project)
+    (project / "lessons/small/.#lesson.yaml").symlink_to("somebody@somewhere.17")
+    assert fingerprint(project) == before
+
+
 def test_a_site_that_is_gone_is_not_fresh(project: Path) -> None:
     site = project / "site"
     mark_fresh(project, fingerprint(project))
