@@ -61,5 +61,5 @@ def parse_grades(text: object) -> Grades:
 GradeSpan = Annotated[
     Grades,
     BeforeValidator(parse_grades),
-    WithJsonSchema({"type": ["string", "integer"], "pattern": _GRADES.pattern}),
+    WithJsonSchema({"type": ["string", "integer"], "pattern": f"^{_GRADES.pattern}$"}),
 ]

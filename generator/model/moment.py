@@ -35,6 +35,6 @@ def clock(seconds: Decimal) -> str:
 Moment = Annotated[
     Decimal,
     BeforeValidator(parse_moment),
-    Field(ge=0, json_schema_extra={"type": "string", "pattern": _TIME.pattern}),
+    Field(ge=0, json_schema_extra={"type": "string", "pattern": f"^{_TIME.pattern}$"}),
 ]
 """Seconds from the start of the video."""
