@@ -50,7 +50,7 @@ def _topics(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str
 
 def _languages(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:
     known = _unlike(lesson.languages for lesson in lessons)
-    return tuple((one, say(f"language_{one}")) for one in known if one != say.language)
+    return tuple((one, say.language_name(one)) for one in known if one != say.language)
 
 
 def _unlike(words: Iterable[str]) -> list[str]:

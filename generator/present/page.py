@@ -82,7 +82,7 @@ class Surround:
         return tuple(
             LanguageView(
                 href=f"{root}{'' if language == first else language + '/'}{path}",
-                label=self.say(f"language_{language}"),
+                label=self.say.language_name(language),
                 language=language,
             )
             for language, addresses in self.elsewhere.items()

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from decimal import Decimal
 from fractions import Fraction
 
-from babel import Locale
+from babel import Locale, UnknownLocaleError
 from babel.numbers import format_decimal
 
 from generator.model.measure import Measure
@@ -61,6 +61,20 @@ class Say:
         if len(parts) < 2:
             return "".join(parts)
         return self("list_and", most=", ".join(parts[:-1]), last=parts[-1])
+
+    def language_name(self, language: str) -> str:
+        """What a language calls itself: our word for it, else CLDR's, else its tag.
+
+        Args:
+            language: tag of BCP 47, such as ``en`` or ``es``.
+        """
+        if own := self._plain.get(f"language_{language}"):
+            return own
+        try:
+            name = Locale.parse(language, sep="-").display_name
+        except (UnknownLocaleError, ValueError):
+            return language
+        return name[:1].upper() + name[1:] if name else language
 
     def starting_with(self, prefix: str) -> dict[str, str | Mapping[str, str]]:
         """Every text whose key begins with a prefix, for the browser."""

@@ -59,7 +59,7 @@ def _tracks(video: Video, lesson: str, surround: Surround) -> tuple[TrackView, .
         TrackView(
             surround.beside(lesson, video.captions[language]),
             language,
-            say(f"language_{language}"),
+            say.language_name(language),
             default=language == shown,
         )
         for language in sorted(video.captions, key=lambda language: language != shown)

@@ -5,6 +5,8 @@ from __future__ import annotations
 import string
 from pathlib import Path
 
+from babel import Locale, UnknownLocaleError
+
 from generator.model.words import Words
 from generator.problems import Place, Problem
 from generator.read.explain import did_you_mean
@@ -22,8 +24,8 @@ def read_words(root: Path, languages: tuple[str, ...], problems: list[Problem]) 
         for language in dict.fromkeys((_FIRST, *languages))
     }
     first = sources[_FIRST]
-    for source in sources.values():
-        problems += _unusable(source) if source else []
+    for language, source in sources.items():
+        problems += [*_unusable(source), *_unknown_locale(source, language)] if source else []
     for language, source in sources.items():
         if source and first and language != _FIRST:
             problems += _differences(source, first)
@@ -73,6 +75,18 @@ def _unusable(source: Source) -> list[Problem]:
         if what:
             found.append(Problem(source.places.key(key), what, _BACK))
     return found
+
+
+def _unknown_locale(source: Source, language: str) -> list[Problem]:
+    """A language whose way of writing numbers CLDR does not know."""
+    named = str(_texts(source).get("locale", language))
+    try:
+        Locale.parse(named, sep="-")
+    except (UnknownLocaleError, ValueError):
+        what = f"how numbers are written in `{named}` is not known"
+        hint = "write `locale:` with the tag of a language that writes them alike, such as en-US"
+        return [Problem(source.places.key("locale"), what, hint)]
+    return []
 
 
 def _differences(source: Source, first: Source) -> list[Problem]:

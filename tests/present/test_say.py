@@ -83,6 +83,15 @@ def test_texts_for_the_browser() -> None:
     assert say().starting_with("js_") == {"js_a": "A", "js_b": {"other": "B"}}
 
 
+@pytest.mark.parametrize(
+    ("language", "named"),
+    [("es", "Español"), ("fr", "Français"), ("pt-BR", "Português (Brasil)"), ("qq", "qq")],
+)
+def test_a_language_is_called_what_it_calls_itself(language: str, named: str) -> None:
+    """Spanish by our own words, the others by CLDR (its names for themselves, from memory)."""
+    assert Say(library().words["en"]).language_name(language) == named
+
+
 @given(st.decimals(0, 99_999, places=1))
 def test_digits_are_the_number_again(value: Decimal) -> None:
     assert Decimal(digits(value)) == value

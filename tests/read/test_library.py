@@ -41,6 +41,7 @@ MISTAKES = [
     ("an English text left empty", EN, "list_and: \"{most} and {last}\"", "list_and:", "`list_and` must be a text"),
     ("a brace not closed", EN, '"{most} and {last}"', '"{most} and {last"', "a brace in `list_and`"),
     ("a brace without a name", EN, '"{most} and {last}"', '"{} and {last}"', "a brace in `list_and`"),
+    ("a locale nobody knows", EN, "locale: en-US", "locale: qq", "numbers are written in `qq`"),
     ("plural forms without the common one", EN, 'minutes: {one: "{n} minute", other:', 'minutes: {one: "{n} minute", others:', "lacks `other`"),
 ]  # fmt: skip
 
