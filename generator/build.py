@@ -28,7 +28,7 @@ from generator.present.trace_text import trace_json, trace_lines
 from generator.present.translation_text import first_draft, with_marks
 from generator.problems import LessonError, Place, Problem, Weight
 from generator.read.handwritten import handwritten_pages
-from generator.read.lesson import read_lesson
+from generator.read.lesson import RESERVED, read_lesson
 from generator.read.library import read_library
 from generator.write.finish import finish_lesson
 from generator.write.fresh import fingerprint, mark_fresh
@@ -198,7 +198,7 @@ def begin_lesson(root: Path, title: str) -> Path:
     Raises:
         LessonError: when no folder can be made for the title.
     """
-    return new_lesson(root, title)
+    return new_lesson(root, title, RESERVED)
 
 
 def begin_translation(root: Path, lesson: str, language: str) -> Path:

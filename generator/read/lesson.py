@@ -25,8 +25,8 @@ from generator.read.translation import read_translations
 _FOLDER = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 _LONGEST = 300
 """Signs of a sentence, however long the word in it that the educator wrote."""
-RESERVED = frozenset({"assets"})
-"""Folders of the site that hold no lesson."""
+RESERVED = frozenset({"assets", "components"})
+"""Folders of the site that hold no lesson; nor does the folder of a language."""
 
 
 def read_lesson(
@@ -52,7 +52,7 @@ def read_lesson(
             Problem(source.places.at(), "this is not a lesson", "begin it with `title:`")
         ]
     folder = (root / path).parent
-    problems = [*source.problems, *_folder_problems(folder, path)]
+    problems = [*source.problems, *_folder_problems(folder, path, library)]
     raw = raw_stops(source.data.pop("stops", None), source.places, problems)
     places = places_inside(source.places, raw)
     head = validate(LessonHead, source.data, places, also=("stops",))
@@ -98,9 +98,9 @@ def _stops(raw: dict[int, RawStop], places: Places, problems: list[Problem]) -> 
     return made
 
 
-def _folder_problems(folder: Path, path: str) -> list[Problem]:
+def _folder_problems(folder: Path, path: str, library: Library) -> list[Problem]:
     """A lesson's folder is its address on the site."""
-    if folder.name in RESERVED:
+    if folder.name in RESERVED.union(library.site.languages[1:]):
         what = f"the folder `{folder.name}` is one the site keeps for itself"
     elif not _FOLDER.fullmatch(folder.name):
         what = f"the folder `{folder.name}` makes no good address"

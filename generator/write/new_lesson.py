@@ -4,17 +4,21 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from collections.abc import Collection
 from pathlib import Path
 
 from generator.problems import LessonError, Place, Problem
 
 STARTER = "site_data/new_lesson.yaml"
-RESERVED = frozenset({"assets"})
-"""Folders of the site that hold no lesson."""
 
 
-def new_lesson(root: Path, title: str) -> Path:
+def new_lesson(root: Path, title: str, reserved: Collection[str]) -> Path:
     """Make ``lessons/<id>/lesson.yaml`` with this title; returns the file.
+
+    Args:
+        root: folder of the site.
+        title: what the lesson is to be called.
+        reserved: names of folders that can hold no lesson.
 
     Raises:
         LessonError: the title gives no folder name, the folder is there already, or the starter is gone.
@@ -27,7 +31,7 @@ def new_lesson(root: Path, title: str) -> Path:
         raise _error("lessons", f"the title “{title}” holds nothing to name a folder by", hint)
     if folder.exists():
         raise _error(f"lessons/{name}", "this lesson is there already", "choose another title")
-    if name in RESERVED:
+    if name in reserved:
         raise _error(f"lessons/{name}", "the site keeps this name for itself", "choose another")
     if not starter.is_file():
         raise _error(STARTER, "this file is missing", "take it from the last commit")

@@ -190,9 +190,10 @@ def test_a_lesson_is_never_begun_twice(root: Path) -> None:
     assert hashes(root / "lessons") == before
 
 
-def test_a_name_the_site_keeps(root: Path) -> None:
-    assert plumline(root, "new", "Assets").exit_code == 1
-    assert not (root / "lessons" / "assets").exists()
+@pytest.mark.parametrize("title", ["Assets", "components"])
+def test_a_name_the_site_keeps(root: Path, title: str) -> None:
+    assert plumline(root, "new", title).exit_code == 1
+    assert not (root / "lessons" / title.lower()).exists()
 
 
 def test_a_starter_that_is_gone(root: Path) -> None:
