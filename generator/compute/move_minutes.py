@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 
+from generator.compute.label import to_step
 from generator.compute.reference_bodies import reference_weight
 from generator.compute.resting import resting_energy
 from generator.model.grades import Grades
@@ -31,13 +32,18 @@ class MoveMinutes:
     """A gap in minutes of one move, with every number that made it."""
 
     minutes: Fraction
-    """Exact; show it as a round number of minutes."""
+    """Exact; ``shown`` is what a page says."""
     gap_kcal: Decimal
     mety: Decimal
     """Energy cost as a multiple of resting energy, at the child's age."""
     activity: str
     """The activity as its source names it, which may be wider than the move."""
     child: TypicalChild
+
+    @property
+    def shown(self) -> int:
+        """Whole minutes, half goes up: an estimate for a group deserves no decimals. A little is never none."""
+        return max(1, int(to_step(self.minutes, Decimal(1)))) if self.minutes else 0
 
     @property
     def formula(self) -> str:

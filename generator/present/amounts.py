@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from fractions import Fraction
 
 from generator.compute.blocks import to_blocks
 from generator.compute.count import Count
 from generator.compute.gap import Gap
+from generator.compute.label import to_step
 from generator.compute.result import Holding
 from generator.model.measure import Measure
 from generator.present.say import Say, as_decimal, digits
@@ -64,7 +66,7 @@ def weight(holding: Holding, say: Say) -> str:
     """``182 g``, to the gram; empty for a value of its own."""
     if holding.serving is None:
         return ""
-    return say("grams", grams=say.number(round(holding.serving.grams)))
+    return say("grams", grams=say.number(to_step(holding.serving.grams, Decimal(1))))
 
 
 def blocks_view(value: Decimal, say: Say, *, in_tens: bool = False) -> BlocksView:
@@ -89,8 +91,9 @@ def blocks_view(value: Decimal, say: Say, *, in_tens: bool = False) -> BlocksVie
 
 
 def teaspoons(grams: Decimal, say: Say) -> str:
-    """Grams of sugar as teaspoons of 4 g, in quarters."""
-    whole, rest = divmod(int(grams), GRAMS_PER_TEASPOON)
+    """Grams of sugar as teaspoons of 4 g, to the nearest quarter."""
+    quarters = int(to_step(Fraction(grams), Decimal(1)))  # a gram is a quarter of such a teaspoon
+    whole, rest = divmod(quarters, GRAMS_PER_TEASPOON)
     number = (say.number(whole) if whole or not rest else "") + _QUARTERS.get(rest, "")
     return say(
         "teaspoons", n=whole + 1 if rest else whole, spoons=number

@@ -32,17 +32,12 @@ def _truth(counted: MoveCount, grades: Grades, say: Say) -> CountTruthView:
         says = say(
             "count_truth_minutes",
             move=name,
-            n=_whole(found.minutes),
-            minutes=say.number(_whole(found.minutes)),
+            n=found.shown,
+            minutes=say.number(found.shown),
             age=found.child.age_years,
             formula=found.formula.replace(".", _point(say)),
         )
     return CountTruthView(name, say.number(counted.count.whole), says)
-
-
-def _whole(minutes: Fraction) -> int:
-    """Minutes to show: a group estimate deserves no decimals, and a little is never shown as none."""
-    return max(1, round(minutes)) if minutes else 0
 
 
 def _point(say: Say) -> str:

@@ -9,6 +9,7 @@ from fractions import Fraction
 from babel import Locale, UnknownLocaleError
 from babel.numbers import format_decimal
 
+from generator.compute.label import to_step
 from generator.model.measure import Measure
 from generator.model.words import Words
 
@@ -92,5 +93,4 @@ def digits(value: Decimal) -> str:
 
 def as_decimal(exact: Fraction, places: int = 2) -> Decimal:
     """An exact value for reading, to so many decimal places; the exact one is what is computed with."""
-    scale = 10**places
-    return (Decimal(round(exact * scale)) / Decimal(scale)).normalize()
+    return to_step(exact, Decimal(1).scaleb(-places)).normalize()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from fractions import Fraction
 
 import pytest
 
@@ -44,6 +45,7 @@ def test_minutes_by_hand() -> None:
     assert found is not None
     assert found.mety == Decimal("3.9")
     assert float(found.minutes) == pytest.approx(20.01, abs=0.005)
+    assert found.shown == 20
 
 
 def test_a_count_is_no_minute_count() -> None:
@@ -68,6 +70,13 @@ def test_nothing_is_computed_where_nothing_is_published() -> None:
 
 def test_kindergarten_alone_is_younger_than_the_published_ages() -> None:
     assert move_minutes(move_with("30300"), Decimal(45), parse_grades("K")) is None
+
+
+def test_a_little_is_never_shown_as_none() -> None:
+    found = move_minutes(move_with("30300"), Decimal("0.5"), parse_grades("3-5"))
+    assert found
+    assert 0 < found.minutes < Fraction(1, 2)
+    assert found.shown == 1
 
 
 def test_no_gap_takes_no_minutes() -> None:

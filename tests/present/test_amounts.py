@@ -52,11 +52,13 @@ def test_blocks_in_words_and_numbers_make_the_value(value: Decimal) -> None:
     ("grams", "said"),
     [
         ("0", "about 0 teaspoons"),
+        ("0.5", "about ¼ teaspoon"),  # only a value of an educator's own is finer than a gram
         ("1", "about ¼ teaspoon"),
         ("4", "about 1 teaspoon"),
         ("5", "about 1¼ teaspoons"),
         ("8", "about 2 teaspoons"),
         ("38", "about 9½ teaspoons"),
+        ("11.9", "about 3 teaspoons"),
         ("39", "about 9¾ teaspoons"),
     ],
 )

@@ -103,6 +103,12 @@ def test_an_exact_value_for_reading_is_no_further_than_half_a_hundredth(exact: F
     assert abs(Fraction(as_decimal(exact)) - exact) <= Fraction(1, 200)
 
 
+def test_a_tie_goes_up_as_it_does_everywhere_else() -> None:
+    """Half goes up: generator/compute/label.py; Python's own round would go to the even digit."""
+    assert as_decimal(Fraction(85, 2), 0) == 43
+    assert as_decimal(Fraction(5, 1000)) == Decimal("0.01")
+
+
 def test_every_english_text_can_be_filled() -> None:
     words = library().words["en"]
     for key, text in words.texts.items():

@@ -40,4 +40,4 @@ def _minutes(name: str, found: MoveMinutes, move: Move) -> Figure:
         ),
         Step("minutes", f"{found.formula} = {float(found.minutes):.1f}; for teaching notes only"),
     )
-    return Figure(name, Decimal(round(found.minutes)), "minutes", found.minutes, steps)
+    return Figure(name, Decimal(found.shown), "minutes", found.minutes, steps)
