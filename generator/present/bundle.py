@@ -14,6 +14,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Mapping
+from pathlib import Path
 from posixpath import dirname, join, normpath
 
 from rcssmin import cssmin
@@ -30,6 +31,13 @@ _STRAY = re.compile(r"^\s*(?:import|export)\b(?![.(]).*", re.MULTILINE)
 _CSS_IMPORT = re.compile(r'^@import "(\.\.?/[\w./-]+\.css)";$', re.MULTILINE)
 _Files = Mapping[str, str]
 _Imports = Callable[[str, _Files], list[str]]
+
+
+def sources(theme: Path, kind: str) -> dict[str, str]:
+    """The theme's files of a kind, ``css`` or ``js``: texts by their name below its folder."""
+    folder = theme / kind
+    files = sorted(folder.rglob(f"*.{kind}"))
+    return {file.relative_to(folder).as_posix(): file.read_text("utf-8") for file in files}
 
 
 def join_script(entry: str, files: _Files) -> str:

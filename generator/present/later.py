@@ -6,7 +6,7 @@ import json
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
-from generator.present.bundle import join_script, join_styles
+from generator.present.bundle import join_script, join_styles, sources
 from generator.present.say import Say
 from generator.present.site import Output
 
@@ -18,9 +18,9 @@ _PLAY = "later_play_"
 
 def later_files(theme: Path, says: Iterable[Say]) -> Iterator[Output]:
     """The bundles with their texts, once for each language, and what they all share."""
-    scripts = _texts(theme, "js")
+    scripts, styles = sources(theme, "js"), sources(theme, "css")
     for name in ("later.css", "home.css", "play.css"):
-        yield Output(f"assets/{name}", join_styles(name, _texts(theme, "css")))
+        yield Output(f"assets/{name}", join_styles(name, styles))
     for say in says:
         for name in ("later", "home", "play"):
             bundle = join_script(f"{name}.js", {**scripts, _TEXTS: _texts_module(say, name)})
@@ -37,9 +37,3 @@ def _texts_module(say: Say, bundle: str) -> str:
     }
     texts = json.dumps(spoken, ensure_ascii=False, sort_keys=True)
     return f"export const moreTexts = {texts};\n"
-
-
-def _texts(theme: Path, kind: str) -> dict[str, str]:
-    """Style sheets or scripts by their name below their folder."""
-    files = sorted((theme / kind).rglob(f"*.{kind}"))
-    return {file.relative_to(theme / kind).as_posix(): file.read_text("utf-8") for file in files}

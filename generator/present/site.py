@@ -9,7 +9,7 @@ from pathlib import Path
 from markupsafe import Markup
 
 from generator.compute.result import LessonResult
-from generator.present.bundle import join_script, join_styles
+from generator.present.bundle import join_script, join_styles, sources
 from generator.present.chapters import chapters_file, chapters_track
 from generator.present.chart import figure_json
 from generator.present.components import PATH, components_view
@@ -128,7 +128,7 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
         folder: the theme's.
         recording: whether there are pages for filming, which have a style and a script of their own.
     """
-    styles, scripts = _texts(folder, "css"), _texts(folder, "js")
+    styles, scripts = sources(folder, "css"), sources(folder, "js")
     own = ("recording",) if recording else ()
     for name in (*_STYLES, *own):
         yield Output(f"assets/{name}.css", join_styles(f"{name}.css", styles))
@@ -150,9 +150,3 @@ def move_pictures(results: Iterable[LessonResult]) -> Iterator[Output]:
         for seated, poses in ((False, move.poses), (True, move.seated_poses)):
             for number, pose in enumerate(poses, 1):
                 yield Output(picture_name(name, number, seated=seated), picture_file(pose))
-
-
-def _texts(folder: Path, kind: str) -> dict[str, str]:
-    """Style sheets or scripts by their name below their folder."""
-    files = sorted((folder / kind).rglob(f"*.{kind}"))
-    return {file.relative_to(folder / kind).as_posix(): file.read_text("utf-8") for file in files}
