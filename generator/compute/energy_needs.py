@@ -52,14 +52,6 @@ _GROWTH = ((14, 20, 20), (9, 25, 30), (4, 15, 15), (3, 20, 15))
 """From an age on: boys' and girls' energy cost of growth, kcal a day. NASEM 2023, Table 5-5.
 Beware of copies that give girls of 9 to 13 years 15 kcal: the table has 30."""
 
-_BOUNDS = (
-    (19, ("1.53", "1.68", "1.85", "2.50")),
-    (14, ("1.56", "1.73", "1.92", "2.50")),
-    (9, ("1.44", "1.59", "1.77", "2.50")),
-    (3, ("1.31", "1.44", "1.59", "2.50")),
-)
-"""From an age on: the physical activity level each category stays below. NASEM 2023, Table 5-4."""
-
 
 def energy_need(
     sex: Sex, age_years: Decimal | int, body: Body, activity: ActivityLevel
@@ -100,22 +92,6 @@ def growth_cost(sex: Sex, age_years: Decimal | int) -> Decimal:
         return Decimal(0)
     boys, girls = next((b, g) for youngest, b, g in _GROWTH if age_years >= youngest)
     return Decimal(boys if sex is Sex.BOY else girls)
-
-
-def activity_of(level: Decimal, age_years: Decimal | int) -> ActivityLevel:
-    """The category of a physical activity level (energy spent ÷ resting energy) at an age.
-
-    Raises:
-        ValueError: the age is under 3, or the level is below 1 or not below 2.5.
-
-    Source: NASEM 2023, Table 5-4.
-    """
-    _refuse_under_three(age_years)
-    bounds = next(bounds for youngest, bounds in _BOUNDS if age_years >= youngest)
-    for activity, bound in zip(_LEVELS, bounds, strict=True):
-        if 1 <= level < Decimal(bound):
-            return activity
-    raise ValueError(f"{level} is no physical activity level: it must be 1 or more and below 2.5")
 
 
 def _refuse_under_three(age_years: Decimal | int) -> None:

@@ -42,26 +42,10 @@ def grade_level(counts: Counts) -> Decimal:
     return Decimal("0.39") * per_sentence + Decimal("11.8") * per_word - Decimal("15.59")
 
 
-def reading_ease(counts: Counts) -> Decimal:
-    """Flesch reading ease: 206.835 − 1.015 × words/sentence − 84.6 × syllables/word."""
-    per_sentence, per_word = _ratios(counts)
-    return Decimal("206.835") - Decimal("1.015") * per_sentence - Decimal("84.6") * per_word
-
-
 def perspicuity(counts: Counts) -> Decimal:
     """Szigriszt-Pazos (1993), the INFLESZ score: 206.835 − 62.3 × syllables/word − words/sentence."""
     per_sentence, per_word = _ratios(counts)
     return Decimal("206.835") - Decimal("62.3") * per_word - per_sentence
-
-
-def fernandez_huerta(counts: Counts) -> Decimal:
-    """Fernández-Huerta (1959): 206.84 − 60 × syllables/word − 1.02 × words/sentence.
-
-    Often printed with sentences per hundred words instead, which turns its direction round
-    (Law 2011, LINGUIST List 22.2332).
-    """
-    per_sentence, per_word = _ratios(counts)
-    return Decimal("206.84") - 60 * per_word - Decimal("1.02") * per_sentence
 
 
 def reading(text: str, language: str) -> Reading | None:

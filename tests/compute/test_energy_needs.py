@@ -6,7 +6,7 @@ from decimal import Decimal
 
 import pytest
 
-from generator.compute.energy_needs import activity_of, energy_need, growth_cost
+from generator.compute.energy_needs import energy_need, growth_cost
 from generator.compute.reference_bodies import Body
 from generator.model.stops.day import ActivityLevel, Sex
 
@@ -69,29 +69,6 @@ def test_growth(age: str, boys: int, girls: int) -> None:
 def test_growth_is_part_of_a_childs_need() -> None:
     need = energy_need(Sex.GIRL, 9, body("133.1", "29.14"), ACTIVE)
     assert need.total - need.spent == 30
-
-
-@pytest.mark.parametrize(
-    ("age", "bounds"),
-    [
-        # NASEM 2023, Table 5-4 [S]: each category stays below its bound
-        ("3", ("1.31", "1.44", "1.59")),
-        ("9", ("1.44", "1.59", "1.77")),
-        ("14", ("1.56", "1.73", "1.92")),
-        ("19", ("1.53", "1.68", "1.85")),
-    ],
-)
-def test_activity_levels(age: str, bounds: tuple[str, ...]) -> None:
-    levels = list(ActivityLevel)
-    for number, bound in enumerate(map(Decimal, bounds)):
-        assert activity_of(bound - Decimal("0.01"), Decimal(age)) is levels[number]
-        assert activity_of(bound, Decimal(age)) is levels[number + 1]
-
-
-@pytest.mark.parametrize("level", ["0.99", "2.50"])
-def test_no_activity_level(level: str) -> None:
-    with pytest.raises(ValueError, match="no physical activity level"):
-        activity_of(Decimal(level), 9)
 
 
 def test_under_three_is_refused() -> None:

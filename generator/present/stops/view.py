@@ -16,7 +16,6 @@ from generator.model.stops.move import MoveStop
 from generator.model.stops.talk import TalkStop
 from generator.model.stops.watch import WatchStop
 from generator.present.prose import inline
-from generator.present.say import digits
 from generator.present.stops.compare import compare_view
 from generator.present.stops.day import day_view
 from generator.present.stops.head import Telling, head
@@ -48,7 +47,6 @@ def _watch(index: int, stop: WatchStop, telling: Telling) -> WatchView:
     return WatchView(
         **asdict(head(index, stop, telling)),
         until=clock(stop.end),
-        until_seconds=digits(stop.end),
         says=says,
     )
 

@@ -31,7 +31,6 @@ class WatchView(StopView):
 
     until: str
     """``0:40``"""
-    until_seconds: str
     says: str
     """``Watch from 0:00 to 0:40.``"""
 
