@@ -27,7 +27,7 @@ class SiteFile(Frozen):
 
     programme: Text
     """Name of the programme, shown above every lesson."""
-    address: Annotated[str, Field(pattern=r"^(https?://[^\s]+/)?$")] = ""
+    address: Annotated[str, Field(pattern=r"^(https?://[^\s/?#\"'<>]+/([^\s?#\"'<>]*/)?)?$")] = ""
     """Where the site is published, ending in a slash; links on paper need it."""
     license: Annotated[str, Field(pattern=r"^(https://\S+)?$")] = ""
     """Address of the licence under which anyone may use the lessons; empty where none is given."""

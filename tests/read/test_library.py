@@ -36,6 +36,7 @@ MISTAKES = [
     ("a move without English", MOVES, "      en:\n", "      fr:\n", "lack English"),
     ("a pose short of a leg", MOVES, "legs: [[80, -5], [0, 0]]", "legs: [[80, -5]]", "too few entries"),
     ("an address without its slash", SITE, "larkmead.example/", "larkmead.example", "`address` cannot be"),
+    ("an address of one page", SITE, "larkmead.example/", "larkmead.example/?page=/", "`address` cannot be"),
     ("a language that is none", SITE, "languages: [en", "languages: [../en", "cannot be `../en`"),
     ("a programme without a name", SITE, "programme: Larkmead Village Kitchen", "programme:", "`programme` is empty"),
     ("an English text left empty", EN, "list_and: \"{most} and {last}\"", "list_and:", "`list_and` must be a text"),
