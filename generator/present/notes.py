@@ -44,10 +44,7 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
         goals=file.goals,
         standards=tuple((code, _standard(code, surround)) for code in file.standards),
         you_need=file.you_need,
-        plan=tuple(
-            PlanView(stop.at, stop.heading, _does(stop, say), f"index.html#{stop.id}")
-            for stop in stops
-        ),
+        plan=_plan(stops, say),
         answers=tuple(
             answer
             for view in compares
@@ -75,6 +72,12 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
 def _standard(code: str, surround: Surround) -> str:
     known = surround.site.standards.get(code)
     return known.says if known else ""
+
+
+def _plan(stops: tuple[StopView, ...], say: Say) -> tuple[PlanView, ...]:
+    return tuple(
+        PlanView(stop.at, stop.heading, _does(stop, say), f"index.html#{stop.id}") for stop in stops
+    )
 
 
 def _does(stop: StopView, say: Say) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import replace
 from pathlib import Path
 
@@ -17,7 +18,7 @@ from generator.read.files import read_text
 from generator.read.media import video_problems, video_seconds
 from generator.read.recorded import read_recorded
 from generator.read.references import reference_problems
-from generator.read.source import read_source
+from generator.read.source import Data, Source, read_source
 from generator.read.stops import RawStop, places_inside, raw_stops
 from generator.read.timeline import timeline_problems
 from generator.read.translation import read_translations
@@ -51,14 +52,20 @@ def read_lesson(
         return source.problems or [
             Problem(source.places.at(), "this is not a lesson", "begin it with `title:`")
         ]
-    folder = (root / path).parent
-    problems = [*source.problems, *_folder_problems(folder, path, library)]
-    raw = raw_stops(source.data.pop("stops", None), source.places, problems)
+    return _made_of(source.data, source, root, library, filmed=filmed)
+
+
+def _made_of(
+    data: dict[str, Data], source: Source, root: Path, library: Library, *, filmed: bool
+) -> Lesson | list[Problem]:
+    folder = (root / source.path).parent
+    problems = [*source.problems, *_folder_problems(folder, source.path, library)]
+    raw = raw_stops(data.pop("stops", None), source.places, problems)
     places = places_inside(source.places, raw)
-    head = validate(LessonHead, source.data, places, also=("stops",))
+    head = validate(LessonHead, data, places, also=("stops",))
     problems += head if isinstance(head, list) else []
     problems += reference_problems(raw, places, library)
-    video = source.data.get("video") if filmed else None
+    video = data.get("video") if filmed else None
     problems += video_problems(video, places, folder)
     seconds = video_seconds(video, folder)
     captions = read_captions(root, folder, video, problems)
@@ -66,22 +73,32 @@ def read_lesson(
     problems += timeline_problems(stops, places, seconds)
     if problems or isinstance(head, list):
         return _once(problems)
-    file = LessonFile.model_construct(
-        **{name: getattr(head, name) for name in LessonHead.model_fields},
-        stops=tuple(stops.values()),
-    )
     lesson = Lesson(
         folder.name,
-        file,
+        _file(head, stops),
         places,
         seconds,
         language=library.site.languages[0],
         captions=captions,
         caption_limits=library.site.captions,
-        recorded=read_recorded(root, Path(path).parent.as_posix(), head.video, problems)
-        if filmed
-        else None,
     )
+    return _with_neighbors(root, lesson, library, problems, filmed=filmed)
+
+
+def _file(head: LessonHead, stops: Mapping[int, Stop]) -> LessonFile:
+    """Both parts as one; each was validated by itself."""
+    parts = {name: getattr(head, name) for name in LessonHead.model_fields}
+    return LessonFile.model_construct(**parts, stops=tuple(stops.values()))
+
+
+def _with_neighbors(
+    root: Path, lesson: Lesson, library: Library, problems: list[Problem], *, filmed: bool
+) -> Lesson | list[Problem]:
+    """The lesson with what lies beside its file: the record of its film, and translations."""
+    if filmed:
+        folder = Path(lesson.places.file).parent.as_posix()
+        recorded = read_recorded(root, folder, lesson.file.video, problems)
+        lesson = replace(lesson, recorded=recorded)
     translations = read_translations(root, lesson, library.site.languages[1:], problems)
     return _once(problems) if problems else replace(lesson, translations=translations)
 

@@ -126,50 +126,26 @@ def _list(pictures: Sequence[Picture], folder: Path) -> Iterator[str]:
     yield f"file {len(pictures) - 1}.png"
 
 
+_LOOK = f"""
+-vf scale=out_color_matrix=bt709:out_range=tv,format=yuv420p,fps={FRAMES_A_SECOND}
+-colorspace bt709 -color_primaries bt709 -color_trc bt709 -color_range tv
+"""
+_ENCODER = """
+-an -c:v libx264 -preset veryfast -tune stillimage -crf 31 -threads 2
+-x264-params bframes=0:ref=1:weightp=0:me=dia:subme=0 -g 100000 -sc_threshold 0
+"""
+"""Nothing moves, so nothing is searched for; and there is no key frame but those at a slide."""
+_FILE = "-map_metadata -1 -fflags +bitexact -flags:v +bitexact -movflags +faststart"
+
+
 def _options(pictures: Sequence[Picture]) -> list[str]:
     starts = [0.0, *accumulate(picture.seconds for picture in pictures)]
     length, keys = starts[-1], ",".join(f"{start:.3f}" for start in starts[:-1])
     return [
-        *("-v", "error", "-f", "concat", "-i", "slides.txt", "-t", f"{length:.3f}"),
-        *(
-            "-vf",
-            f"scale=out_color_matrix=bt709:out_range=tv,format=yuv420p,fps={FRAMES_A_SECOND}",
-            "-an",
-        ),
-        *(
-            "-colorspace",
-            "bt709",
-            "-color_primaries",
-            "bt709",
-            "-color_trc",
-            "bt709",
-            "-color_range",
-            "tv",
-        ),
-        *(
-            "-c:v",
-            "libx264",
-            "-preset",
-            "veryfast",
-            "-tune",
-            "stillimage",
-            "-crf",
-            "31",
-            "-threads",
-            "2",
-        ),
-        *(
-            "-x264-params",
-            "bframes=0:ref=1:weightp=0:me=dia:subme=0",
-        ),  # nothing moves, so nothing is searched for
-        *(
-            "-force_key_frames",
-            keys,
-            "-g",
-            "100000",
-            "-sc_threshold",
-            "0",
-        ),  # no key frame but those at a slide
-        *("-map_metadata", "-1", "-metadata", f"comment={_MARK.decode()}"),
-        *("-fflags", "+bitexact", "-flags:v", "+bitexact", "-movflags", "+faststart"),
+        *f"-v error -f concat -i slides.txt -t {length:.3f}".split(),
+        *_LOOK.split(),
+        *_ENCODER.split(),
+        *f"-force_key_frames {keys}".split(),
+        *_FILE.split(),
+        *("-metadata", f"comment={_MARK.decode()}"),
     ]

@@ -10,7 +10,6 @@ from generator.check.captions.shape import shape
 from generator.check.captions.silence import silence
 from generator.check.captions.speed import speed
 from generator.check.captions.standing import standing
-from generator.compute.result import LessonResult  # noqa: F401  # what every rule is given
 
 CAPTION_RULES = (overlap, shape, standing, speed, over_pause, silence, beyond_end)
 """Rules about times and lines; they do not depend on the language."""
