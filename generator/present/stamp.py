@@ -5,20 +5,25 @@ from __future__ import annotations
 from hashlib import sha256
 
 from generator.compute.result import LessonResult
+from generator.model.texts import file_texts
 
 _LETTERS = "23456789ABCDEFGHJKMNPQRSTVWXYZ"
 """Digits and capitals that are not taken for one another when read aloud."""
 
 
 def print_stamp(result: LessonResult) -> str:
-    """Six signs of the lesson's text and of every number shown: either changes, the stamp changes."""
-    shown = [
-        str(held.shown.value)
-        for one in result.comparisons.values()
-        for row in one.rows
-        for held in row.sides
-    ]
-    text = "\n".join([*result.lesson.places.lines, *shown])
+    """Six signs of the lesson's text, in the page's language too, and of every number shown.
+
+    Whichever of them changes, the stamp changes.
+    """
+    compared = (
+        held for one in result.comparisons.values() for row in one.rows for held in row.sides
+    )
+    eaten = (held for day in result.days.values() for held in day.eaten)
+    shown = [str(held.shown.value) for held in (*compared, *eaten)]
+    shown += [str(day.balance.needed) for day in result.days.values()]
+    words = [text for _, text in file_texts(result.lesson.file)]
+    text = "\n".join([*result.lesson.places.lines, *words, *shown])
     number = int.from_bytes(sha256(text.encode()).digest()[:8])
     signs = ""
     for _ in range(6):
