@@ -189,51 +189,6 @@ def test_a_language_without_a_grammar_is_left_alone() -> None:
     assert list(claim_questions(lesson, "fr")) == []
 
 
-NEIGHBORS = """
-- ask: {{prompt: "{before}", reveal: Look.}}
-- compare:
-    id: bread
-    measure: energy
-    sides: [Gate, Pond]
-    rows:
-      - [{{name: Bread, value: 100, source: Label}}, {{name: Cake, value: 200, source: Label}}]
-- talk: {{prompt: "{between}"}}
-- compare:
-    id: soup
-    measure: sodium
-    sides: [Gate, Pond]
-    rows:
-      - [{{name: Soup, value: 100, source: Label}}, {{name: Broth, value: 300, source: Label}}]
-- talk: {{prompt: What now?, ideas: ["{after}"]}}
-"""
-
-
-@pytest.mark.parametrize(
-    ("texts", "wrong"),
-    [
-        ({"before": "One holds twice as much."}, 0),
-        ({"before": "One holds three times as much."}, 1),
-        ({"between": "One holds twice as much."}, 0),
-        ({"between": "One holds three times as much."}, 1),
-        ({"after": "One holds three times as much."}, 0),
-        ({"after": "One holds twice as much."}, 1),
-        ({"after": "One holds twice the energy."}, 0),  # the measure says which comparison
-        ({"before": "One holds three times the sodium."}, 0),
-    ],
-)
-def test_a_claim_is_held_against_the_comparison_above_or_else_below(
-    texts: dict[str, str], wrong: int
-) -> None:
-    words = {"before": "Which?", "between": "Well?", "after": "Rest."} | texts
-    assert len(list(words_against_numbers(worked(NEIGHBORS.format(**words))))) == wrong
-
-
-def test_a_multiple_of_the_stops_own_amounts_is_no_claim_about_rows() -> None:
-    stops = NEIGHBORS.format(before="Which?", between="Well?", after="Rest.")
-    stops += "- ask: {prompt: A pot holds four cups. How much is that?, reveal: The pot holds four times as much.}\n"
-    assert list(words_against_numbers(worked(stops))) == []
-
-
 def test_the_question_stands_at_the_text() -> None:
     (question,) = questions("The pie holds twice as much.")
     assert (question.place.path, question.place.line) == ("lessons/try/lesson.yaml", 16)
@@ -274,31 +229,6 @@ def test_tolerances(first: int, second: int, text: str, wrong: int) -> None:
         reveal: The bread holds {text} the cake.
     """
     assert len(list(words_against_numbers(worked(stops)))) == wrong
-
-
-DAY = """
-- day:
-    person: {{name: Pim, age: 9, sex: girl, activity: active}}
-    ate:
-      - {{name: Porridge, value: 300, source: Label}}
-      - {{name: Stew, value: 600, source: Label}}
-    did: [Walked to the mill.]
-    reveal: "{text}"
-"""
-
-
-@pytest.mark.parametrize(
-    ("text", "wrong"),
-    [
-        # 900 kcal eaten; NASEM 2023 for an active girl of 9 years, 133.1 cm, 29.14 kg: 1,740 shown [C]
-        ("The day needs almost twice as much as was eaten.", 0),
-        ("One food holds twice as much energy.", 0),  # stew and porridge
-        ("The day needs five times as much as was eaten.", 1),
-        ("Eaten and needed are about the same amount.", 1),
-    ],
-)
-def test_a_day_is_held_against_its_own_numbers(text: str, wrong: int) -> None:
-    assert len(list(words_against_numbers(worked(DAY.format(text=text))))) == wrong
 
 
 def test_both_rules_are_among_those_of_a_lesson() -> None:
