@@ -28,9 +28,25 @@ _BRACKET = (
 )
 _COLON = (
     "a colon stands where none can",
-    'put the text in quotes where it holds a colon, such as title: "Soup: two ways", and check the indent',
+    'put the text in quotes where it holds a colon, such as title: "Soup: two ways"',
 )
-_NO_COLON = ("a key without its colon", "write `key: value`, with a space after the colon")
+_CURLY = (
+    "a colon stands in a text that has no quotes: “ and ” are none to YAML",
+    'type straight ones, such as title: "Soup: two ways"',
+)
+_NO_COLON = (
+    "a key without its colon",
+    "write `key: value`, with a space after the colon; or indent it as far as the text it belongs to",
+)
+_NOT_UNDER = (
+    "this text does not stand further in than the line that ends in `|` above it",
+    "indent it by two more spaces than that line",
+)
+_NO_ENTRY = (
+    "this line begins no entry of the list above it",
+    "put `- ` before it, or indent it as far as what it belongs to",
+)
+_HYPHEN = ("a hyphen has no space after it", "put one between them, such as `- ask:`")
 _INSIDE_QUOTE = (
     "a quoted text ends here, and more follows",
     "use the other kind of quote around a text that holds one",
@@ -52,18 +68,18 @@ def broken(path: str, text: str, error: yaml.MarkedYAMLError) -> Problem:
         return Problem(_place(path, text, here), *_KEPT[sign])
     for part, told, mark in (
         ("undefined alias", _KEPT["*"], here),
-        ("mapping values are not allowed", _COLON, here),
-        ("could not find expected ':'", _NO_COLON, begun),
+        ("mapping values are not allowed", *_at_colon(text, here)),
+        ("could not find expected ':'", _without_colon(text, begun), begun),
         ("end of stream", _QUOTE, begun),
-        ("expected ',' or", _BRACKET, begun),
+        ("expected '-'", _HYPHEN if re.match(r"-\w", _rest(text, here)) else _NO_ENTRY, here),
+        ("expected ',' or", *_in_brackets(text, here, begun)),
         ("another document", _TWO, here),
         ("nesting depth", _DEEP, here),
+        ("expected key", *_at_key(text, here)),
+        ("<document start>", *_at_key(text, here)),
     ):
         if part in said[0]:
             return Problem(_place(path, text, mark or here), *told)
-    if "expected key" in said[0] or "<document start>" in said[0]:
-        told = _INSIDE_QUOTE if _after_quote(text, here) else _INDENT
-        return Problem(_place(path, text, here), *told)
     what = f"the file cannot be read here ({error.problem})"
     return Problem(_place(path, text, here or begun), what, "check the indent and the quotes")
 
@@ -78,6 +94,72 @@ def unreadable(path: str, text: str) -> Problem:
         "a character that cannot be shown stands here",
         "delete it and type the word again",
     )
+
+
+_Told = tuple[str, str]
+"""What is wrong, and the way out."""
+_Found = tuple[_Told, yaml.Mark | None]
+"""The same with its place."""
+
+
+def _at_colon(text: str, here: yaml.Mark | None) -> _Found:
+    """A colon too many: in a text, behind a line that lacks its own, or in a line out of line."""
+    line = _rest(text, here, from_start=True)
+    column = here.column if here else 0
+    if not re.fullmatch(r"\s*(?:- +)*[\w-]+", line[:column]):
+        return (_CURLY if "“" in line[:column] else _COLON), here
+    above = _line_above(text, here)
+    if above and not re.search(r":(?:\s|$)", above[1]):
+        indent = len(above[1]) - len(above[1].lstrip("- "))
+        return _NO_COLON, yaml.Mark("", 0, above[0], indent, None, 0)
+    return _INDENT, here
+
+
+def _without_colon(text: str, begun: yaml.Mark | None) -> _Told:
+    """A line of text where a key should be: below a `|` it is not far enough in."""
+    above = _line_above(text, begun)
+    return _NOT_UNDER if above and re.search(r":\s+[|>][-+0-9]*\s*$", above[1]) else _NO_COLON
+
+
+def _in_brackets(text: str, here: yaml.Mark | None, begun: yaml.Mark | None) -> _Found:
+    """A quote that closes too early inside brackets, or the brackets themselves."""
+    early = _after_quote(text, here) and re.match(r"\w", _rest(text, here))
+    return (_INSIDE_QUOTE, here) if early else (_BRACKET, begun)
+
+
+def _at_key(text: str, here: yaml.Mark | None) -> _Found:
+    """A line out of line; or text after a quote, which may have been opened lines above."""
+    if here is None or not _after_quote(text, here):
+        return _INDENT, here
+    opened = None
+    try:
+        for token in yaml.scan(text):
+            if (token.start_mark.line, token.start_mark.column) >= (here.line, here.column):
+                break
+            if isinstance(token, yaml.ScalarToken) and token.style in {'"', "'"}:
+                opened = token.start_mark
+    except yaml.YAMLError:  # the scanner stops where the parser did
+        pass
+    if opened and opened.line < here.line:
+        return _QUOTE, opened
+    return _INSIDE_QUOTE, here
+
+
+def _rest(text: str, mark: yaml.Mark | None, *, from_start: bool = False) -> str:
+    """The line of a mark, from the mark on or whole."""
+    lines = _BREAK.split(text)
+    if mark is None or mark.line >= len(lines):
+        return ""
+    return lines[mark.line][0 if from_start else mark.column :]
+
+
+def _line_above(text: str, mark: yaml.Mark | None) -> tuple[int, str] | None:
+    """Number, from 0, and text of the nearest line above a mark that says something."""
+    lines = _BREAK.split(text)[: mark.line if mark else 0]
+    for number, line in reversed(list(enumerate(lines))):
+        if line.strip() and not line.lstrip().startswith("#"):
+            return number, line
+    return None
 
 
 def _place(path: str, text: str, mark: yaml.Mark | None) -> Place:
