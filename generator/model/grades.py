@@ -50,11 +50,15 @@ def parse_grades(text: object) -> Grades:
     """
     found = _GRADES.fullmatch(str(text))
     if not found:
-        raise ValueError("is not a grade or a span of grades: write K-2, 3-5 or 4")
+        raise ValueError(
+            "is not a grade or a span of grades: write K-2, 3-5 or 4, with a plain hyphen"
+        )
     first = 0 if found[1] == "K" else int(found[1])
     last = int(found[2]) if found[2] else first
     if last < first or last > 8:
-        raise ValueError("must run from a lower to a higher grade, no higher than 8")
+        raise ValueError(
+            "must run from a lower to a higher grade, no higher than 8: write K-2, 3-5 or 4"
+        )
     return Grades(first, last)
 
 

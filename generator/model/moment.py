@@ -10,6 +10,9 @@ from pydantic import BeforeValidator, Field
 
 _TIME = re.compile(r"(?:([0-9]{1,2}):)?([0-5]?[0-9]):([0-5][0-9](?:\.[0-9]{1,3})?)")
 
+_NEARLY = re.compile(r"(?<![0-9])([0-9]{1,2})[^0-9-]{1,2}([0-5][0-9])(?![0-9])")
+"""What is written for a time where it is none: ``1.30``, ``1m20s``, or curly quotes around it."""
+
 
 def parse_moment(text: object) -> Decimal:
     """Seconds of ``m:ss``, ``m:ss.ttt`` or ``h:mm:ss``.
@@ -19,7 +22,11 @@ def parse_moment(text: object) -> Decimal:
     """
     found = _TIME.fullmatch(text) if isinstance(text, str) else None
     if not found:
-        raise ValueError('is not a time: write minutes and seconds in quotes, such as "1:10"')
+        near = _NEARLY.search(str(text))
+        meant = f"{near[1]}:{near[2]}" if near else "1:10"
+        raise ValueError(
+            f'is not a time: write minutes and seconds in straight quotes, such as "{meant}"'
+        )
     hours, minutes, seconds = found.groups()
     return Decimal(hours or 0) * 3600 + Decimal(minutes) * 60 + Decimal(seconds)
 

@@ -114,6 +114,8 @@ def _hint(path: Path, hint: str) -> str:
 _HINTS = {
     "rows": "a row holds two foods, one for each side: - [{food: …, amount: …}, {food: …, amount: …}]",
     "sides": "name two sides: sides: [At home, On the way]",
+    "amount": "write a number and what is counted, such as `1 cup` or `150 g`",
+    "say": "write `say: |` and the words on the lines below it, indented by two more spaces",
     "read_on": "write year, month and day, such as 2026-03-14",
     "address": "write the whole address, ending in a slash, or leave it empty",
     "url": "write the whole address, beginning with https://",
@@ -126,6 +128,10 @@ def _shown(given: object) -> str:
     """What was written, cut where it is long."""
     if isinstance(given, bool):
         return f"`{str(given).lower()}`"
+    if isinstance(given, dict) and given:
+        return f"`{str(next(iter(given)))[:60]}: …`"
+    if isinstance(given, list):
+        return "a list"
     text = str(given) if isinstance(given, str | int | float) else ""
     return f"`{text[:60]}{'…' if len(text) > 60 else ''}`" if text else "this"
 
@@ -146,7 +152,7 @@ def _plain(kind: str, context: dict[str, object], given: object) -> tuple[str, s
         case "string_too_long":
             return "is too long", f"use at most {context['max_length']} characters"
         case "int_type" | "int_parsing" | "int_from_float" | "int_parsing_size":
-            return f"must be a whole number, not {shown}", "write it in digits"
+            return f"must be a whole number, not {shown}", "write digits only, such as 15"
         case "decimal_type" | "decimal_parsing" | "finite_number":
             return f"must be a number, not {shown}", "write it in digits, with a point for decimals"
         case "decimal_max_places":
@@ -166,7 +172,10 @@ def _plain(kind: str, context: dict[str, object], given: object) -> tuple[str, s
         case "too_long":
             return "has too many entries", f"it takes at most {context['max_length']}"
         case "tuple_type" | "list_type":
-            return "must be a list", "write each entry on a line of its own after `- `"
+            return (
+                "must be a list",
+                "write it in brackets, such as [one, two], or each entry on its own line after `- `",
+            )
         case "model_type" | "dict_type" | "mapping_type":
             return "must be made of keys and values", "write `key: value` pairs below it"
         case "bool_type" | "bool_parsing":
@@ -191,6 +200,8 @@ def _name(path: Path) -> str:
     if not keys:
         return "this"
     last = path[-1]
+    if keys[-1] == "rows" and isinstance(last, int) and isinstance(path[-2], int):
+        return f"food {last + 1} of row {path[-2] + 1}"
     return f"`{keys[-1]}`" if isinstance(last, str) else f"entry {last + 1} of `{keys[-1]}`"
 
 

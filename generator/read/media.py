@@ -76,6 +76,8 @@ def _file(name: str, path: DataPath, places: Places, folder: Path) -> Iterator[P
     elif not lies_beside(folder, name):
         beside = [file.name for file in folder.iterdir() if file.suffix == Path(name).suffix]
         hint = did_you_mean(name, beside) if beside else f"put it into the folder `{folder.name}`"
+        if name.endswith(".mp4") and not beside:
+            hint += f", or make one to practise with: python3 generator rehearse {folder.name}"
         yield Problem(place, f"there is no file `{name}` beside the lesson", hint)
     elif path == ("video", "file") and video_seconds({"file": name}, folder) is None:
         yield Problem(

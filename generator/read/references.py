@@ -13,6 +13,7 @@ from generator.model.places import Path, Places
 from generator.model.stops.compare import LARGEST_VALUE
 from generator.problems import Problem
 from generator.read.explain import did_you_mean
+from generator.read.meant import either, foods_like, moves_like
 from generator.read.source import Data
 from generator.read.stops import RawStop
 
@@ -95,7 +96,7 @@ def _item(
         return
     food = library.foods.get(name)
     if food is None:
-        hint = did_you_mean(name, list(library.foods))
+        hint = foods_like(name, library.foods)
         yield Problem(
             places.at(*path, "food"), f"there is no food `{name}` in site_data/foods.yaml", hint
         )
@@ -130,8 +131,8 @@ def _amount(
 
 
 def _portions(food: Food) -> str:
-    names = ", ".join(f"`{portion.names['en']}`" for portion in food.entry.portions)
-    return f"write one of {names}, a multiple of one, or grams such as `150 g`"
+    names = either([portion.names["en"] for portion in food.entry.portions])
+    return f"write {names}, another number of it in digits, such as `1/2` or `3`, or grams such as `150 g`"
 
 
 def _move(
@@ -144,7 +145,7 @@ def _move(
     moves = data.get("moves")
     for number, name in enumerate(moves if isinstance(moves, list) else []):
         if isinstance(name, str) and name not in library.moves:
-            hint = did_you_mean(name, list(library.moves))
+            hint = moves_like(name, library.moves)
             yield Problem(
                 places.at(*base, "moves", number),
                 f"there is no move `{name}` in site_data/moves.yaml",

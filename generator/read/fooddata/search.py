@@ -49,13 +49,15 @@ def find_in_library(foods: Mapping[str, Food], wanted: str, most: int) -> tuple[
 
 
 def _rank(food: Food, words: tuple[str, ...]) -> int | None:
-    """0 when a name is exactly that, 1 when a name holds it, 2 when the record does; else nothing."""
+    """0 when a name is exactly that, 1 when it has these words, 2 when its words begin so, 3 when the record's do."""
     names = [words_of(name) for name in (*food.entry.names.values(), food.id)]
     if words in names:
         return 0
-    if any(_holds(name, words) for name in names):
+    if any(set(map(_stem, words)) <= set(map(_stem, name)) for name in names):
         return 1
-    return 2 if _holds(words_of(food.entry.record), words) else None
+    if any(_holds(name, words) for name in names):
+        return 2
+    return 3 if _holds(words_of(food.entry.record), words) else None
 
 
 def _holds(text: tuple[str, ...], words: tuple[str, ...]) -> bool:
