@@ -9,6 +9,7 @@ from generator.check.texts import lesson_texts
 from generator.compute.result import LessonResult
 from generator.problems import Problem, Weight
 
+_NO_BODIES = "leave bodies out of the lesson"
 _WORDS = {
     r"burn(s|ed|ing|t)?( \w+){0,3} (off|calories|energy|kcal|kilocalories)": "say what the food gives, or count the moves as a game",
     r"work(ed|ing)? off|work(s|ed|ing)? (it|them|that|this|(the|your|our|my) \w+) off": "movement is play and pays for nothing",
@@ -16,7 +17,8 @@ _WORDS = {
     r"(pay|pays|paid|paying) for|make up for": "movement is play and pays for nothing",
     r"cheat(s|ed|ing)?|guilt|guilty|sinful|naughty": "name the food and say nothing about it",
     r"(good|bad|clean|junk|unhealthy) (foods?|snacks?|drinks?|lunch(es)?|meals?|choices?|sides?)": "say `holds more` or `holds less`, or `most days` and `now and then`",
-    r"(lose|losing|lost|gain|gaining)( \w+)? weight|fat(ter|tening)|skinny|overweight|obes\w+|diet(s|ing)?": "leave bodies out of the lesson",
+    r"(lose|losing|lost|gain|gaining)( \w+)? weight|fat(ter|tening)|skinny|overweight|obes\w+|diet(s|ing)?": _NO_BODIES,
+    r"(good|bad|healthier|unhealthy) for (you|us|him|her|them|(your|our|the) \w+)|(is|are|was|were) (bad|junk|unhealthy)": "say what the food gives, and how much of it",
     r"quem(a|as|an|ar|amos|ando|ado)( \w+){0,3} (calor[ií]as|energ[ií]a)|quemarl[oa]s?|qu[eé]mal[oa]s?": "di lo que da la comida; el conteo es un juego",
     r"culpa(ble)?|trampa|engorda(r|n)?|adelgaza(r|n)?|bajar de peso|dietas?": "nombra la comida y no la juzgues",
     r"ganarse (la|el|un|una) (comida|almuerzo|postre|merienda)|te l[oa] ganaste|merec\w+": "la comida nunca se gana",
@@ -37,9 +39,7 @@ def kind_words(result: LessonResult) -> Iterator[Problem]:
     for place, text in lesson_texts(result.lesson):
         for found in _PATTERN.finditer(text):
             number = int((found.lastgroup or "w0")[1:])
-            yield Problem(
-                place,
-                f"“{found[0]}” makes food a matter of guilt or movement its price",
-                _HINTS[number],
-                Weight.QUESTION,
-            )
+            hint = _HINTS[number]
+            about = "makes food a matter of guilt or movement its price"
+            what = "speaks of bodies" if hint == _NO_BODIES else about
+            yield Problem(place, f"“{found[0]}” {what}", hint, Weight.QUESTION)
