@@ -224,7 +224,7 @@ def mark_translated(root: Path, lesson: str, language: str) -> Path:
     read = worked.results[0].lesson
     path = f"lessons/{lesson}/lesson.{language}.yaml"
     if language not in read.translations:
-        hint = f"begin it with: plumline translate {lesson} {language}"
+        hint = f"begin it with: python3 generator translate {lesson} {language}"
         raise LessonError([Problem(Place(path), "there is no such translation", hint)])
     text = (root / path).read_text("utf-8-sig")
     return write_marks(root, path, with_marks(text, read, read.translations[language]))

@@ -21,7 +21,7 @@ def numbers_as_filmed(result: LessonResult) -> Iterator[Problem]:
             _place(changed, result),
             f"from {clock(filmed.start)} to {clock(filmed.end)} the video has "
             f"{filmed.value:,} {filmed.unit}, and `{filmed.id}` {now}",
-            f"film that part again, then run `plumline recorded {result.lesson.id}`",
+            f"film that part again, then run `python3 generator recorded {result.lesson.id}`",
             Weight.QUESTION,
         )
 

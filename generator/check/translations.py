@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from generator.compute.result import LessonResult
+from generator.model.places import Path
 from generator.model.texts import translatable
 from generator.model.translation import dotted
 from generator.problems import Problem, Weight
@@ -17,14 +18,24 @@ def translations_complete(result: LessonResult) -> Iterator[Problem]:
         for key, path, original in translatable(lesson):
             place = lesson.places.at(*path)
             if key not in translation.texts:
-                what = f"`{dotted(key)}` is missing in lesson.{language}.yaml"
+                what = f"{_called(key)} is missing in lesson.{language}.yaml"
                 hint = f"translate “{_short(original)}”; until then the page shows it marked"
                 yield Problem(place, what, hint, Weight.QUESTION)
             elif translation.is_stale(key, original):
-                what = f"`{dotted(key)}` has changed since it was translated to {language}"
+                what = f"{_called(key)} has changed since it was translated to {language}"
                 where = translation.places.at(*key)
-                hint = f"look at {where}, then write: plumline translated {lesson.id} {language}"
+                hint = f"look at {where}, then write: python3 generator translated {lesson.id} {language}"
                 yield Problem(place, what, hint, Weight.QUESTION)
+
+
+def _called(key: Path) -> str:
+    """A text by its key; where it is one of a list, by its number as people count."""
+    *keys, last = key
+    return (
+        f"entry {last + 1} of `{dotted(tuple(keys))}`"
+        if isinstance(last, int)
+        else f"`{dotted(key)}`"
+    )
 
 
 def _short(text: str) -> str:

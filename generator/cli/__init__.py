@@ -32,6 +32,16 @@ A module is loaded when its command is asked for; most load half of the program.
 class _Commands(click.Group):
     """Ends every command in one way: problems are shown, and the exit code says whether there were any."""
 
+    def make_context(
+        self,
+        info_name: str | None,
+        args: list[str],
+        parent: click.Context | None = None,
+        **extra: object,
+    ) -> click.Context:
+        """Help names the program as the guide types it, wherever it was installed."""
+        return super().make_context("python3 generator", args, parent, **extra)
+
     def list_commands(self, ctx: click.Context) -> list[str]:
         return list(COMMANDS)
 

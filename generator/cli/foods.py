@@ -42,7 +42,7 @@ def import_command(file: Path, root: Path) -> None:
         ):
             if number:
                 click.echo(f"  Left out: {number:,} portion{'s'[: number != 1]} with {why}.")
-    click.echo('Look for a food with: plumline foods find "black beans"')
+    click.echo('Look for a food with: python3 generator foods find "black beans"')
 
 
 @foods.command()
@@ -131,14 +131,12 @@ def _show_records(found: FoundFoods) -> None:
 def _next_step(found: FoundFoods, wanted: str) -> str:
     new = next((one for one in found.records if one.fdc not in found.known), None)
     if new is not None:
-        return f"\nTo have a record in your library, give its FDC id: plumline foods add {new.fdc}"
+        return f"\nTo have a record in your library, give its FDC id: python3 generator foods add {new.fdc}"
     if found.foods or found.records:
         return ""
     if found.searched:
-        return (
-            f"Nothing fits “{wanted}”. Try one word, or its beginning: plumline foods find lentil"
-        )
+        return f"Nothing fits “{wanted}”. Try one word, or its beginning: python3 generator foods find lentil"
     return (
         f"Nothing in your library fits “{wanted}”. To look through the official records, get a CSV "
-        "download at https://fdc.nal.usda.gov/download-datasets and run: plumline foods import FILE.zip"
+        "download at https://fdc.nal.usda.gov/download-datasets and run: python3 generator foods import FILE.zip"
     )

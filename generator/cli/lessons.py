@@ -18,7 +18,10 @@ def check(root: Path) -> None:
     worked = work(root)
     show(worked.questions, root)
     number = len(worked.results)
-    click.echo(f"{number} lesson{'s' if number != 1 else ''} checked: nothing has to be put right.")
+    checked = f"{number} lesson{'s' if number != 1 else ''} checked: nothing has to be put right"
+    asked = len(worked.questions)
+    more = f", {asked} thing{'s' if asked != 1 else ''} to look at" if asked else ""
+    click.echo(f"{checked}{more}.")
 
 
 @click.command()
@@ -28,7 +31,7 @@ def new(title: str, root: Path) -> None:
     """Begin a lesson called TITLE from a filled-in example."""
     file = begin_lesson(root, title)
     click.echo(
-        f"{file.relative_to(root).as_posix()} is ready. Change it in a text editor, and look with: plumline preview"
+        f"{file.relative_to(root).as_posix()} is ready. Change it in a text editor, and look with: python3 generator preview"
     )
 
 

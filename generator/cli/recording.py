@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from pathlib import Path
 
 import click
@@ -10,6 +10,16 @@ import click
 from generator.build_recording import record
 from generator.build_recording import rehearse as make
 from generator.cli.options import lesson_argument, root_option
+
+
+def _day(ctx: click.Context, parameter: click.Parameter, written: str | None) -> str:
+    """A day as it was written, or today."""
+    today = datetime.now(UTC).astimezone().date()
+    try:
+        return (date.fromisoformat(written) if written else today).isoformat()
+    except ValueError:
+        what = f"`{written}` is no day; write year, month and day, such as 2026-03-14"
+        raise click.BadParameter(what, ctx, parameter) from None
 
 
 @click.command()
@@ -24,7 +34,7 @@ def rehearse(lesson: str, root: Path) -> None:
     click.echo(f"{video} is made, {length} long, and {captions} {kept}.")
     if made.recorded:
         click.echo(
-            f"The film it takes the place of was on record. Renew that: plumline recorded {lesson}"
+            f"The film it takes the place of was on record. Renew that: python3 generator recorded {lesson}"
         )
 
 
@@ -32,14 +42,14 @@ def rehearse(lesson: str, root: Path) -> None:
 @lesson_argument
 @click.option(
     "--on",
-    type=click.DateTime(["%Y-%m-%d"]),
+    metavar="DAY",
+    callback=_day,
     help="The day of filming, such as 2026-03-14. Today, unless you say otherwise.",
 )
 @root_option
-def recorded(lesson: str, on: datetime | None, root: Path) -> None:
+def recorded(lesson: str, on: str, root: Path) -> None:
     """Keep what the numbers of LESSON were when it was filmed; `check` tells when one changes."""
-    day = (on or datetime.now(UTC).astimezone()).date().isoformat()
-    made = record(root, lesson, day)
+    made = record(root, lesson, on)
     file = made.file.relative_to(root).as_posix()
     numbers = f"{made.figures} number{'s'[: made.figures != 1]}"
-    click.echo(f"{file} keeps {numbers} as filmed on {day}.")
+    click.echo(f"{file} keeps {numbers} as filmed on {on}.")

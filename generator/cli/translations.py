@@ -17,7 +17,9 @@ from generator.cli.options import lesson_argument, root_option
 def translate(lesson: str, language: str, root: Path) -> None:
     """Begin a translation of LESSON into LANGUAGE: a file with every text to fill in."""
     file = begin_translation(root, lesson, language).relative_to(root).as_posix()
-    click.echo(f"{file} is ready. Fill it in, then write: plumline translated {lesson} {language}")
+    click.echo(
+        f"{file} is ready. Fill it in, then write: python3 generator translated {lesson} {language}"
+    )
 
 
 @click.command()

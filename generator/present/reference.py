@@ -11,7 +11,7 @@ from generator.model.stops.compare import Item
 
 _INTRO = """# The lesson file
 
-This page is written by `plumline reference` from the program itself; change the program, not the page.
+This page is written by `python3 generator reference` from the program itself; change the program, not the page.
 
 A lesson is a folder below `lessons/` with a file `lesson.yaml` in it. Its keys stand at the left
 edge; what belongs to a key is indented by two more spaces. Times stand in quotes: `"1:10"`.

@@ -13,7 +13,7 @@ from generator.model.translation import Translation, dotted, text_mark
 
 _MARKS = re.compile(r"^made_from:.*\Z", re.MULTILINE | re.DOTALL)
 _HEAD = (
-    "made_from:  # written by plumline translated; says which original each text was made from\n"
+    "made_from:  # written by python3 generator translated; says which original each text was made from\n"
 )
 
 

@@ -15,7 +15,7 @@ def write_draft(root: Path, path: str, text: str) -> Path:
     """
     file = root / path
     if file.exists():
-        hint = "add what is missing there; plumline check names it"
+        hint = "add what is missing there; python3 generator check names it"
         raise LessonError([Problem(Place(path), "this translation is there already", hint)])
     file.write_text(text, "utf-8")
     return file

@@ -49,7 +49,7 @@ def test_a_changed_food_names_the_times_of_its_row_and_its_count_and_no_other(ro
     ]
     assert {problem.weight for problem in found} == {Weight.QUESTION}
     assert {problem.place.path for problem in found} == {LESSON}
-    assert all("plumline recorded river-walk" in problem.hint for problem in found)
+    assert all("python3 generator recorded river-walk" in problem.hint for problem in found)
     others = [problem for problem in questions(root) if problem not in found]
     assert {problem.place.path.rpartition(".")[2] for problem in others} == {"yaml"}, (
         "the script is to be said anew; the captions say what the film says"

@@ -94,6 +94,7 @@ def test_questions_do_not_stop_a_check(root: Path) -> None:
     done = plumline(root, "check")
     assert done.exit_code == 0
     assert "“guilty”" in done.stderr
+    assert done.stdout.endswith("put right, 1 thing to look at.\n")
     assert "Nothing was written" not in done.stderr
 
 

@@ -52,6 +52,11 @@ def food(root: Path, id_: str) -> Food:
     return read_library(root).foods[id_]
 
 
+def test_whole_words_come_before_words_that_only_begin_so(root: Path) -> None:
+    said = run(root, "find", "egg").output
+    assert said.index("`egg-boiled`") < said.index("`eggnog`")
+
+
 def test_lentil_soup_is_two_commands_from_a_row_even_without_an_index(root: Path) -> None:
     said = run(root, "find", "lentil", "soup").output
     assert "in your library as `soup-lentil-ham-canned`" in said
@@ -59,7 +64,7 @@ def test_lentil_soup_is_two_commands_from_a_row_even_without_an_index(root: Path
 
 
 def test_nothing_found_without_an_index_says_how_to_get_one(root: Path) -> None:
-    assert "plumline foods import FILE.zip" in run(root, "find", "zzzz").output
+    assert "python3 generator foods import FILE.zip" in run(root, "find", "zzzz").output
 
 
 def test_what_was_imported_and_left_out_is_said(root: Path) -> None:
@@ -72,7 +77,7 @@ def test_a_record_is_found_and_the_next_command_named(filled: Path) -> None:
     said = run(filled, "find", "beans", "cooked").output
     assert "101" in said
     assert "132" in said
-    assert "plumline foods add 101" in said
+    assert "python3 generator foods add 101" in said
 
 
 def test_a_record_becomes_a_food_of_its_group_and_the_rest_stays(filled: Path) -> None:

@@ -69,8 +69,16 @@ def test_the_record_of_a_film_names_its_day_and_how_many_numbers(root: Path) -> 
     assert done.stdout == "lessons/meal/recorded.yaml keeps 6 numbers as filmed on 2026-03-14.\n"
     assert 'filmed: "2026-03-14"' in (root / "lessons/meal/recorded.yaml").read_text("utf-8")
     assert (
-        "on record. Renew that: plumline recorded meal" in plumline(root, "rehearse", "meal").stdout
+        "on record. Renew that: python3 generator recorded meal"
+        in plumline(root, "rehearse", "meal").stdout
     )
+
+
+def test_a_day_that_is_none_is_told_with_one(root: Path) -> None:
+    done = plumline(root, "recorded", "meal", "--on", "yesterday")
+    assert done.exit_code == 2
+    assert "`yesterday` is no day" in done.stderr
+    assert "such as 2026-03-14" in done.stderr
 
 
 @pytest.mark.parametrize("word", ["rehearse", "recorded"])

@@ -212,7 +212,7 @@ def test_what_to_film_again_stands_on_the_first_page() -> None:
     assert pack(filmed(400))[0].again == ("0:55 to 1:08: Apple pie was 400, and is 410 now.",)
     gone = pack(filmed(400, id="lunch.row-9.second"))[0].again
     assert gone == ("0:55 to 1:08: 400 (lunch.row-9.second) is not in the lesson any more.",)
-    assert "plumline recorded two-days" in pack(DAYS)[0].again[0]
+    assert "python3 generator recorded two-days" in pack(DAYS)[0].again[0]
 
 
 @pytest.mark.parametrize(("wanted", "made"), [(True, True), (False, False)])

@@ -46,8 +46,8 @@ def recorded_text(lesson: str, on: str, figures: Iterable[FilmedFigure]) -> str:
         figures: what was filmed.
     """
     head = [
-        "# What the numbers were when this lesson was filmed. `plumline check` compares.",
-        f"# After filming anew: plumline recorded {lesson}",
+        "# What the numbers were when this lesson was filmed. `python3 generator check` compares.",
+        f"# After filming anew: python3 generator recorded {lesson}",
         f'filmed: "{on}"',
     ]
     lines = [

@@ -30,7 +30,7 @@ def record_to_add(
         problems.append(Problem(Place(path), what, hint))
 
     if found is None:
-        hint = 'look for its number with: plumline foods find "black beans"'
+        hint = 'look for its number with: python3 generator foods find "black beans"'
         refuse(f"no record {fdc} is in the index of foods", hint, INDEX)
     for food in library.foods.values():
         if food.entry.fdc == fdc:

@@ -58,7 +58,7 @@ def opened_index(root: Path) -> Iterator[sqlite3.Connection]:
                     Place(INDEX),
                     "there is no index of foods on this computer yet",
                     "get a CSV download at https://fdc.nal.usda.gov/download-datasets, then "
-                    "run: plumline foods import FILE.zip",
+                    "run: python3 generator foods import FILE.zip",
                 )
             ]
         )
@@ -68,7 +68,7 @@ def opened_index(root: Path) -> Iterator[sqlite3.Connection]:
             _refuse_other_versions(index)
             yield index
     except sqlite3.DatabaseError:
-        hint = "delete it and run again: plumline foods import FILE.zip"
+        hint = "delete it and run again: python3 generator foods import FILE.zip"
         raise LessonError(
             [Problem(Place(INDEX), "the index of foods cannot be read", hint)]
         ) from None
