@@ -173,10 +173,10 @@ def test_the_seated_way_brings_its_own_figures_and_words(page: Page, address: st
     page.goto(address)
     seated = page.locator("move-card [data-seated] p:last-child").first.text_content() or ""
     pacer = begin(page)
-    standing = pacer.locator(".figure").first.inner_html()
+    standing = pacer.locator(".figure").first.get_attribute("src")
     pacer.get_by_label("On a chair").check()
     expect(pacer).to_contain_text(seated)
-    assert pacer.locator(".figure").first.inner_html() != standing
+    assert pacer.locator(".figure").first.get_attribute("src") != standing
 
 
 def test_the_pace_is_kept_on_the_device(page: Page, address: str) -> None:

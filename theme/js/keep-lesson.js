@@ -23,6 +23,7 @@ export class KeepLesson extends HTMLElement {
     this.buttons.className = "buttons";
     this.box.append(this.summary, this.told, this.buttons);
     this.box.addEventListener("toggle", () => this.box.open && !this.buttons.hasChildNodes() && this.offer());
+    this.summary.textContent = tell("keep");
     this.append(this.box);
     this.hidden = false;
     this.begin();
@@ -31,8 +32,9 @@ export class KeepLesson extends HTMLElement {
   /** A kept lesson looks for a newer version by itself; any other asks the site for nothing. */
   async begin() {
     const here = await this.kept.list();
-    this.summary.textContent = tell(here ? "keep_kept" : "keep");
-    if (here) await this.offer();
+    if (!here) return;
+    this.summary.textContent = tell("keep_kept");
+    await this.offer();
   }
 
   async offer() {
