@@ -5,6 +5,7 @@ from __future__ import annotations
 import shutil
 from collections.abc import Callable
 from pathlib import Path
+from time import sleep
 
 import pytest
 from playwright.sync_api import Page, expect
@@ -179,3 +180,15 @@ def test_which_pause_is_come_to(tmp_path: Path, serve: Callable[[Path], str], pa
       return crossings.map(([last, now, passed]) => pauseBetween(points, last, now, new Set(passed))?.stop ?? null);
     }"""
     assert page.evaluate(script, [POINTS, CROSSINGS]) == [stop for *_, stop in CROSSINGS]
+
+
+def test_a_video_started_before_the_script_came_is_halted_too(
+    tmp_path: Path, serve: Callable[[Path], str], page: Page
+) -> None:
+    write_page(tmp_path)
+    page.route("**/video.js", lambda route: (sleep(1.6), route.continue_()))
+    page.goto(serve(tmp_path), wait_until="commit")
+    page.wait_for_selector("video")
+    page.evaluate("const video = document.querySelector('video'); video.muted = true; video.play()")
+    expect(page.get_by_role("heading", name="Think")).to_be_focused()
+    assert page.evaluate("document.querySelector('video').paused")

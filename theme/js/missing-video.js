@@ -15,5 +15,6 @@ export function watchForLoss(video, tell) {
   for (const happened of ["play", "waiting"]) video.addEventListener(happened, wait);
   video.addEventListener("playing", () => tell(false));
   video.addEventListener("error", () => tell(true));
-  if (video.error) tell(true); // it failed before this script came
+  if (!video.paused) wait(); // it was started before this script came
+  if (video.error) tell(true); // or it failed before
 }

@@ -34,6 +34,7 @@ export class PausePlayer extends HTMLElement {
     this.offerButtons(video);
     this.offerSwitch();
     watchForLoss(video, (isMissing) => this.tellLoss(isMissing));
+    if (!video.paused) this.watchFrames(video); // it was started before this script came
   }
 
   /**
