@@ -5,6 +5,7 @@ from __future__ import annotations
 from generator.compute.result import LessonResult
 from generator.model.lesson import LessonFile
 from generator.model.texts import file_texts
+from generator.present.care import allergen_line, care_lines
 from generator.present.foreign import is_marked
 from generator.present.grades import grades_in_words
 from generator.present.open_data import open_data
@@ -45,7 +46,7 @@ def lesson_view(
         styles_at=styles_at(stops, page.root),
         pack=_pack(surround),
         take_home=_take_home(lesson.id, surround),
-        care=care_lines(say),
+        care=care_lines(result, say),
         allergens=allergen_line(result, say),
         stamp=print_stamp(result),
     )
@@ -103,11 +104,6 @@ def meta_line(result: LessonResult, say: Say) -> str:
     return f"{grades_in_words(file.grades, say)} · {say('minutes', n=file.minutes)}"
 
 
-def care_lines(say: Say) -> tuple[str, ...]:
-    """What every lesson says about care."""
-    return tuple(say(f"care_{name}") for name in ("educational", "ask", "food", "young", "local"))
-
-
 def downloads(result: LessonResult, say: Say) -> tuple[LinkView, ...]:
     """The pages for paper."""
     cards = (LinkView("cards.html", say("cards_title")),) if result.movements else ()
@@ -117,15 +113,3 @@ def downloads(result: LessonResult, say: Say) -> tuple[LinkView, ...]:
         LinkView("practice.html", say("practice_title")),
     )
     return cards + sheets
-
-
-def allergen_line(result: LessonResult, say: Say) -> str:
-    """The major allergens the library knows of in the foods shown."""
-    compared = (
-        held for one in result.comparisons.values() for row in one.rows for held in row.sides
-    )
-    eaten = (held for day in result.days.values() for held in day.eaten)
-    foods = {held.food.id: held.food for held in (*compared, *eaten) if held.food}
-    named = {allergen for food in foods.values() for allergen in food.entry.allergens}
-    listed = tuple(sorted(say("allergen_" + name.replace(" ", "_")) for name in named))
-    return say("allergens", listed=say.listed(listed)) if listed else ""

@@ -6,8 +6,9 @@ from collections.abc import Iterator
 
 from generator.compute.likely import likely_answers
 from generator.compute.result import Comparison, LessonResult
+from generator.present.care import allergen_line, care_lines
 from generator.present.count_truth import count_truths
-from generator.present.lesson_page import allergen_line, care_lines, downloads, meta_line
+from generator.present.lesson_page import downloads, meta_line
 from generator.present.page import Surround
 from generator.present.prose import inline
 from generator.present.say import Say
@@ -56,7 +57,7 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
             say(f"adapt_{name}")
             for name in ("seated", "space", "smaller", "larger", "language", "appetite")
         ),
-        care=care_lines(say),
+        care=care_lines(result, say),
         allergens=allergen_line(result, say),
         sources=tuple(
             StopSourcesView(stop.id, stop.heading, stop.sources)

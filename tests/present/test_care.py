@@ -1,0 +1,30 @@
+"""What a lesson says about care names the foods and allergens it really shows."""
+
+from __future__ import annotations
+
+from generator.present.care import allergen_line, care_lines
+from generator.present.say import Say
+from tests.worked import library, worked
+
+SAY = Say(library().words["en"])
+ROW = "- compare:\n    id: x\n    measure: energy\n    sides: [A, B]\n    rows: [[{0}, {1}]]\n"
+GRAPES = "{food: grapes-raw, amount: 1 cup}"
+RICE = "{food: rice-white-cooked, amount: 1 cup}"
+MILK = "{food: milk-whole, amount: 1 cup}"
+
+
+def test_foods_that_can_choke_a_small_child_are_named() -> None:
+    """Whole grapes: USDA preschool food safety page, references.md 4.1, status R."""
+    lines = care_lines(worked(ROW.replace("{0}", GRAPES).replace("{1}", MILK)), SAY)
+    assert any("Grapes" in line for line in lines)
+    assert not any("milk" in line.lower() for line in lines)
+
+
+def test_nothing_is_named_where_no_food_can() -> None:
+    lines = care_lines(worked(ROW.replace("{0}", RICE).replace("{1}", MILK)), SAY)
+    assert not any(line.startswith("Here that means") for line in lines)
+
+
+def test_allergens_are_those_of_the_foods_shown() -> None:
+    assert "milk" in allergen_line(worked(ROW.replace("{0}", RICE).replace("{1}", MILK)), SAY)
+    assert allergen_line(worked(ROW.replace("{0}", RICE).replace("{1}", GRAPES)), SAY) == ""
