@@ -90,6 +90,17 @@ def test_the_thread_is_not_cut_off_where_entries_are_laid_out_late(home: Page) -
         assert knot["x"] - box["x"] > 30
 
 
+def test_one_thread_ends_at_the_last_lesson_that_is_shown(home: Page) -> None:
+    """Drawn in one piece and covered below the last knot: pieces of broken pixels would not meet."""
+    covers = (
+        "all => all.filter(each => getComputedStyle(each, '::before').content !== 'none')"
+        ".map(each => each.querySelector('h2').textContent.trim())"
+    )
+    for topic in ("", "sodium"):
+        home.get_by_label("About").select_option(topic)
+        assert home.locator(".lessons > li").evaluate_all(covers) == home.evaluate(SHOWN)[-1:]
+
+
 @pytest.mark.parametrize("width", [320, 1280])
 @pytest.mark.parametrize("path", ["index.html", "es/index.html"])
 def test_a_narrowed_list_is_accessible(
