@@ -223,3 +223,15 @@ def test_nothing_shifts_while_a_page_loads(page: Page, site: str, path: str, wid
     page.wait_for_load_state("networkidle")
     page.wait_for_timeout(200)
     assert page.evaluate(SHIFTS) == []
+
+
+@pytest.mark.parametrize("lesson", LESSONS)
+def test_the_first_screen_of_a_phone_holds_the_whole_video(
+    page: Page, site: str, lesson: str
+) -> None:
+    """Common practice, no source: what a page is for is reached without scrolling."""
+    page.set_viewport_size({"width": 390, "height": 844})
+    page.goto(f"{site}{lesson}/index.html")
+    box = page.locator("video").bounding_box()
+    assert box is not None
+    assert box["y"] + box["height"] <= 844
