@@ -74,18 +74,20 @@ def _weave(side: int) -> dict[str, object]:
 
 
 def _layout(comparison: Comparison, say: Say) -> dict[str, object]:
-    """Names stand above their bars, not beside them: on a phone there is no beside."""
+    """Names stand above their bars, one a line, not beside them: on a phone there is no beside."""
     largest = max((held.shown.value for row in comparison.rows for held in row.sides), default=0)
     names = [
         {
-            "text": say.listed(tuple(food_name(held, say) for held in row.sides)),
+            "text": food_name(row.sides[side], say),
             "x": 0,
             "xanchor": "left",
-            "y": place - 0.42,
-            "yanchor": "middle",
+            "y": place - 0.28,
+            "yanchor": "bottom",
+            "yshift": 20 * (1 - side),
             "showarrow": False,
         }
         for place, row in enumerate(comparison.rows)
+        for side in (0, 1)
     ]
     measure = comparison.stop.measure
     return {
@@ -94,14 +96,18 @@ def _layout(comparison: Comparison, say: Say) -> dict[str, object]:
         "annotations": names,
         "height": 120 * len(comparison.rows) + 160,
         "xaxis": {
-            "title": {"text": f"{say(f'measure_{measure}')} ({measure.unit})"},
+            "title": {
+                "text": f"{say(f'measure_{measure}')} ({measure.unit})",
+                "standoff": 10,
+                "font": {"size": 16},
+            },
             "type": "linear",
-            "range": [0, float(largest) * 1.4 or 1],  # room for the number after the longest bar
+            "range": [0, float(largest) * 1.6 or 1],  # room for the number after the longest bar
             "nticks": 5,
         },
         "yaxis": {"range": [len(comparison.rows) - 0.4, -0.7], "visible": False},
         "legend": {"orientation": "h", "x": 0, "y": 1, "yanchor": "bottom"},
-        "margin": {"l": 12, "r": 12, "t": 60, "b": 64},
+        "margin": {"l": 12, "r": 12, "t": 60, "b": 72},
         "paper_bgcolor": "rgba(0,0,0,0)",
         "plot_bgcolor": "rgba(0,0,0,0)",
         "font": {"size": 16},

@@ -49,6 +49,13 @@ def test_the_figure_holds_the_shown_values_of_both_sides(tmp_path: Path) -> None
     assert len(shapes) == 2, "told apart by colour alone"
 
 
+def test_every_food_of_the_figure_has_a_line_of_its_own(tmp_path: Path) -> None:
+    figure = json.loads(figure_json(worked(tmp_path, GOOD).comparisons["breakfast"], SAY))
+    named = [name["text"] for name in figure["layout"]["annotations"]]
+    first, second = (bar["hovertext"] for bar in figure["data"])
+    assert named == [food for row in zip(first, second, strict=True) for food in row]
+
+
 def test_the_plotting_library_knows_every_property(tmp_path: Path) -> None:
     figure = json.loads(figure_json(worked(tmp_path, GOOD).comparisons["breakfast"], SAY))
     go.Figure(figure)  # raises ValueError for a property or a value it does not know
