@@ -82,6 +82,6 @@ def test_every_file_that_a_page_of_the_lesson_names_is_part_of_it(built_site: Pa
 def test_the_page_says_how_large_the_copy_is(built_site: Path) -> None:
     for page in built_site.rglob("index.html"):
         for packed in page.parent.glob("*-take-home.zip"):
-            size = f"{round(packed.stat().st_size / 1e5) / 10} MB"
+            size = f"{round(packed.stat().st_size / 1e5) / 10}\N{NO-BREAK SPACE}MB"
             assert size in page.read_text("utf-8")
     assert not [page for page in built_site.rglob("*.html") if SIZE in page.read_text("utf-8")]
