@@ -68,6 +68,8 @@ def take(browser: Browser, address: str, picture: Picture) -> bytes:
     page.emulate_media(media=picture.media)
     if picture.media == "print":
         page.evaluate("document.body.style.padding = '0.5in'")  # the margin that a printer adds
+    # The browser turns a wheel over the video until its first picture stands.
+    page.wait_for_timeout(1000)
     picture.before(page)
     taken = page.screenshot(animations="disabled")
     context.close()
