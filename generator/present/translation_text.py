@@ -12,9 +12,7 @@ from generator.model.texts import translatable
 from generator.model.translation import Translation, dotted, text_mark
 
 _MARKS = re.compile(r"^made_from:.*\Z", re.MULTILINE | re.DOTALL)
-_HEAD = (
-    "made_from:  # written by python3 generator translated; says which original each text was made from\n"
-)
+_HEAD = "made_from:  # written by python3 generator translated; says which original each text was made from\n"
 
 
 def first_draft(lesson: Lesson, language: str) -> str:
