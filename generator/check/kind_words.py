@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from generator.check.texts import lesson_texts
+from generator.check.texts import lesson_texts, place_inside
 from generator.compute.result import LessonResult
 from generator.problems import Problem, Weight
 
@@ -42,4 +42,5 @@ def kind_words(result: LessonResult) -> Iterator[Problem]:
             hint = _HINTS[number]
             about = "makes food a matter of guilt or movement its price"
             what = "speaks of bodies" if hint == _NO_BODIES else about
-            yield Problem(place, f"“{found[0]}” {what}", hint, Weight.QUESTION)
+            where = place_inside(result.lesson, place, text, found.start())
+            yield Problem(where, f"“{found[0]}” {what}", hint, Weight.QUESTION)

@@ -9,6 +9,18 @@ from generator.model.texts import file_texts
 from generator.problems import Place
 
 
+def place_inside(lesson: Lesson, place: Place, text: str, at: int) -> Place:
+    """The place of a letter of a text written over several lines; of the text where it is on one."""
+    if "\n" not in text.rstrip() or place.path != lesson.places.file:
+        return place
+    start = text.rfind("\n", 0, at) + 1
+    written = text[start:].partition("\n")[0]
+    for number, line in enumerate(lesson.places.lines[place.line :], place.line + 1):
+        if (column := line.find(written)) >= 0:
+            return Place(place.path, number, column + at - start + 1)
+    return place
+
+
 def lesson_texts(lesson: Lesson) -> Iterator[tuple[Place, str]]:
     """The lesson's own words in the order of its file."""
     for path, text in file_texts(lesson.file):

@@ -111,6 +111,7 @@ def test_left_alone(tmp_path: Path, words: str) -> None:
     [
         ("title: Two breakfasts", "title: Burn it off", "1:8"),
         ("say: Hello from Larkmead.", "say: Burn it off.", "8:10"),
+        ("say: Hello from Larkmead.", "say: |\n      Hello.\n\n      Now burn it off.", "11:11"),
         ("[At home,", "[A guilty lunch,", "19:15"),
         ("hint: Look at the amounts.", "hint: Earn it.", "13:13"),
         ("name: Juice", "name: Cheat juice", "22:53"),

@@ -15,6 +15,7 @@ from generator.check.claims.offer import offer
 from generator.check.claims.pairs import Pair, Subject, subject
 from generator.check.claims.read import Sentence, claims_of, clause_before, sentences
 from generator.check.claims.spanish import SPANISH
+from generator.check.texts import place_inside
 from generator.compute.result import Comparison, Day, LessonResult
 from generator.model.measure import Measure
 from generator.model.stops import Stop
@@ -49,7 +50,9 @@ def claim_questions(result: LessonResult, language: str) -> Iterator[Problem]:
                 for claim in claims_of(sentence.text, grammar):
                     if not _of_amounts(claim, stop, grammar):
                         about, where = _about(result, index, claim, sentence, grammar)
-                        yield from _question(place, claim, sentence, about, where)
+                        at = max(text.find(sentence.text), 0) + claim.start
+                        spot = place_inside(result.lesson, place, text, at)
+                        yield from _question(spot, claim, sentence, about, where)
 
 
 @dataclass(frozen=True, slots=True)
