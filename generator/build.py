@@ -14,7 +14,7 @@ from generator.compute.trace import trace
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.model.library import Library
-from generator.model.texts import in_language
+from generator.model.texts import in_language, translatable
 from generator.present import foreign
 from generator.present.foreign import without_marks
 from generator.present.languages import folder_of, presenters
@@ -213,8 +213,11 @@ def begin_translation(root: Path, lesson: str, language: str) -> Path:
     return write_draft(root, path, first_draft(worked.results[0].lesson, language))
 
 
-def mark_translated(root: Path, lesson: str, language: str) -> Path:
-    """Write down that a translation agrees with its lesson as it stands; returns its file.
+def mark_translated(root: Path, lesson: str, language: str) -> tuple[Path, int]:
+    """Write down that a translation agrees with its lesson as it stands.
+
+    Returns:
+        its file, and how many texts it still lacks.
 
     Raises:
         LessonError: as ``work``; there is no such translation.
@@ -226,8 +229,9 @@ def mark_translated(root: Path, lesson: str, language: str) -> Path:
     if language not in read.translations:
         hint = f"begin it with: python3 generator translate {lesson} {language}"
         raise LessonError([Problem(Place(path), "there is no such translation", hint)])
-    text = (root / path).read_text("utf-8-sig")
-    return write_marks(root, path, with_marks(text, read, read.translations[language]))
+    text, made = (root / path).read_text("utf-8-sig"), read.translations[language]
+    lacking = sum(key not in made.texts for key, _, _ in translatable(read))
+    return write_marks(root, path, with_marks(text, read, made)), lacking
 
 
 def _refuse_unknown(language: str, library: Library) -> None:

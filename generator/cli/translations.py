@@ -28,5 +28,8 @@ def translate(lesson: str, language: str, root: Path) -> None:
 @root_option
 def translated(lesson: str, language: str, root: Path) -> None:
     """Say that LESSON and its translation into LANGUAGE agree as they stand."""
-    file = mark_translated(root, lesson, language).relative_to(root).as_posix()
-    click.echo(f"{file} is marked. You are told when a text of the lesson changes after this.")
+    file, lacking = mark_translated(root, lesson, language)
+    path = file.relative_to(root).as_posix()
+    click.echo(f"{path} is marked. You are told when a text of the lesson changes after this.")
+    if lacking:
+        click.echo(f"It still lacks {lacking} text{'s'[: lacking != 1]}: python3 generator check")

@@ -99,6 +99,7 @@ def test_both_pages_hold_the_same_numbers_and_lead_to_each_other(project: Path) 
 
 def test_a_missing_text_is_named_and_shown_marked(project: Path) -> None:
     change(project, "lesson.es.yaml", "prompt: ¿Cuál tiene más?, ", "")
+    assert mark_translated(project, "two-soups", "es")[1] == 1
     assert questions(project) == ["`stops.guess.prompt` is missing in lesson.es.yaml"]
     html = page(project, "es/two-soups/index.html")
     assert '<span lang="en" class="untranslated">Which bowl holds more?</span>' in html
@@ -120,7 +121,8 @@ def test_a_text_is_stale_once_its_original_changes_and_until_it_follows(project:
 def test_marking_keeps_every_word_and_comment(project: Path) -> None:
     change(project, "lesson.es.yaml", "you_need:", "# a comment\nyou_need:")
     before = (project / "lessons/two-soups/lesson.es.yaml").read_text("utf-8")
-    file = mark_translated(project, "two-soups", "es")
+    file, lacking = mark_translated(project, "two-soups", "es")
+    assert lacking == 0
     once = file.read_text("utf-8")
     assert once.startswith(before)
     mark_translated(project, "two-soups", "es")
