@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from enum import StrEnum
+from typing import get_args
 
 from generator.model.base import Frozen
 from generator.model.lesson import LessonHead, Video
@@ -35,7 +37,15 @@ def _section(title: str, model: type[Frozen]) -> Iterator[str]:
     for name, field in model.model_fields.items():
         if name != "kind":
             needed = "yes" if field.is_required() else ""
-            yield f"| `{field.alias or name}` | {needed} | {_cell(field.description)} |"
+            what = _cell(field.description) + _choices(field.annotation)
+            yield f"| `{field.alias or name}` | {needed} | {what} |"
+
+
+def _choices(annotation: object) -> str:
+    """The words a key takes, where it takes no others."""
+    if isinstance(annotation, type) and issubclass(annotation, StrEnum):
+        return f" One of {', '.join(f'`{choice.value}`' for choice in annotation)}."
+    return "".join(dict.fromkeys(map(_choices, get_args(annotation))))
 
 
 def _sentence(text: str | None) -> str:

@@ -13,7 +13,7 @@ class AskStop(BaseStop):
 
     kind: Literal["ask"] = "ask"
     at: Moment | None = None
-    """Pause point, in seconds."""
+    """Pause point, written as ``"1:10"``; held in seconds."""
     prompt: Text
     """The question."""
     hint: Text | None = None

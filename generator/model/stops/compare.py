@@ -90,7 +90,7 @@ class CompareStop(BaseStop):
     id: StopId
     """Required here: a move stop calls it by this name."""
     at: Moment | None = None
-    """Pause point, in seconds."""
+    """Pause point, written as ``"1:10"``; held in seconds."""
     measure: Measure
     """What is compared."""
     sides: tuple[Text, Text]

@@ -54,7 +54,7 @@ class DayStop(BaseStop):
 
     kind: Literal["day"] = "day"
     at: Moment | None = None
-    """Pause point, in seconds."""
+    """Pause point, written as ``"1:10"``; held in seconds."""
     person: Person
     """Who the day belongs to."""
     ate: Annotated[tuple[Eaten, ...], Field(min_length=1, max_length=24)]

@@ -17,7 +17,7 @@ class MoveStop(BaseStop):
 
     kind: Literal["move"] = "move"
     at: Moment | None = None
-    """Pause point, in seconds."""
+    """Pause point, written as ``"1:10"``; held in seconds."""
     compare: StopId = Field(alias="for")
     """Id of the compare stop whose gaps are counted."""
     one_move_per: Annotated[

@@ -13,7 +13,7 @@ class TalkStop(BaseStop):
 
     kind: Literal["talk"] = "talk"
     at: Moment | None = None
-    """Pause point, in seconds."""
+    """Pause point, written as ``"1:10"``; held in seconds."""
     prompt: Text
     """What to talk about."""
     ideas: tuple[Text, ...] = ()
