@@ -119,7 +119,8 @@ class Ask:
 def write_page(folder: Path) -> None:
     """A lesson of nothing but pauses, with the script of the real pages."""
     scripts = {path.name: path.read_text("utf-8") for path in (ROOT / "theme/js").glob("*.js")}
-    (folder / "lesson.js").write_text(join_script("lesson.js", scripts), "utf-8")
+    for name in ("lesson.js", "video.js"):
+        (folder / name).write_text(join_script(name, scripts), "utf-8")
     pauses = [
         [f"{number * APART:.3f}", f"stop-{number}"] for number in range(1, PAUSES + SPARE + 1)
     ]
@@ -151,6 +152,7 @@ PAGE = """<!doctype html>
 <title>Nothing but pauses</title>
 <script defer src="run.js"></script>
 <script defer src="lesson.js"></script>
+<script defer src="video.js"></script>
 <lesson-thread data-lesson="pauses">
 <pause-player data-pauses='{pauses}'>
 <video controls preload="auto" playsinline width="640" height="360" src="clip.mp4"></video>
