@@ -43,7 +43,7 @@ def main(rows: int) -> int:
 def measure(file: Path, root: Path) -> None:
     """One import, as the command does it; prints seconds and megabytes for `main` to read."""
     sys.path.insert(0, str(ROOT))
-    from generator.build_foods import import_download  # noqa: PLC0415  # after the path is set
+    from generator.author.foods import import_download  # noqa: PLC0415  # after the path is set
 
     before = time.perf_counter()
     import_download(root, file, lambda _read, _total: None)

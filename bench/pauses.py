@@ -24,7 +24,7 @@ import imageio_ffmpeg
 ROOT = Path(__file__).parents[1]
 sys.path.insert(0, str(ROOT))
 
-from generator.present.bundle import join_script  # noqa: E402  # run as a file, beside generator/
+from generator.present.assets.bundle import join_script  # noqa: E402  # run as a file, beside generator/
 from tests import chromium  # noqa: E402  # the same
 from tests.conftest import QUIET  # noqa: E402  # the same
 from tests.local_server import serving  # noqa: E402  # the same

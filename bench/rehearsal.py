@@ -13,8 +13,8 @@ sys.path.insert(0, str(ROOT))
 
 from generator.compute.work_out import work_out  # noqa: E402  # the path above leads there
 from generator.model.lesson import Lesson  # noqa: E402
-from generator.present.rehearsal import rehearsal  # noqa: E402
-from generator.present.say import Say  # noqa: E402
+from generator.present.recording.rehearsal import rehearsal  # noqa: E402
+from generator.present.words.say import Say  # noqa: E402
 from generator.read.lesson import read_lesson  # noqa: E402
 from generator.read.library import read_library  # noqa: E402
 from generator.write.rehearsal import write_rehearsal  # noqa: E402

@@ -10,31 +10,24 @@ from markupsafe import Markup
 
 from generator.check import check_lesson, check_words
 from generator.compute.result import LessonResult
-from generator.compute.trace import trace
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.model.library import Library
-from generator.model.texts import in_language, translatable
-from generator.present import foreign
-from generator.present.foreign import without_marks
+from generator.model.texts import in_language
+from generator.present.assets.later import later_files
 from generator.present.languages import folder_of, presenters
-from generator.present.later import later_files
-from generator.present.problem_band import with_band
-from generator.present.reference import reference_page
-from generator.present.say import Say
-from generator.present.schema import lesson_schema
-from generator.present.site import Output, Presenter, move_pictures, shared_files
-from generator.present.trace_text import trace_json, trace_lines
-from generator.present.translation_text import first_draft, with_marks
-from generator.problems import LessonError, Place, Problem, Weight
+from generator.present.pages.problem_band import with_band
+from generator.present.presenter import Output, Presenter, move_pictures, shared_files
+from generator.present.words import foreign
+from generator.present.words.foreign import without_marks
+from generator.present.words.say import Say
+from generator.problems import LessonError, Problem, Weight
 from generator.read.handwritten import handwritten_pages
-from generator.read.lesson import RESERVED, read_lesson
+from generator.read.lesson import read_lesson
 from generator.read.library import read_library
 from generator.write.finish import finish_lesson
 from generator.write.fresh import fingerprint, mark_fresh
-from generator.write.new_lesson import new_lesson
 from generator.write.swap import replaced
-from generator.write.translation_file import write_draft, write_marks
 
 Mark = Callable[[str], str]
 """What is made of a text that a translation lacks."""
@@ -180,77 +173,6 @@ def write_site(root: Path, write: Callable[[Path], None]) -> Path:
         write(folder)
     mark_fresh(root, before)
     return site
-
-
-def trace_text(root: Path, lesson: str, *, as_json: bool) -> str:
-    """Where every number of a lesson comes from, to read or as JSON.
-
-    Raises:
-        LessonError: as ``work``.
-    """
-    figures = trace(work(root, lesson).results[0])
-    return trace_json(figures) if as_json else "\n".join(trace_lines(figures))
-
-
-def begin_lesson(root: Path, title: str) -> Path:
-    """Make a new lesson from the starter file; returns its lesson file.
-
-    Raises:
-        LessonError: when no folder can be made for the title.
-    """
-    return new_lesson(root, title, RESERVED)
-
-
-def begin_translation(root: Path, lesson: str, language: str) -> Path:
-    """Write a file with every text of a lesson to translate; returns it.
-
-    Raises:
-        LessonError: as ``work``; the site has no such language; the file is there already.
-    """
-    worked = work(root, lesson)
-    _refuse_unknown(language, worked.library)
-    path = f"lessons/{lesson}/lesson.{language}.yaml"
-    return write_draft(root, path, first_draft(worked.results[0].lesson, language))
-
-
-def mark_translated(root: Path, lesson: str, language: str) -> tuple[Path, int]:
-    """Write down that a translation agrees with its lesson as it stands.
-
-    Returns:
-        its file, and how many texts it still lacks.
-
-    Raises:
-        LessonError: as ``work``; there is no such translation.
-    """
-    worked = work(root, lesson)
-    _refuse_unknown(language, worked.library)
-    read = worked.results[0].lesson
-    path = f"lessons/{lesson}/lesson.{language}.yaml"
-    if language not in read.translations:
-        hint = f"begin it with: python3 generator translate {lesson} {language}"
-        raise LessonError([Problem(Place(path), "there is no such translation", hint)])
-    text, made = (root / path).read_text("utf-8-sig"), read.translations[language]
-    lacking = sum(key not in made.texts for key, _, _ in translatable(read))
-    return write_marks(root, path, with_marks(text, read, made)), lacking
-
-
-def _refuse_unknown(language: str, library: Library) -> None:
-    if language not in library.site.languages[1:]:
-        what = f"the site has no translations into `{language}`"
-        hint = f"add it to `languages:`; there are {', '.join(library.site.languages)}"
-        raise LessonError([Problem(Place("site_data/site.yaml"), what, hint)])
-
-
-def write_reference(root: Path) -> tuple[Path, ...]:
-    """Write the lesson file's JSON Schema and its reference page; returns both files."""
-    written = {
-        root / "site_data/lesson.schema.json": lesson_schema(),
-        root / "lessons/guide/lesson-file.md": reference_page(),
-    }
-    for file, text in written.items():
-        file.parent.mkdir(parents=True, exist_ok=True)
-        file.write_text(text, "utf-8")
-    return tuple(written)
 
 
 def lesson_ids(root: Path) -> tuple[str, ...]:

@@ -8,7 +8,7 @@ from pathlib import Path
 
 from generator.compute.result import LessonResult
 from generator.model.captions import CaptionFile, CaptionLimits
-from generator.present.webvtt import cue, webvtt
+from generator.present.recording.webvtt import cue, webvtt
 from generator.problems import Problem
 from generator.read.vtt import read_vtt
 from tests.project import worked

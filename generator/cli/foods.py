@@ -9,7 +9,7 @@ from rich.console import Console
 from rich.progress import BarColumn, DownloadColumn, Progress, TextColumn
 from rich.table import Table
 
-from generator.build_foods import FoundFoods, add_food, find_foods, import_download, refresh_foods
+from generator.author.foods import FoundFoods, add_food, find_foods, import_download, refresh_foods
 from generator.cli.options import root_option
 
 _SOURCE = "USDA FoodData Central, "

@@ -6,7 +6,10 @@ from pathlib import Path
 
 import click
 
-from generator.build import begin_lesson, trace_text, work, write_reference
+from generator.author.lesson import begin_lesson
+from generator.author.reference_files import write_reference
+from generator.author.trace import trace_text
+from generator.build import work
 from generator.cli.options import lesson_argument, root_option
 from generator.cli.show import show
 

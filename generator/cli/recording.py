@@ -7,8 +7,8 @@ from pathlib import Path
 
 import click
 
-from generator.build_recording import record
-from generator.build_recording import rehearse as make
+from generator.author.recording import record
+from generator.author.recording import rehearse as make
 from generator.cli.options import lesson_argument, root_option
 
 

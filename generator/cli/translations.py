@@ -6,7 +6,7 @@ from pathlib import Path
 
 import click
 
-from generator.build import begin_translation, mark_translated
+from generator.author.translation import begin_translation, mark_translated
 from generator.cli.options import lesson_argument, root_option
 
 

@@ -6,10 +6,10 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from generator.model.library import Library
-from generator.present.environment import Theme
-from generator.present.page import Surround
-from generator.present.say import Say
-from generator.present.site import Presenter
+from generator.present.assets.environment import Theme
+from generator.present.pages.page import Surround
+from generator.present.presenter import Presenter
+from generator.present.words.say import Say
 
 Pages = Mapping[str, tuple[tuple[str, str], ...]]
 """By language: address and title of the hand-written pages."""

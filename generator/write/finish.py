@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from generator.present.say import Say
-from generator.present.take_home import take_home_name, with_size
+from generator.present.pages.take_home import take_home_name, with_size
+from generator.present.words.say import Say
 from generator.write.keep_list import write_keep_list
 from generator.write.take_home import write_take_home
 

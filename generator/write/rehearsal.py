@@ -13,7 +13,7 @@ from itertools import accumulate
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
-from generator.present.rehearsal import Picture, Rehearsal
+from generator.present.recording.rehearsal import Picture, Rehearsal
 from generator.problems import LessonError, Place, Problem
 from generator.write.recorded import RECORDED
 

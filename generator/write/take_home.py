@@ -8,7 +8,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from zipfile import ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 
-from generator.present.take_home import Copy, copied_page
+from generator.present.pages.take_home import Copy, copied_page
 from generator.write.lesson_files import lesson_files
 
 _PACKED = {".mp4", ".webm", ".jpg", ".png", ".webp"}

@@ -10,7 +10,7 @@ from tempfile import TemporaryDirectory
 
 import imageio_ffmpeg
 
-from generator.present.bundle import join_script
+from generator.present.assets.bundle import join_script
 from generator.read.source import read_source
 
 ROOT = Path(__file__).parents[2]

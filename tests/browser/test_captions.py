@@ -10,7 +10,7 @@ import pytest
 from playwright.sync_api import Page
 
 from generator.model.captions import CaptionFile
-from generator.present.captions import caption_draft
+from generator.present.recording.captions import caption_draft
 from generator.read.vtt import read_vtt
 from tests.project import GOOD, worked
 from tests.read.test_vtt import BROKEN

@@ -12,8 +12,8 @@ from playwright.sync_api import Browser, Page, expect
 
 from generator.build import build
 from generator.present.recording.corrections import corrected_captions
-from generator.present.rehearsal import rehearsal
-from generator.present.say import Say
+from generator.present.recording.rehearsal import rehearsal
+from generator.present.words.say import Say
 from generator.write.rehearsal import write_rehearsal
 from tests.browser.test_captions import PARSER
 from tests.present.test_recording import CAPTIONS, filmed

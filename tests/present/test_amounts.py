@@ -14,8 +14,8 @@ from hypothesis import strategies as st
 from generator.compute.count import count_moves
 from generator.compute.gap import Gap
 from generator.model.measure import Measure
-from generator.present.amounts import blocks_view, gap_working, holding_view, teaspoons
-from generator.present.say import Say
+from generator.present.words.amounts import blocks_view, gap_working, holding_view, teaspoons
+from generator.present.words.say import Say
 from tests.project import GOOD, library, worked
 
 SAY = Say(library().words["en"])

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from generator.present.bundle import join_script, join_styles
+from generator.present.assets.bundle import join_script, join_styles
 
 THEME = Path(__file__).parents[2] / "theme"
 

@@ -13,8 +13,8 @@ from hypothesis import strategies as st
 from generator.model.stops import Stop
 from generator.model.stops.ask import AskStop
 from generator.model.stops.watch import WatchStop
-from generator.present.captions import caption_draft
-from generator.present.spoken import HOLD, paragraphs, spans, spoken
+from generator.present.recording.captions import caption_draft
+from generator.present.recording.spoken import HOLD, paragraphs, spans, spoken
 
 CUE = re.compile(
     r"(?:(\d\d+):)?([0-5]\d):([0-5]\d)\.(\d{3}) --> (?:(\d\d+):)?([0-5]\d):([0-5]\d)\.(\d{3})\n(.+)",

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from generator.present.care import allergen_line, care_lines
-from generator.present.say import Say
+from generator.present.words.care import allergen_line, care_lines
+from generator.present.words.say import Say
 from tests.worked import library, worked
 
 SAY = Say(library().words["en"])

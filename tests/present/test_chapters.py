@@ -9,9 +9,9 @@ from pathlib import Path
 from generator.compute.result import LessonResult
 from generator.model.captions import CaptionFile
 from generator.model.lesson import Video
-from generator.present.chapters import chapters_file, chapters_track
-from generator.present.say import Say
-from generator.present.spoken import HOLD
+from generator.present.recording.chapters import chapters_file, chapters_track
+from generator.present.recording.spoken import HOLD
+from generator.present.words.say import Say
 from generator.read.vtt import read_vtt
 from tests.project import GOOD, library, worked
 

@@ -9,9 +9,9 @@ import plotly.graph_objects as go
 import pytest
 
 from generator.model.words import Words
-from generator.present.chart import _separators, chart_view, figure_json
-from generator.present.say import Say
+from generator.present.pictures.chart import _separators, chart_view, figure_json
 from generator.present.stops.head import Telling
+from generator.present.words.say import Say
 from tests.project import GOOD, library, worked
 
 SAY = Say(library().words["en"])

@@ -14,8 +14,15 @@ import yaml
 
 from generator.model.move import Moves
 from generator.model.pose import Pose, Support, View
-from generator.present.figures import drawing, figure
-from generator.present.figures.skeleton import FLOOR, WALL, Limb, Point, flat_feet, skeleton
+from generator.present.pictures.figures import drawing, figure
+from generator.present.pictures.figures.skeleton import (
+    FLOOR,
+    WALL,
+    Limb,
+    Point,
+    flat_feet,
+    skeleton,
+)
 
 FILE = Path(__file__).parents[2] / "site_data" / "moves.yaml"
 MOVES = Moves.model_validate_json(

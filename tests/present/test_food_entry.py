@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from generator.present.food_entry import scalar
-from generator.present.food_proposal import proposed_group
+from generator.author.food_entry import scalar
+from generator.author.food_proposal import proposed_group
 from generator.read.library import read_library
 from tests.read.fooddata.official_zip import REFERENCE
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from markupsafe import Markup
 
-from generator.present.foreign import is_marked, missing, settle, stale
-from generator.present.prose import inline
+from generator.present.words.foreign import is_marked, missing, settle, stale
+from generator.present.words.prose import inline
 
 
 def test_a_missing_text_is_said_in_its_own_language() -> None:

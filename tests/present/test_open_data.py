@@ -17,10 +17,10 @@ import pytest
 from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
-from generator.present.lesson_page import stop_views
-from generator.present.open_data import iso_duration, open_data
-from generator.present.page import Surround
-from generator.present.say import Say
+from generator.present.pages.lesson_page import stop_views
+from generator.present.pages.open_data import iso_duration, open_data
+from generator.present.pages.page import Surround
+from generator.present.words.say import Say
 from generator.read.lesson import read_lesson
 from tests.project import GOOD, ROOT, library, worked
 

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.present.columns import columns
+from generator.present.pictures.columns import columns
 from tests.paper_lesson import built_lesson, every_move
 
 VALUES = st.decimals(min_value=0, max_value=99999, places=1)

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.present.prose import blocks, inline
+from generator.present.words.prose import blocks, inline
 
 
 @pytest.mark.parametrize(

@@ -12,14 +12,14 @@ import pytest
 
 from generator.compute.result import LessonResult
 from generator.model.recorded import FilmedFigure, Recorded, RecordedFile
-from generator.present.lesson_page import stop_views
-from generator.present.page import Surround
+from generator.present.pages.lesson_page import stop_views
+from generator.present.pages.page import Surround
 from generator.present.recording.corrections import corrected_captions, corrections
 from generator.present.recording.filmed import filmed_figures, recorded_text
 from generator.present.recording.pack import pack_pages
+from generator.present.recording.slides import slides
 from generator.present.recording.views import PackView, ScriptView, SlidesView
-from generator.present.say import Say
-from generator.present.slides import slides
+from generator.present.words.say import Say
 from generator.read.recorded import read_recorded
 from tests.project import ROOT, library
 from tests.site_data.test_lessons import RESULTS

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from generator.author.reference import reference_page
 from generator.model.measure import Measure
 from generator.model.stops import STOP_KINDS
-from generator.present.reference import reference_page
 
 GUIDE = Path(__file__).parents[2] / "lessons/guide/lesson-file.md"
 

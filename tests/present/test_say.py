@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 
 from generator.model.measure import Measure
 from generator.model.words import Words
-from generator.present.say import Say, as_decimal, digits
+from generator.present.words.say import Say, as_decimal, digits
 from tests.project import library
 
 TEXTS = {

@@ -8,8 +8,7 @@ from pathlib import Path
 import pytest
 
 from generator.compute.result import LessonResult
-from generator.present.say import Say
-from generator.present.slides import (
+from generator.present.recording.slides import (
     Before,
     Held,
     Line,
@@ -21,6 +20,7 @@ from generator.present.slides import (
     pictures,
     slides,
 )
+from generator.present.words.say import Say
 from tests.project import ROOT, library, worked
 
 LESSON = """\

@@ -10,7 +10,7 @@ from generator.compute.day import DayBalance
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.model.texts import in_language
-from generator.present.stamp import print_stamp
+from generator.present.words.stamp import print_stamp
 from generator.read.lesson import read_lesson
 from tests.project import GOOD, ROOT, library, worked
 

@@ -7,8 +7,8 @@ from decimal import Decimal
 from fractions import Fraction
 from pathlib import Path
 
+from generator.author.trace_text import trace_json, trace_lines
 from generator.compute.trace import trace
-from generator.present.trace_text import trace_json, trace_lines
 from tests.project import GOOD, worked
 
 

@@ -13,12 +13,12 @@ from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.model.captions import Cue
 from generator.model.lesson import Lesson
-from generator.present.lesson_page import stop_views
-from generator.present.page import Surround
-from generator.present.say import Say
-from generator.present.transcript import sentences, transcript_view
-from generator.present.video import shown_language, video_view
+from generator.present.pages.lesson_page import stop_views
+from generator.present.pages.page import Surround
+from generator.present.pages.transcript import sentences, transcript_view
+from generator.present.pages.video import shown_language, video_view
 from generator.present.views import VideoView
+from generator.present.words.say import Say
 from generator.problems import Place
 from tests.project import GOOD, ROOT, library, problems, read
 

@@ -6,7 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from generator.build import begin_translation, build, mark_translated, work
+from generator.author.translation import begin_translation, mark_translated
+from generator.build import build, work
 from generator.problems import LessonError
 from tests.site_project import copy_project
 

@@ -20,8 +20,8 @@ from generator.model.measure import Measure
 from generator.model.stops.compare import CompareStop
 from generator.model.stops.move import MoveStop
 from generator.model.stops.watch import WatchStop
-from generator.present.captions import caption_draft
-from generator.present.spoken import paragraphs, spans, spoken
+from generator.present.recording.captions import caption_draft
+from generator.present.recording.spoken import paragraphs, spans, spoken
 from generator.read.lesson import read_lesson
 from tests.project import ROOT, library
 

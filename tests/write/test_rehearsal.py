@@ -10,8 +10,8 @@ from pathlib import Path
 import imageio_ffmpeg
 import pytest
 
-from generator.present.rehearsal import Rehearsal, rehearsal
-from generator.present.say import Say
+from generator.present.recording.rehearsal import Rehearsal, rehearsal
+from generator.present.words.say import Say
 from generator.problems import LessonError
 from generator.read.media import video_seconds
 from generator.write import rehearsal as writing

@@ -8,7 +8,7 @@ from zipfile import ZipFile
 
 import pytest
 
-from generator.present.take_home import SIZE, Copy, copied_page
+from generator.present.pages.take_home import SIZE, Copy, copied_page
 from generator.write.lesson_files import lesson_files
 from generator.write.take_home import write_take_home
 

@@ -7,9 +7,9 @@ from collections.abc import Mapping
 
 from generator.compute.recorded import ChangedFigure, changed_figures
 from generator.compute.result import LessonResult
-from generator.present.amounts import food_name
-from generator.present.say import Say
-from generator.present.webvtt import webvtt_time
+from generator.present.recording.webvtt import webvtt_time
+from generator.present.words.amounts import food_name
+from generator.present.words.say import Say
 
 LONGEST = 6_000
 """ms a correction stands at most, as any caption: DCMP (from memory, status M)."""

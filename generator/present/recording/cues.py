@@ -9,10 +9,10 @@ from generator.compute.pace import seconds_to_say
 from generator.compute.result import LessonResult
 from generator.model.moment import clock
 from generator.present.recording.shots import on_the_table
+from generator.present.recording.spoken import HOLD, Span, spans
 from generator.present.recording.views import CueView
-from generator.present.say import Say
-from generator.present.spoken import HOLD, Span, spans
 from generator.present.views import StopView
+from generator.present.words.say import Say
 
 
 def cue_sheet(

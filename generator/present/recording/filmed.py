@@ -11,9 +11,9 @@ from generator.compute.result import LessonResult
 from generator.compute.trace import Figure, trace
 from generator.model.moment import clock
 from generator.model.recorded import FilmedFigure
-from generator.present.say import Say, digits
-from generator.present.slides import MoveCount, RowOfTwo, Slide, slides
-from generator.present.spoken import spoken
+from generator.present.recording.slides import MoveCount, RowOfTwo, Slide, slides
+from generator.present.recording.spoken import spoken
+from generator.present.words.say import Say, digits
 
 Times = tuple[int, int]
 """From and to, in ms."""

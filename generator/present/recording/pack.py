@@ -10,18 +10,18 @@ from generator.compute.pace import WORDS_A_MINUTE
 from generator.compute.recorded import ChangedFigure, changed_figures
 from generator.compute.result import LessonResult
 from generator.model.moment import clock
-from generator.present.captions import caption_draft
-from generator.present.page import Surround
+from generator.present.pages.page import Surround
+from generator.present.recording.captions import caption_draft
 from generator.present.recording.corrections import figure_names
 from generator.present.recording.cues import cue_sheet
 from generator.present.recording.script import script_stops
 from generator.present.recording.shots import shot_list
 from generator.present.recording.slide_views import slide_views
+from generator.present.recording.spoken import HOLD
 from generator.present.recording.views import PackView, ScriptView, SlidesView
-from generator.present.say import Say
-from generator.present.spoken import HOLD
-from generator.present.stamp import print_stamp
 from generator.present.views import LinkView, PageView, StopView
+from generator.present.words.say import Say
+from generator.present.words.stamp import print_stamp
 
 FOLDER = "recording"
 """Below the lesson's own folder on the site."""

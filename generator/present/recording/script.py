@@ -7,10 +7,10 @@ from decimal import Decimal
 
 from generator.compute.result import LessonResult
 from generator.model.moment import clock
+from generator.present.recording.spoken import paragraphs, spans
 from generator.present.recording.views import ScriptStopView, SpokenView
-from generator.present.say import Say
-from generator.present.spoken import paragraphs, spans
 from generator.present.views import StopView
+from generator.present.words.say import Say
 
 
 def script_stops(

@@ -14,10 +14,10 @@ from generator.model.stops.day import DayStop
 from generator.model.stops.move import MoveStop
 from generator.model.stops.talk import TalkStop
 from generator.model.stops.watch import WatchStop
-from generator.present.amounts import amount_words, food_name, weight
 from generator.present.recording.views import ShotView
-from generator.present.say import Say
 from generator.present.views import StopView
+from generator.present.words.amounts import amount_words, food_name, weight
+from generator.present.words.say import Say
 
 
 def shot_list(result: LessonResult, stops: Sequence[StopView], say: Say) -> tuple[ShotView, ...]:

@@ -9,9 +9,9 @@ from markupsafe import Markup
 
 from generator.compute.result import LessonResult
 from generator.model.moment import clock
+from generator.present.recording.slides import MoveCount, Slide, slides
 from generator.present.recording.views import SlideView
-from generator.present.say import Say
-from generator.present.slides import MoveCount, Slide, slides
+from generator.present.words.say import Say
 
 
 def slide_views(result: LessonResult, say: Say) -> tuple[SlideView, ...]:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from generator.present.slides.slide import Content
+from generator.present.recording.slides.slide import Content
 from generator.present.views import LinkView, PageView
 
 

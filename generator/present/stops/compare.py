@@ -9,16 +9,22 @@ from markupsafe import Markup
 from generator.compute.gap import Gap
 from generator.compute.result import Comparison, Row
 from generator.model.stops.compare import CompareStop, Solve
-from generator.present.amounts import SIDE_KEYS, blocks_view, food_name, gap_working, holding_view
-from generator.present.chart import chart_view
-from generator.present.columns import columns
-from generator.present.number_line import number_line
-from generator.present.often import often_views
-from generator.present.prose import inline
-from generator.present.say import Say, digits
-from generator.present.sources import source_views
+from generator.present.pictures.chart import chart_view
+from generator.present.pictures.columns import columns
+from generator.present.pictures.number_line import number_line
 from generator.present.stops.head import Telling, head
 from generator.present.views import CompareView, RowView, TotalView
+from generator.present.words.amounts import (
+    SIDE_KEYS,
+    blocks_view,
+    food_name,
+    gap_working,
+    holding_view,
+)
+from generator.present.words.often import often_views
+from generator.present.words.prose import inline
+from generator.present.words.say import Say, digits
+from generator.present.words.sources import source_views
 
 
 def compare_view(index: int, stop: CompareStop, telling: Telling) -> CompareView:

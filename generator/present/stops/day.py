@@ -13,12 +13,12 @@ from generator.compute.day import ABOUT_EVEN, Lean
 from generator.compute.result import Day
 from generator.model.measure import Measure
 from generator.model.stops.day import DayStop
-from generator.present.amounts import amount_words, food_name
-from generator.present.prose import inline
-from generator.present.say import Say
-from generator.present.sources import holding_sources
 from generator.present.stops.head import Telling, head
 from generator.present.views import DayView, EatenView
+from generator.present.words.amounts import amount_words, food_name
+from generator.present.words.prose import inline
+from generator.present.words.say import Say
+from generator.present.words.sources import holding_sources
 
 STEEPEST = 14
 """Degrees the beam tilts at most; it stands there when one side is half as much again or more."""

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from generator.compute.result import LessonResult
 from generator.model.moment import clock
 from generator.model.stops import Stop
-from generator.present.say import Say, digits
+from generator.present.words.say import Say, digits
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,11 +10,11 @@ from generator.compute.result import MoveCount
 from generator.model.pose import Pose
 from generator.model.stops.compare import CompareStop, Solve
 from generator.model.stops.move import MoveStop
-from generator.present.figures import figure, picture_name
-from generator.present.prose import inline
+from generator.present.pictures.figures import figure, picture_name
 from generator.present.stops.compare import row_names
 from generator.present.stops.head import Telling, head
 from generator.present.views import MoveCardView, MoveView
+from generator.present.words.prose import inline
 
 
 def move_view(index: int, stop: MoveStop, telling: Telling) -> MoveView:

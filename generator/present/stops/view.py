@@ -15,12 +15,12 @@ from generator.model.stops.day import DayStop
 from generator.model.stops.move import MoveStop
 from generator.model.stops.talk import TalkStop
 from generator.model.stops.watch import WatchStop
-from generator.present.prose import inline
 from generator.present.stops.compare import compare_view
 from generator.present.stops.day import day_view
 from generator.present.stops.head import Telling, head
 from generator.present.stops.move import move_view
 from generator.present.views import AskView, StopView, TalkView, WatchView
+from generator.present.words.prose import inline
 
 
 def stop_view(index: int, stop: Stop, telling: Telling) -> StopView:

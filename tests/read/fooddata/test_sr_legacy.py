@@ -13,7 +13,7 @@ from pathlib import Path
 
 import pytest
 
-from generator.build_foods import refresh_foods
+from generator.author.foods import refresh_foods
 from generator.model.food_record import Imported
 from generator.read.fooddata.importing import import_foods
 from generator.read.fooddata.index import INDEX, opened_index, record

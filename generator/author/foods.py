@@ -1,0 +1,97 @@
+"""From an official download to the foods of the library: the steps of the food commands."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from generator.author.food_entry import FoodEntryText, Wishes, food_entry
+from generator.model.food import Food
+from generator.model.food_record import FoundRecord, Imported
+from generator.read.fooddata.adding import record_to_add, shares_release
+from generator.read.fooddata.compare import Comparison, compare
+from generator.read.fooddata.importing import import_foods
+from generator.read.fooddata.index import has_index, opened_index
+from generator.read.fooddata.search import find_in_library, find_records
+from generator.read.library import read_library
+from generator.write.foods_file import Edit, change_foods, with_entry, with_values
+
+
+def import_download(
+    root: Path, file: Path, progress: Callable[[int, int], None]
+) -> tuple[Imported, ...]:
+    """Read a FoodData Central CSV zip into the index of foods on this computer.
+
+    Raises:
+        LessonError: with what is wrong with the zip; the old index stays.
+    """
+    return import_foods(root, file, progress)
+
+
+@dataclass(frozen=True, slots=True)
+class FoundFoods:
+    """What fits the words somebody looked for, the best first."""
+
+    foods: tuple[Food, ...]
+    """Foods of the library."""
+    records: tuple[FoundRecord, ...]
+    """Records of the index."""
+    known: Mapping[int, str]
+    """Which record is which food of the library."""
+    searched: bool
+    """Whether there is an index to look into."""
+
+
+def find_foods(root: Path, wanted: str, most: int = 12) -> FoundFoods:
+    """Look in the library first, then in the index where there is one.
+
+    Raises:
+        LessonError: as ``read_library``, or the index cannot be read.
+    """
+    foods = read_library(root).foods
+    known = {food.entry.fdc: food.id for food in foods.values()}
+    records: tuple[FoundRecord, ...] = ()
+    if has_index(root):
+        with opened_index(root) as index:
+            records = find_records(index, wanted, most)
+    return FoundFoods(find_in_library(foods, wanted, most), records, known, has_index(root))
+
+
+def add_food(root: Path, fdc: int, id_: str = "", name: str = "", group: str = "") -> FoodEntryText:
+    """Write a record of the index into ``site_data/foods.yaml``; returns the entry.
+
+    Raises:
+        LessonError: it cannot be added; the file stays as it was.
+    """
+    library = read_library(root)
+    with opened_index(root) as index:
+        record = record_to_add(library, index, fdc, id_, group)
+    entry = food_entry(
+        record,
+        library.foods,
+        Wishes(id_, name, group),
+        own_release=not shares_release(library, record),
+    )
+    change_foods(
+        root, lambda text: with_entry(text, entry.id, entry.group, entry.lines), read_library
+    )
+    return entry
+
+
+def refresh_foods(root: Path) -> Comparison:
+    """Write the figures that changed in the records into ``site_data/foods.yaml``; returns them.
+
+    Raises:
+        LessonError: there is no index, or the file would not be right; it stays as it was.
+    """
+    library = read_library(root)
+    with opened_index(root) as index:
+        compared = compare(root, library, index)
+    edits = [
+        Edit(change.place.line, change.place.column, change.old, change.new)
+        for change in compared.changes
+    ]
+    if edits:
+        change_foods(root, lambda text: with_values(text, edits), read_library)
+    return compared

@@ -1,0 +1,60 @@
+"""From a lesson to a video of it: the steps of rehearsing, and of keeping what was filmed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from generator.compute.result import LessonResult
+from generator.compute.work_out import work_out
+from generator.model.lesson import Lesson
+from generator.present.recording.filmed import filmed_figures, recorded_text
+from generator.present.recording.rehearsal import rehearsal
+from generator.present.words.say import Say
+from generator.problems import LessonError
+from generator.read.lesson import read_lesson
+from generator.read.library import read_library
+from generator.write.recorded import write_recorded
+from generator.write.rehearsal import Rehearsed, write_rehearsal
+
+
+def rehearse(root: Path, lesson: str) -> Rehearsed:
+    """Make the silent video of a lesson and the draft of its captions, beside the lesson.
+
+    The video that the lesson names may be missing or too short: it is made here.
+
+    Raises:
+        LessonError: something else in the lesson must be put right, or as ``write_rehearsal``.
+    """
+    result, say = _worked(root, lesson)
+    return write_rehearsal(rehearsal(result, say, root / "theme"), root / "lessons" / lesson)
+
+
+@dataclass(frozen=True, slots=True)
+class Record:
+    """What was kept of a film."""
+
+    file: Path
+    figures: int
+    """How many numbers it has."""
+
+
+def record(root: Path, lesson: str, on: str) -> Record:
+    """Keep what the numbers of a lesson are on the day it is filmed, as ``2026-03-14``.
+
+    Raises:
+        LessonError: something in the lesson must be put right.
+    """
+    result, say = _worked(root, lesson)
+    figures = filmed_figures(result, say)
+    file = write_recorded(root / "lessons" / lesson, recorded_text(lesson, on, figures))
+    return Record(file, len(figures))
+
+
+def _worked(root: Path, lesson: str) -> tuple[LessonResult, Say]:
+    """A lesson with its numbers, whatever its video is like."""
+    library = read_library(root)
+    read = read_lesson(root, f"lessons/{lesson}/lesson.yaml", library, filmed=False)
+    if not isinstance(read, Lesson):
+        raise LessonError(read)
+    return work_out(read, library), Say(library.words[library.site.languages[0]])

@@ -1,0 +1,1 @@
+"""Styles, scripts and templates of the theme, joined for the browser."""

@@ -1,0 +1,49 @@
+"""Every component in all its states on one page, for whoever changes them; made in the preview only."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
+from decimal import Decimal
+
+from generator.compute.day import Lean
+from generator.compute.result import LessonResult
+from generator.present.pages.lesson_page import stop_views
+from generator.present.pages.page import Surround
+from generator.present.stops.day import STEEPEST
+from generator.present.views import ComponentsView, DayView, StopView
+from generator.present.words.amounts import blocks_view
+
+PATH = "components/index.html"
+_NUMBERS = ("1420", "320", "7.5", "0")
+"""Thousands, the lessons' usual size, a half, and nothing."""
+_TILTS = {Lean.EATEN: -STEEPEST, Lean.EVEN: 0, Lean.NEEDED: STEEPEST}
+
+
+def components_view(results: Iterable[LessonResult], surround: Surround) -> ComponentsView:
+    """The components, in stops of the site's own lessons: one stop of each kind."""
+    stops = tuple(_one_of_each(results, surround))
+    say = surround.say
+    return ComponentsView(
+        page=surround.page(PATH, "components"),
+        stops=stops,
+        piles=tuple(blocks_view(Decimal(number), say) for number in _NUMBERS),
+        tens=blocks_view(Decimal(320), say, in_tens=True),
+        days=tuple(
+            day for stop in stops if isinstance(stop, DayView) for day in _leaning(stop, surround)
+        ),
+    )
+
+
+def _one_of_each(results: Iterable[LessonResult], surround: Surround) -> Iterator[StopView]:
+    seen: set[str] = set()
+    for result in results:
+        for stop in stop_views(result, surround):
+            if stop.kind not in seen and stop.id not in seen:
+                seen |= {stop.kind, stop.id}
+                yield stop
+
+
+def _leaning(day: DayView, surround: Surround) -> Iterator[DayView]:
+    for lean, tilt in _TILTS.items():
+        yield replace(day, tilt=str(tilt), beam=surround.say(f"day_beam_{lean}"))

@@ -1,0 +1,59 @@
+"""What the lessons of the front page can be chosen by: only what tells some of them from others."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from generator.compute.result import LessonResult
+from generator.present.views import FilterView, LessonCardView
+from generator.present.words.say import Say
+
+_SPANS = (10, 15, 20, 30, 45, 60)
+"""Minutes offered as the longest."""
+
+
+def filters(lessons: Sequence[LessonCardView], say: Say) -> tuple[FilterView, ...]:
+    """Grade, minutes, topic and language, each where there is a choice."""
+    offered = (
+        ("grade", _grades(lessons, say)),
+        ("minutes", _minutes(lessons, say)),
+        ("topic", _topics(lessons, say)),
+        ("language", _languages(lessons, say)),
+    )
+    return tuple(
+        FilterView(name, say(f"filter_{name}"), (("", say(f"filter_{name}_all")), *choices))
+        for name, choices in offered
+        if choices
+    )
+
+
+def topics_of(result: LessonResult) -> tuple[str, ...]:
+    """The measures that a lesson compares, each once."""
+    return tuple(dict.fromkeys(str(one.stop.measure) for one in result.comparisons.values()))
+
+
+def _grades(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:
+    known = _unlike(lesson.grades for lesson in lessons)
+    return tuple((one, say("filter_kindergarten") if one == "0" else one) for one in known)
+
+
+def _minutes(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:
+    lengths = [lesson.minutes for lesson in lessons]
+    useful = [span for span in _SPANS if min(lengths, default=0) <= span < max(lengths, default=0)]
+    return tuple((str(span), say("filter_up_to", n=span)) for span in useful)
+
+
+def _topics(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:
+    known = _unlike(lesson.topics for lesson in lessons)
+    return tuple((one, say(f"measure_{one}")) for one in known)
+
+
+def _languages(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:
+    known = _unlike(lesson.languages for lesson in lessons)
+    return tuple((one, say.language_name(one)) for one in known if one != say.language)
+
+
+def _unlike(words: Iterable[str]) -> list[str]:
+    """Every word of some lesson, in order; nothing where all lessons have the same ones."""
+    sets = {frozenset(each.split()) for each in words}
+    return sorted(frozenset().union(*sets)) if len(sets) > 1 else []

@@ -1,0 +1,97 @@
+"""The recording of a lesson: what the player shows, and where its chapters begin."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from decimal import Decimal
+from urllib.parse import urlsplit
+
+from generator.compute.result import LessonResult
+from generator.model.lesson import Video
+from generator.model.moment import clock
+from generator.model.stops.watch import WatchStop
+from generator.present.pages.page import Surround
+from generator.present.recording.chapters import chapters_file
+from generator.present.recording.spoken import Span, spans
+from generator.present.views import ChapterView, ElsewhereView, StopView, TrackView, VideoView
+from generator.present.words.say import Say, digits
+
+
+def video_view(
+    result: LessonResult, stops: tuple[StopView, ...], surround: Surround
+) -> VideoView | None:
+    """The player and what stands around it; nothing where the lesson names no recording."""
+    lesson, video = result.lesson, result.lesson.file.video
+    if not video:
+        return None
+    parts = chapters(result, stops)
+    return VideoView(
+        src=surround.beside(lesson.id, video.file) if video.file else "",
+        poster=surround.beside(lesson.id, video.poster) if video.poster else "",
+        tracks=_tracks(video, lesson.id, surround),
+        chapters_track=chapters_file(result, surround.say),
+        pauses=_pauses(result),
+        chapters=parts,
+        transcript="transcript.html" if lesson.captions else "",
+        elsewhere=_elsewhere(video, surround.say),
+    )
+
+
+def chapters(result: LessonResult, stops: tuple[StopView, ...]) -> tuple[ChapterView, ...]:
+    """The parts of the video, one for each stop that has a time in it."""
+    return tuple(
+        _chapter(span, stops[span.index])
+        for span in spans(result.lesson.file.stops)
+        if span.start < span.end
+    )
+
+
+def shown_language(captions: Mapping[str, object], language: str) -> str | None:
+    """Which captions stand on a page: those in its language, else the first; none where there are none."""
+    return language if language in captions else next(iter(captions), None)
+
+
+def _tracks(video: Video, lesson: str, surround: Surround) -> tuple[TrackView, ...]:
+    """The captions, those that are shown first."""
+    say = surround.say
+    shown = shown_language(video.captions, say.language)
+    return tuple(
+        TrackView(
+            surround.beside(lesson, video.captions[language]),
+            language,
+            say.language_name(language),
+            default=language == shown,
+        )
+        for language in sorted(video.captions, key=lambda language: language != shown)
+    )
+
+
+def _pauses(result: LessonResult) -> tuple[tuple[str, str], ...]:
+    return tuple(
+        (digits(stop.at), result.lesson.stop_id(index))
+        for index, stop in enumerate(result.lesson.file.stops)
+        if stop.at is not None and not isinstance(stop, WatchStop)
+    )
+
+
+def _chapter(span: Span, stop: StopView) -> ChapterView:
+    return ChapterView(
+        label=stop.heading,
+        href=f"#{stop.id}",
+        at=clock(Decimal(span.start) / 1000),
+        start=_seconds(span.start),
+        end=_seconds(span.end),
+        pause=stop.at if span.pauses else "",
+    )
+
+
+def _seconds(milliseconds: int) -> float:
+    """Whole where it is, for a page carries many of them."""
+    return milliseconds / 1000 if milliseconds % 1000 else milliseconds // 1000
+
+
+def _elsewhere(video: Video, say: Say) -> ElsewhereView | None:
+    if not video.elsewhere:
+        return None
+    key = "video_or_elsewhere" if video.file else "video_elsewhere"
+    return ElsewhereView(video.elsewhere, say(key, host=urlsplit(video.elsewhere).hostname))

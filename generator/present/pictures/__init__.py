@@ -1,0 +1,1 @@
+"""Drawings made from numbers: blocks in columns, lines, bars, codes and figures of moves."""

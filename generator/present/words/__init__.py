@@ -1,0 +1,1 @@
+"""Numbers, sentences and prose as one language writes them."""

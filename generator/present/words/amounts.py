@@ -1,0 +1,125 @@
+"""Blocks, holdings and workings of one row, put into words."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from fractions import Fraction
+
+from generator.compute.blocks import to_blocks
+from generator.compute.count import Count
+from generator.compute.gap import Gap
+from generator.compute.label import to_step
+from generator.compute.result import Holding
+from generator.model.measure import Measure
+from generator.present.views import BlocksView, HoldingView, WorkingView
+from generator.present.words.say import Say, as_decimal, digits
+
+_WRITTEN_IN = "en"
+"""Language of the amounts in a lesson file; they are looked up among the portions' English names."""
+SIDE_KEYS = ("first", "second")
+GRAMS_PER_TEASPOON = 4
+"""g of sugar in the classroom's teaspoon; USDA weighs 4.2 (SR28, NDB 19335), public messages say 4."""
+_QUARTERS = {1: "¼", 2: "½", 3: "¾"}
+
+
+def holding_view(
+    holding: Holding, side: int, side_name: str, measure: Measure, say: Say
+) -> HoldingView:
+    """One side of a row."""
+    value = holding.shown.value
+    return HoldingView(
+        side=side_name,
+        side_key=SIDE_KEYS[side],
+        name=food_name(holding, say),
+        amount=amount_words(holding, say),
+        value=say.number(value),
+        unit=measure.unit,
+        number=digits(value),
+        blocks=blocks_view(value, say),
+        teaspoons=teaspoons(value, say) if measure is Measure.SUGARS else "",
+        grams=weight(holding, say),
+    )
+
+
+def food_name(holding: Holding, say: Say) -> str:
+    """The lesson's own wording, or the library's name."""
+    if holding.item.name:
+        return holding.item.name
+    names = holding.food.entry.names if holding.food else {}
+    return names.get(say.language) or names["en"]
+
+
+def amount_words(holding: Holding, say: Say) -> str:
+    """``1 medium``, as the page's language says it; ``2 × 1 rebanada`` for a multiple in another language."""
+    serving = holding.serving
+    name = serving.portion.names.get(say.language) if serving and serving.portion else None
+    if serving is None or name is None:
+        return holding.item.amount or ""
+    if serving.times == 1:
+        return name
+    if say.language == _WRITTEN_IN:
+        return holding.item.amount or ""
+    return f"{say.number(as_decimal(serving.times))} × {name}"
+
+
+def weight(holding: Holding, say: Say) -> str:
+    """``182 g``, to the gram; empty for a value of its own."""
+    if holding.serving is None:
+        return ""
+    return say("grams", grams=say.number(to_step(holding.serving.grams, Decimal(1))))
+
+
+def blocks_view(value: Decimal, say: Say, *, in_tens: bool = False) -> BlocksView:
+    """Base-ten blocks of a value; a value with an odd part, such as 2.3 g, is laid without it.
+
+    Args:
+        value: what to lay, in the unit of its measure.
+        in_tens: whether hundreds are said as tens, ``32 tens``, as they are counted.
+    """
+    laid = to_blocks(value if value % 1 in {Decimal(0), Decimal("0.5")} else value // 1)
+    hundreds = 0 if in_tens else laid.hundreds
+    parts = [
+        ("blocks_hundreds", hundreds),
+        ("blocks_tens", laid.tens + (laid.hundreds - hundreds) * 10),
+        ("blocks_ones", laid.ones),
+    ]
+    said = tuple(say(key, n=number) for key, number in parts if number)
+    said += (say("blocks_half"),) if laid.half else ()
+    return BlocksView(
+        say.listed(said) or say("blocks_none"), laid.hundreds, laid.tens, laid.ones, laid.half
+    )
+
+
+def teaspoons(grams: Decimal, say: Say) -> str:
+    """Grams of sugar as teaspoons of 4 g, to the nearest quarter."""
+    quarters = int(to_step(Fraction(grams), Decimal(1)))  # a gram is a quarter of such a teaspoon
+    whole, rest = divmod(quarters, GRAMS_PER_TEASPOON)
+    number = (say.number(whole) if whole or not rest else "") + _QUARTERS.get(rest, "")
+    return say(
+        "teaspoons", n=whole + 1 if rest else whole, spoons=number
+    )  # ½ a teaspoon, 1½ teaspoons
+
+
+def gap_working(
+    gap: Gap, count: Count | None, sides: tuple[str, str], measure: Measure, say: Say
+) -> WorkingView:
+    """How a gap and its count are worked out, step by step."""
+    lines = [f"{say.number(gap.larger)} − {say.number(gap.smaller)} = {say.number(gap.size)}"]
+    if count is not None:
+        line = f"{say.number(gap.size)} ÷ {say.number(count.per)} = {say.number(count.whole)}"
+        lines.append(
+            line
+            + (
+                say("left_over_after", left=say.quantity(count.left_over, measure))
+                if count.left_over
+                else ""
+            )
+        )
+    return WorkingView(tuple(lines), gap_sentence(gap, sides, measure, say))
+
+
+def gap_sentence(gap: Gap, sides: tuple[str, str], measure: Measure, say: Say) -> str:
+    """Which side holds more, and by how much."""
+    if gap.holder is None:
+        return say("gap_even", value=say.quantity(gap.first, measure))
+    return say("gap_more", side=sides[gap.holder], gap=say.quantity(gap.size, measure))

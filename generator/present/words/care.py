@@ -1,0 +1,38 @@
+"""What a lesson says about care: the same for every lesson, and what its own foods ask for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from generator.compute.result import LessonResult
+from generator.model.food import Food
+from generator.present.words.say import Say
+
+
+def care_lines(result: LessonResult, say: Say) -> tuple[str, ...]:
+    """One sentence or two a line, the foods of the lesson that can choke a small child named."""
+    lines = [say(f"care_{name}") for name in ("educational", "ask", "food", "young")]
+    if risky := _names((food for food in _foods(result) if food.entry.choking), say):
+        lines.append(say("care_choking", listed=say.listed(risky)))
+    return (*lines, say("care_local"))
+
+
+def allergen_line(result: LessonResult, say: Say) -> str:
+    """The major allergens the library knows of in the foods shown; empty where it knows none."""
+    named = {allergen for food in _foods(result) for allergen in food.entry.allergens}
+    listed = tuple(sorted(say("allergen_" + name.replace(" ", "_")) for name in named))
+    return say("allergens", listed=say.listed(listed)) if listed else ""
+
+
+def _foods(result: LessonResult) -> tuple[Food, ...]:
+    """Every food of the library that the lesson shows, once."""
+    compared = (
+        held for one in result.comparisons.values() for row in one.rows for held in row.sides
+    )
+    eaten = (held for day in result.days.values() for held in day.eaten)
+    return tuple({held.food.id: held.food for held in (*compared, *eaten) if held.food}.values())
+
+
+def _names(foods: Iterator[Food], say: Say) -> tuple[str, ...]:
+    names = (food.entry.names for food in foods)
+    return tuple(one.get(say.language) or one["en"] for one in names)

@@ -1,0 +1,45 @@
+"""Each move's count beside the real computation: for the teaching notes, never for a learner."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from fractions import Fraction
+
+from generator.compute.move_minutes import move_minutes
+from generator.compute.result import LessonResult, MoveCount
+from generator.model.grades import Grades
+from generator.model.measure import Measure
+from generator.present.views import CountTruthView
+from generator.present.words.say import Say, as_decimal
+
+
+def count_truths(result: LessonResult, say: Say) -> tuple[CountTruthView, ...]:
+    """One line for each move of an energy gap; a gap in grams or milligrams has no minutes."""
+    return tuple(
+        _truth(counted, result.lesson.file.grades, say)
+        for movement in result.movements.values()
+        if movement.comparison.stop.measure is Measure.ENERGY
+        for counted in movement.counts
+    )
+
+
+def _truth(counted: MoveCount, grades: Grades, say: Say) -> CountTruthView:
+    name = (counted.move.texts.get(say.language) or counted.move.texts["en"]).name
+    found = move_minutes(counted.move, counted.row.gap.size, grades)
+    if found is None:
+        says = say("count_truth_none", move=name)
+    else:
+        says = say(
+            "count_truth_minutes",
+            move=name,
+            n=found.shown,
+            minutes=say.number(found.shown),
+            age=found.child.age_years,
+            formula=found.formula.replace(".", _point(say)),
+        )
+    return CountTruthView(name, say.number(counted.count.whole), says)
+
+
+def _point(say: Say) -> str:
+    """The decimal sign of the language."""
+    return say.number(as_decimal(Fraction(1, 2), 1) + Decimal(0))[1]

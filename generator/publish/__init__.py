@@ -1,1 +1,0 @@
-"""From a finished site to the people: what changed, git, reports."""
