@@ -16,7 +16,8 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parent.parent
 VENV = ROOT / ".venv"
 SITE, TEST = "requirements.lock", "requirements-test.lock"  # the second holds all of the first
-CHECKS = ("ruff check", "ruff format --check", "mypy", "lint-imports", "pytest")
+PYTEST = "pytest --numprocesses=auto --dist=loadfile"  # a file at a time, on every core
+CHECKS = ("ruff check", "ruff format --check", "mypy", "lint-imports", PYTEST)
 COMMANDS = """What to write after `python3 generator`:
   preview   show the site and follow every change
   check     look for mistakes in the lessons

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable, Iterator
 from contextlib import ExitStack
 from pathlib import Path
@@ -9,11 +10,17 @@ from typing import Any
 from urllib.parse import urlsplit
 
 import pytest
+from hypothesis import settings
 from playwright.sync_api import Browser, BrowserContext, ConsoleMessage, Page, sync_playwright
 
 from tests import chromium
 from tests.local_server import serving
+from tests.once import once
 from tests.site_project import build_project, copy_project
+
+# No test is timed: a busy machine takes longer and finds the same. The same examples on every run.
+settings.register_profile("plumline", deadline=None, derandomize=True)
+settings.load_profile("plumline")
 
 AXE = Path(__file__).parent / "vendor" / "axe.min.js"
 AXE_OPTIONS = {"resultTypes": ["violations"]}  # all rules: WCAG 2.2 A and AA, and best practice
@@ -30,8 +37,11 @@ INSIDE = {"", "localhost", "127.0.0.1"}  # "" is a file, a blob or data: no host
 
 @pytest.fixture(scope="session")
 def built_site(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The demo, built once for all tests that only look at it."""
-    return build_project(copy_project(tmp_path_factory.mktemp("demo")))
+    """The demo, built once for all tests that only look at it, whichever process they run in."""
+    folder = tmp_path_factory.getbasetemp()
+    if "PYTEST_XDIST_WORKER" in os.environ:
+        folder = folder.parent  # what all processes of this run share
+    return once(folder / "demo", lambda: build_project(copy_project(folder / "demo-project")))
 
 
 @pytest.fixture(scope="session")

@@ -179,7 +179,7 @@ def test_tests_run_every_check_even_after_one_failed_and_pytest_last(
     assert setup.main(["test"]) == 1
     ran = machine.ran[machine.said().index("itself") + 1 :]
     told = [" ".join((Path(command[0]).name, *command[1:])) for command in ran]
-    checks = ["ruff check", "ruff format --check", "mypy", "lint-imports", "pytest"]
+    checks = ["ruff check", "ruff format --check", "mypy", "lint-imports", setup.PYTEST]
     assert told == ["python tests/chromium.py", *checks]
     assert capsys.readouterr().out.endswith("Failed: mypy.\n")
 
