@@ -53,8 +53,8 @@ def find(words: tuple[str, ...], root: Path) -> None:
     wanted = " ".join(words)
     found = find_foods(root, wanted)
     for food in found.foods:
-        amount = food.entry.portions[0].names["en"]
-        click.echo(f"{food.entry.names['en']}: in your library as `{food.id}`")
+        amount = food.entry.portions[0].name("en").words
+        click.echo(f"{food.name('en').words}: in your library as `{food.id}`")
         click.echo(f"    write {{food: {food.id}, amount: {amount}}}")
     if found.records:
         click.echo()

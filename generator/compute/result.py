@@ -19,6 +19,7 @@ from generator.model.move import Move
 from generator.model.stops.compare import CompareStop, Item
 from generator.model.stops.day import DayStop
 from generator.model.stops.move import MoveStop
+from generator.model.wording import Wording
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +37,15 @@ class Holding:
     shown: Shown
     often: HowOften | None
     """How often the portion fits in; nothing for a value of its own."""
+
+    def name(self, language: str) -> Wording[str]:
+        """What the food is called in a language: the lesson's own wording, else the library's name.
+
+        A lesson's wording is in the lesson's language; ``in_language`` has put another in its place.
+        """
+        if self.item.name:
+            return Wording(self.item.name, foreign=False)
+        return self.food.name(language) if self.food else Wording("", foreign=False)
 
 
 @dataclass(frozen=True, slots=True)

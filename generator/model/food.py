@@ -14,6 +14,7 @@ from pydantic import Field, field_validator
 from generator.model.amount import parse_amount
 from generator.model.base import Frozen
 from generator.model.measure import Measure
+from generator.model.wording import FALLBACK, Wording, wording
 
 Grams = Annotated[Decimal, Field(gt=0, le=5000, allow_inf_nan=False)]
 NoValue = Literal["no value"]
@@ -45,10 +46,14 @@ class Portion(Frozen):
     record: str
     """The record's own amount and unit."""
 
+    def name(self, language: str) -> Wording[str]:
+        """What the portion is called in a language: ``1 medium``."""
+        return wording(self.names, language)
+
     @field_validator("names")
     @classmethod
     def _has_an_amount(cls, names: Mapping[str, str]) -> Mapping[str, str]:
-        amount = parse_amount(names.get("en", ""))
+        amount = parse_amount(names.get(FALLBACK, ""))
         if amount is None or amount.number <= 0:
             raise ValueError("need an English amount with a number: write {en: 1 cup}")
         return names
@@ -99,7 +104,7 @@ class FoodEntry(Frozen):
     @field_validator("names")
     @classmethod
     def _has_a_name(cls, names: Mapping[str, str]) -> Mapping[str, str]:
-        if not names.get("en", "").strip():
+        if not names.get(FALLBACK, "").strip():
             raise ValueError("need an English name: write {en: Apple}")
         return names
 
@@ -125,6 +130,10 @@ class Food:
     release: str
     """Release the figures come from, such as ``USDA FoodData Central, SR Legacy, 2018-04``."""
 
+    def name(self, language: str) -> Wording[str]:
+        """What the food is called in a language."""
+        return wording(self.entry.names, language)
+
     def value(self, measure: Measure) -> Decimal | None:
         """What 100 g hold, in the measure's unit; nothing where the record has no value."""
         value = getattr(self.entry.per_100g, measure.value)
@@ -140,7 +149,7 @@ class Food:
         fitting = [
             (wanted.number / held.number, portion)
             for portion in self.entry.portions
-            if (held := parse_amount(portion.names["en"])) and held.unit == wanted.unit
+            if (held := parse_amount(portion.names[FALLBACK])) and held.unit == wanted.unit
         ]
         if not fitting:
             return None

@@ -12,6 +12,7 @@ from generator.model.base import Frozen
 from generator.model.grades import GradeBand
 from generator.model.move_energy import AdultEnergy, EnergySource, YouthEnergy
 from generator.model.pose import Pose
+from generator.model.wording import FALLBACK, Wording, wording
 
 Text = Annotated[str, Field(min_length=1)]
 
@@ -118,7 +119,7 @@ class Move(Frozen):
     @field_validator("texts")
     @classmethod
     def _in_english(cls, texts: Mapping[str, MoveText]) -> Mapping[str, MoveText]:
-        if "en" not in texts:
+        if FALLBACK not in texts:
             raise ValueError("lack English: write them below `en:`")
         return texts
 
@@ -127,9 +128,9 @@ class Move(Frozen):
         """The published value for children, or None where there is none."""
         return None if self.energy == "none published" else self.energy
 
-    def text(self, language: str) -> MoveText:
-        """Return the texts in a language; KeyError when there are none."""
-        return self.texts[language]
+    def text(self, language: str) -> Wording[MoveText]:
+        """What a family reads about the move in a language."""
+        return wording(self.texts, language)
 
 
 class Moves(Frozen):

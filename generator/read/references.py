@@ -11,6 +11,7 @@ from generator.model.library import Library
 from generator.model.measure import Measure
 from generator.model.places import Path, Places
 from generator.model.stops.compare import LARGEST_VALUE
+from generator.model.wording import FALLBACK
 from generator.problems import Problem
 from generator.read.explain import did_you_mean
 from generator.read.meant import either, foods_like, moves_like
@@ -131,7 +132,7 @@ def _amount(
 
 
 def _portions(food: Food) -> str:
-    names = either([portion.names["en"] for portion in food.entry.portions])
+    names = either([portion.name(FALLBACK).words for portion in food.entry.portions])
     return f"write {names}, another number of it in digits, such as `1/2` or `3`, or grams such as `150 g`"
 
 

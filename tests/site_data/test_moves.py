@@ -75,7 +75,7 @@ def test_there_is_a_move_for_every_home() -> None:
 @each_move
 def test_every_move_speaks_english_and_spanish(move: Move) -> None:
     assert {"en", "es"} <= move.texts.keys()
-    assert not set(words(move.text("en"))) & set(words(move.text("es")))
+    assert not set(words(move.text("en").words)) & set(words(move.text("es").words))
 
 
 @each_text
@@ -108,7 +108,7 @@ def test_spanish_speaks_to_one_child(language: str, text: MoveText) -> None:
 
 def test_names_are_not_shared() -> None:
     for language in ("en", "es"):
-        assert len({move.text(language).name for move in MOVES.values()}) == len(MOVES)
+        assert len({move.text(language).words.name for move in MOVES.values()}) == len(MOVES)
 
 
 @each_move

@@ -89,9 +89,9 @@ def _holdings(result: LessonResult) -> Iterator[Holding]:
 
 
 def _name(held: Holding, result: LessonResult) -> str:
-    if held.item.name:
-        return held.item.name
-    return held.food.entry.names.get(result.lesson.language, "") if held.food else ""
+    """Nothing where the captions' language has no name to spell."""
+    name = held.name(result.lesson.language)
+    return "" if name.foreign else name.words
 
 
 def _words(text: str) -> list[str]:

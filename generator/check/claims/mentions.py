@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from generator.check.claims.grammar import Grammar
-from generator.compute.result import Comparison, Holding
+from generator.compute.result import Comparison
 
 Seat = tuple[int, int]
 """Row and side of a food, both counted from 0."""
@@ -58,20 +58,12 @@ class Finder:
         return tuple(sorted(found, key=lambda mention: mention.start))
 
 
-def name_of(holding: Holding, language: str) -> str:
-    """What a food is called on the page."""
-    if holding.item.name:
-        return holding.item.name
-    names = holding.food.entry.names if holding.food else {}
-    return names.get(language, names.get("en", ""))
-
-
 def _names(comparison: Comparison, language: str) -> dict[tuple[str, ...], frozenset[Seat]]:
     """Every food's name as stems, and where it stands."""
     seats: dict[tuple[str, ...], set[Seat]] = defaultdict(set)
     for row, both in enumerate(comparison.rows):
         for side, holding in enumerate(both.sides):
-            if name := tuple(_stems(name_of(holding, language))):
+            if name := tuple(_stems(holding.name(language).words)):
                 seats[name].add((row, side))
     return {name: frozenset(places) for name, places in seats.items()}
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
-from generator.check.claims.mentions import Seat, name_of
+from generator.check.claims.mentions import Seat
 from generator.check.spoken_numbers.find import numbers_in
 from generator.compute.result import Comparison, Day, LessonResult
 from generator.model.amount import parse_amount
@@ -56,7 +56,7 @@ def value_at(comparison: Comparison, seat: Seat) -> Decimal:
 def name_at(comparison: Comparison, seat: Seat, language: str) -> str:
     """What a food is called on the page."""
     row, side = seat
-    return name_of(comparison.rows[row].sides[side], language)
+    return comparison.rows[row].sides[side].name(language).words
 
 
 def written(result: LessonResult, index: int) -> frozenset[Decimal]:
@@ -103,7 +103,7 @@ def _of_comparison(comparison: Comparison, language: str) -> Iterator[Figure]:
     unit = comparison.stop.measure.unit
     for number, row in enumerate(comparison.rows, 1):
         for held in row.sides:
-            yield Figure(held.shown.value, name_of(held, language), unit)
+            yield Figure(held.shown.value, held.name(language).words, unit)
         yield Figure(row.gap.size, f"the gap of row {number}", unit)
         if row.count:
             yield Figure(Decimal(row.count.whole), f"the count of row {number}")
@@ -121,7 +121,7 @@ def _of_comparison(comparison: Comparison, language: str) -> Iterator[Figure]:
 
 def _of_day(day: Day, language: str) -> Iterator[Figure]:
     for held in day.eaten:
-        yield Figure(held.shown.value, name_of(held, language), "kcal")
+        yield Figure(held.shown.value, held.name(language).words, "kcal")
     yield Figure(day.balance.eaten, f"what {day.stop.person.name} ate", "kcal")
     yield Figure(day.balance.needed, "what the day needs", "kcal")
     yield Figure(day.balance.gap, "the gap of the day", "kcal")

@@ -84,7 +84,7 @@ def figure_names(result: LessonResult, say: Say) -> dict[str, str]:
         f"{stop}.card-{number}.{what}": say(f"correction_{what.replace('-', '_')}", move=text.name)
         for stop, movement in result.movements.items()
         for number, counted in enumerate(movement.counts, 1)
-        for text in [counted.move.texts.get(say.language) or counted.move.texts["en"]]
+        for text in [counted.move.text(say.language).words]
         for what in ("count", "left-over")
     }
     return {**foods, **eaten, **moves}

@@ -42,7 +42,7 @@ def move_view(index: int, stop: MoveStop, telling: Telling) -> MoveView:
 def _card(counted: MoveCount, compare: CompareStop, number: int, telling: Telling) -> MoveCardView:
     say = telling.say
     move, count, measure = counted.move, counted.count, compare.measure
-    text = move.texts.get(say.language) or move.texts["en"]
+    text = move.text(say.language).words
     row, gap = row_names(counted.row, say), say.quantity(counted.row.gap.size, measure)
     return MoveCardView(
         id=counted.move_id,

@@ -43,23 +43,20 @@ def holding_view(
 
 def food_name(holding: Holding, say: Say) -> str:
     """The lesson's own wording, or the library's name."""
-    if holding.item.name:
-        return holding.item.name
-    names = holding.food.entry.names if holding.food else {}
-    return names.get(say.language) or names["en"]
+    return holding.name(say.language).words
 
 
 def amount_words(holding: Holding, say: Say) -> str:
     """``1 medium``, as the page's language says it; ``2 × 1 rebanada`` for a multiple in another language."""
     serving = holding.serving
-    name = serving.portion.names.get(say.language) if serving and serving.portion else None
-    if serving is None or name is None:
+    name = serving.portion.name(say.language) if serving and serving.portion else None
+    if serving is None or name is None or name.foreign:
         return holding.item.amount or ""
     if serving.times == 1:
-        return name
+        return name.words
     if say.language == _WRITTEN_IN:
         return holding.item.amount or ""
-    return f"{say.number(as_decimal(serving.times))} × {name}"
+    return f"{say.number(as_decimal(serving.times))} × {name.words}"
 
 
 def weight(holding: Holding, say: Say) -> str:

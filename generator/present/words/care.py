@@ -34,5 +34,4 @@ def _foods(result: LessonResult) -> tuple[Food, ...]:
 
 
 def _names(foods: Iterator[Food], say: Say) -> tuple[str, ...]:
-    names = (food.entry.names for food in foods)
-    return tuple(one.get(say.language) or one["en"] for one in names)
+    return tuple(food.name(say.language).words for food in foods)

@@ -24,7 +24,7 @@ def count_truths(result: LessonResult, say: Say) -> tuple[CountTruthView, ...]:
 
 
 def _truth(counted: MoveCount, grades: Grades, say: Say) -> CountTruthView:
-    name = (counted.move.texts.get(say.language) or counted.move.texts["en"]).name
+    name = counted.move.text(say.language).words.name
     found = move_minutes(counted.move, counted.row.gap.size, grades)
     if found is None:
         says = say("count_truth_none", move=name)

@@ -7,6 +7,7 @@ import sqlite3
 
 from generator.model.food_record import FoodRecord
 from generator.model.library import Library
+from generator.model.wording import FALLBACK
 from generator.problems import LessonError, Place, Problem
 from generator.read.explain import did_you_mean
 from generator.read.fooddata.index import INDEX, record
@@ -34,7 +35,9 @@ def record_to_add(
         refuse(f"no record {fdc} is in the index of foods", hint, INDEX)
     for food in library.foods.values():
         if food.entry.fdc == fdc:
-            hint = f"write {{food: {food.id}, amount: {food.entry.portions[0].names['en']}}}"
+            hint = (
+                f"write {{food: {food.id}, amount: {food.entry.portions[0].name(FALLBACK).words}}}"
+            )
             refuse(f"the record {fdc} is in your library already, as `{food.id}`", hint)
     if id_ in library.foods:
         refuse(f"`{id_}` is the id of another food", "choose another with --id")

@@ -9,6 +9,7 @@ from collections.abc import Mapping
 
 from generator.model.food import Food
 from generator.model.food_record import FoundRecord
+from generator.model.wording import FALLBACK
 
 _WORD = re.compile(r"[^\W_]+")
 _RECORDS = """
@@ -41,7 +42,7 @@ def find_in_library(foods: Mapping[str, Food], wanted: str, most: int) -> tuple[
     """Foods of the library whose names in any language, or whose record, hold every word."""
     words = words_of(wanted)
     ranked = [
-        (rank, len(food.entry.names["en"]), id_)
+        (rank, len(food.name(FALLBACK).words), id_)
         for id_, food in foods.items()
         if words and (rank := _rank(food, words)) is not None
     ]

@@ -108,7 +108,7 @@ def _moves(heading: str, movement: Movement, say: Say) -> tuple[Content, ...]:
 
 
 def _move(heading: str, counted: CountedMove, measure: Measure, say: Say) -> MoveCount:
-    text = counted.move.texts.get(say.language) or counted.move.texts["en"]
+    text = counted.move.text(say.language).words
     left = counted.count.left_over
     return MoveCount(
         heading=heading,
