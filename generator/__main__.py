@@ -39,8 +39,7 @@ def main(words: list[str]) -> int:
 def install(lock: str) -> int:
     """Make `.venv` hold what a lock file names. A stamp inside says which ones it holds."""
     stamp = VENV / "plumline-stamp.txt"
-    whole = stamp.exists() and shutil.which(tool("plumline"))
-    held = stamp.read_text(encoding="utf-8") if whole else ""
+    held = stamp.read_text("utf-8") if stamp.exists() and shutil.which(tool("plumline")) else ""
     if mark(lock) in held:
         return 0
     growing = mark(SITE) in held
