@@ -24,7 +24,7 @@ import imageio_ffmpeg
 ROOT = Path(__file__).parents[1]
 sys.path.insert(0, str(ROOT))
 
-from generator.present.assets.bundle import join_script  # noqa: E402  # run as a file, beside generator/
+from generator.present.assets.bundle import join_script, sources  # noqa: E402  # run as a file, beside generator/
 from tests import chromium  # noqa: E402  # the same
 from tests.conftest import QUIET  # noqa: E402  # the same
 from tests.local_server import serving  # noqa: E402  # the same
@@ -118,9 +118,9 @@ class Ask:
 
 def write_page(folder: Path) -> None:
     """A lesson of nothing but pauses, with the script of the real pages."""
-    scripts = {path.name: path.read_text("utf-8") for path in (ROOT / "theme/js").glob("*.js")}
+    scripts = sources(ROOT / "theme", "js")
     for name in ("lesson.js", "video.js"):
-        (folder / name).write_text(join_script(name, scripts), "utf-8")
+        (folder / name).write_text(join_script(f"js/{name}", scripts), "utf-8")
     pauses = [
         [f"{number * APART:.3f}", f"stop-{number}"] for number in range(1, PAUSES + SPARE + 1)
     ]

@@ -131,9 +131,9 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
     styles, scripts = sources(folder, "css"), sources(folder, "js")
     own = ("recording",) if recording else ()
     for name in (*_STYLES, *own):
-        yield Output(f"assets/{name}.css", join_styles(f"{name}.css", styles))
+        yield Output(f"assets/{name}.css", join_styles(f"css/{name}.css", styles))
     for name in (*_SCRIPTS, *own):
-        yield Output(f"assets/{name}.js", join_script(f"{name}.js", scripts))
+        yield Output(f"assets/{name}.js", join_script(f"js/{name}.js", scripts))
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
     yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())

@@ -10,7 +10,7 @@ from tempfile import TemporaryDirectory
 
 import imageio_ffmpeg
 
-from generator.present.assets.bundle import join_script
+from generator.present.assets.bundle import join_script, sources
 from generator.read.source import read_source
 
 ROOT = Path(__file__).parents[2]
@@ -19,21 +19,21 @@ PAUSES = [["1.0", "think"], ["2.0", "lunch"], ["2.0", "move"]]
 
 def write_page(folder: Path, *, language: str = "en", library: str = "draw.js") -> None:
     """Write index.html, its script, its video and a figure into a folder."""
-    scripts = {
-        path.name: path.read_text(encoding="utf-8") for path in (ROOT / "theme" / "js").glob("*.js")
-    }
+    scripts = sources(ROOT / "theme", "js")
     # On a real page the chart comes with a bundle of much else; here it comes by itself.
-    scripts["chart.js"] = 'import { GapChart } from "./gap-chart.js";\nGapChart.define();\n'
+    scripts["js/chart.js"] = 'import { GapChart } from "./gap-chart.js";\nGapChart.define();\n'
     for name in ("lesson.js", "video.js", "chart.js"):
-        (folder / name).write_text(join_script(name, scripts), encoding="utf-8")
+        (folder / name).write_text(join_script(f"js/{name}", scripts), encoding="utf-8")
     words = read_source(
         language, (ROOT / "site_data" / "words" / f"{language}.yaml").read_text(encoding="utf-8")
     ).data
     assert isinstance(words, dict)
     spoken = {key: text for key, text in words.items() if key.startswith("js_")}
     later = {key: text for key, text in words.items() if key.startswith("later_play_")}
-    scripts["more-texts.js"] = f"export const moreTexts = {json.dumps(later)};"
-    (folder / f"play-{language}.js").write_text(join_script("play.js", scripts), encoding="utf-8")
+    scripts["js/more-texts.js"] = f"export const moreTexts = {json.dumps(later)};"
+    (folder / f"play-{language}.js").write_text(
+        join_script("js/play.js", scripts), encoding="utf-8"
+    )
     html = PAGE.format(
         language=language, library=library, pauses=json.dumps(PAUSES), words=json.dumps(spoken)
     )

@@ -1,4 +1,4 @@
 /** What a lesson page with a day in it gets once it is shown: the learner's decision. */
-import { DayBalance } from "./day-balance.js";
+import { DayBalance } from "../stops/day/element.js";
 
 DayBalance.define();

@@ -34,17 +34,19 @@ _Imports = Callable[[str, _Files], list[str]]
 
 
 def sources(theme: Path, kind: str) -> dict[str, str]:
-    """The theme's files of a kind, ``css`` or ``js``: texts by their name below its folder."""
-    folder = theme / kind
-    files = sorted(folder.rglob(f"*.{kind}"))
-    return {file.relative_to(folder).as_posix(): file.read_text("utf-8") for file in files}
+    """The theme's files of a kind, ``css`` or ``js``: texts by name, such as ``js/lesson.js``.
+
+    They stand in the folder of that name, and what belongs to one kind of stop in ``stops/``.
+    """
+    files = [file for part in (kind, "stops") for file in sorted((theme / part).rglob(f"*.{kind}"))]
+    return {file.relative_to(theme).as_posix(): file.read_text("utf-8") for file in files}
 
 
 def join_script(entry: str, files: _Files) -> str:
     """Join a module and all it imports into one classic script in strict mode.
 
     Args:
-        entry: name of the module that starts everything, such as ``lesson.js``.
+        entry: name of the module that starts everything, such as ``js/lesson.js``.
         files: texts by name, with ``/`` between folders.
 
     Raises:

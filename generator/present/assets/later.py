@@ -12,7 +12,7 @@ from generator.present.words.say import Say
 
 WORKER = "sw.js"
 """The service worker stands at the site's root: it may answer nothing above its own folder."""
-_TEXTS = "more-texts.js"
+_TEXTS = "js/more-texts.js"
 _PLAY = "later_play_"
 
 
@@ -20,12 +20,12 @@ def later_files(theme: Path, says: Iterable[Say]) -> Iterator[Output]:
     """The bundles with their texts, once for each language, and what they all share."""
     scripts, styles = sources(theme, "js"), sources(theme, "css")
     for name in ("later.css", "home.css", "play.css"):
-        yield Output(f"assets/{name}", join_styles(name, styles))
+        yield Output(f"assets/{name}", join_styles(f"css/{name}", styles))
     for say in says:
         for name in ("later", "home", "play"):
-            bundle = join_script(f"{name}.js", {**scripts, _TEXTS: _texts_module(say, name)})
+            bundle = join_script(f"js/{name}.js", {**scripts, _TEXTS: _texts_module(say, name)})
             yield Output(f"assets/{name}-{say.locale}.js", bundle)
-    yield Output(WORKER, join_script(WORKER, scripts))
+    yield Output(WORKER, join_script(f"js/{WORKER}", scripts))
 
 
 def _texts_module(say: Say, bundle: str) -> str:

@@ -1,7 +1,7 @@
-import { announce } from "./announce.js";
-import { bringPlay } from "./play-loader.js";
-import { lessonStore } from "./store.js";
-import { say } from "./words.js";
+import { announce } from "../../js/announce.js";
+import { bringPlay } from "../../js/play-loader.js";
+import { lessonStore } from "../../js/store.js";
+import { say } from "../../js/words.js";
 
 /**
  * Keeps the count of its move covered until its row was found, its working was opened or the

@@ -1,7 +1,7 @@
-import { readTenths } from "./gap-arithmetic.js";
-import { bringPlay } from "./play-loader.js";
-import { lessonStore } from "./store.js";
-import { say } from "./words.js";
+import { readTenths } from "../../js/gap-arithmetic.js";
+import { bringPlay } from "../../js/play-loader.js";
+import { lessonStore } from "../../js/store.js";
+import { say } from "../../js/words.js";
 
 /**
  * Takes answers for the rows of a comparison, says what it sees in them, and lets the learner try

@@ -1,5 +1,5 @@
-import { lessonStore } from "./store.js";
-import { say } from "./words.js";
+import { lessonStore } from "../../js/store.js";
+import { say } from "../../js/words.js";
 
 /**
  * Takes the learner's decision which way an invented day leans, and says whether the numbers lean
