@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from generator.compute.reading_level import hardest, reading
 from generator.compute.result import LessonResult
+from generator.language import language_of
 from generator.model.texts import file_texts
 from generator.problems import Problem, Weight
 
@@ -16,13 +16,16 @@ _READ = {"summary", "you_need", "goals", "prompt", "hint", "reveal", "ideas", "d
 def easy_to_read(result: LessonResult) -> Iterator[Problem]:
     """A question when the learner's texts together lie above the lesson's reading grade."""
     lesson = result.lesson
+    formula = language_of(lesson.language).reading_level
+    if formula is None:
+        return
     texts = [text for path, text in file_texts(lesson.file) if _READ & set(path)]
     whole = "\n".join(
         text if text.rstrip().endswith((".", "?", "!")) else f"{text}." for text in texts
     )
-    found = reading(whole, lesson.language)
+    found = formula.reading(whole)
     aim = lesson.file.reading_grade or max(lesson.file.grades.last, 3)
     if found and found.grade > aim:
-        named = "; ".join(f"“{sentence}”" for sentence in hardest(whole, lesson.language))
+        named = "; ".join(f"“{sentence}”" for sentence in formula.hardest(whole))
         what = f"the learner's texts read like grade {found.grade}, and the lesson aims at {aim}"
         yield Problem(lesson.places.at("title"), what, f"shorten first: {named}", Weight.QUESTION)

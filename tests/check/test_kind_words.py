@@ -6,6 +6,7 @@ The rule of the project's own care promise; AAP 2016 (Golden and others, Pediatr
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -44,6 +45,9 @@ ASKED = [
     "It is fattening.",
     "Go on a diet.",
     "They are dieting.",
+]
+
+ASKED_IN_SPANISH = [
     "Vamos a quemar calorías.",
     "Quema las calorías.",
     "Salta para quemarlo.",
@@ -81,6 +85,9 @@ LEFT_ALONE = [
     "Clean your hands.",
     "A cheese sandwich.",
     "Energy is what food gives the body.",
+]
+
+LEFT_ALONE_IN_SPANISH = [
     "Cuidado, la olla quema.",
     "Las calorías dan energía.",
     "Un buen paseo.",
@@ -91,14 +98,25 @@ LEFT_ALONE = [
 ]
 
 
-def found(folder: Path, words: str) -> list[str]:
-    text = GOOD.replace("What do you like?", f'"{words}"')
-    return [str(problem.place).split(":", 1)[1] for problem in kind_words(worked(folder, text))]
+def found(folder: Path, words: str, language: str = "en") -> list[str]:
+    result = worked(folder, GOOD.replace("What do you like?", f'"{words}"'))
+    in_it = replace(result, lesson=replace(result.lesson, language=language))
+    return [str(problem.place).split(":", 1)[1] for problem in kind_words(in_it)]
 
 
 @pytest.mark.parametrize("words", ASKED)
 def test_asked_about(tmp_path: Path, words: str) -> None:
     assert found(tmp_path, words) == ["30:15"]
+
+
+@pytest.mark.parametrize("words", ASKED_IN_SPANISH)
+def test_asked_about_in_spanish(tmp_path: Path, words: str) -> None:
+    assert found(tmp_path, words, "es") == ["30:15"]
+
+
+@pytest.mark.parametrize("words", LEFT_ALONE_IN_SPANISH)
+def test_left_alone_in_spanish(tmp_path: Path, words: str) -> None:
+    assert found(tmp_path, words, "es") == []
 
 
 @pytest.mark.parametrize("words", LEFT_ALONE)

@@ -9,20 +9,21 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.check.claims.claim import Claim, Form, Leeway
-from generator.check.claims.english import ENGLISH
-from generator.check.claims.grammar import Grammar
+from generator.check.claims.claim import Claim
 from generator.check.claims.judge import holds
 from generator.check.claims.offer import offer
 from generator.check.claims.pairs import Pair
 from generator.check.claims.read import claims_of
-from generator.check.claims.spanish import SPANISH
+from generator.language import KNOWN, Language, language_of
+from generator.language.form import Form, Leeway
 
 WRONG = Claim(Form.TIMES, Leeway.PLAIN, Fraction(2), "twice", 0, 5)
 
 
 def offered(first: int, second: int, language: str = "en") -> str:
-    return offer(WRONG, Pair(Decimal(first), Decimal(second)), "kcal", language).split("`")[1]
+    return offer(
+        WRONG, Pair(Decimal(first), Decimal(second)), "kcal", language_of(language).phrases
+    ).split("`")[1]
 
 
 @pytest.mark.parametrize(
@@ -60,14 +61,14 @@ _SENTENCES = {
 """By language, whether the phrase ends the sentence, and whether a measure has to follow."""
 
 
-@given(st.integers(1, 2000), st.integers(1, 2000), st.sampled_from((ENGLISH, SPANISH)))
+@given(st.integers(1, 2000), st.integers(1, 2000), st.sampled_from(tuple(KNOWN.values())))
 def test_an_offered_phrase_is_read_back_and_holds(
-    first: int, second: int, grammar: Grammar
+    first: int, second: int, language: Language
 ) -> None:
-    phrase = offered(first, second, grammar.tag)
-    sentence = _SENTENCES[grammar.tag, "kcal" in phrase or "same" in phrase, "veces" in phrase]
+    phrase = offered(first, second, language.tag)
+    sentence = _SENTENCES[language.tag, "kcal" in phrase or "same" in phrase, "veces" in phrase]
     sentence = sentence.format(phrase)
-    claims = list(claims_of(sentence, grammar))
+    claims = list(claims_of(sentence, language.claims))
     assert claims, sentence
     for claim in claims:
         assert holds(claim, Pair(Decimal(first), Decimal(second))), (claim, first, second)

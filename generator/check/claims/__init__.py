@@ -7,23 +7,22 @@ from dataclasses import dataclass
 from decimal import Decimal
 from itertools import combinations
 
-from generator.check.claims.claim import Claim, Form
-from generator.check.claims.english import ENGLISH
-from generator.check.claims.grammar import Grammar
+from generator.check.claims.claim import Claim
 from generator.check.claims.judge import holds
 from generator.check.claims.offer import offer
 from generator.check.claims.pairs import Pair, Subject, subject
 from generator.check.claims.read import Sentence, claims_of, clause_before, sentences
-from generator.check.claims.spanish import SPANISH
 from generator.check.texts import place_inside
 from generator.compute.result import Comparison, Day, LessonResult
+from generator.language import Language, language_of
+from generator.language.form import Form
+from generator.language.grammar import Grammar
 from generator.model.measure import Measure
 from generator.model.stops import Stop
 from generator.model.stops.compare import CompareStop
 from generator.model.stops.move import MoveStop
 from generator.problems import Place, Problem, Weight
 
-_GRAMMARS: dict[str, Grammar] = {"en": ENGLISH, "es": SPANISH}
 _TEXTS = ("say", "prompt", "hint", "reveal", "ideas")
 """Fields of a stop that a family hears or reads."""
 _DIRECTIONS = {Form.MORE, Form.LESS, Form.MOST, Form.LEAST}
@@ -34,22 +33,21 @@ def words_against_numbers(result: LessonResult) -> Iterator[Problem]:
     yield from claim_questions(result, result.lesson.language)
 
 
-def claim_questions(result: LessonResult, language: str) -> Iterator[Problem]:
+def claim_questions(result: LessonResult, tag: str) -> Iterator[Problem]:
     """Questions about claims that the numbers do not bear out, each with a phrase that does hold.
 
     Args:
-        result: the lesson with its numbers; its texts are in ``language``.
-        language: tag of BCP 47; in a language without a grammar nothing is questioned.
+        result: the lesson with its numbers; its texts are in the language of ``tag``.
+        tag: of BCP 47; in a language of which nothing is known nothing is questioned.
     """
-    grammar = _GRAMMARS.get(language.partition("-")[0])
-    if grammar is None:
-        return
+    language = language_of(tag)
+    grammar = language.claims
     for index, stop in enumerate(result.lesson.file.stops):
         for place, text in _texts(result, index, stop):
             for sentence in sentences(text, grammar):
                 for claim in claims_of(sentence.text, grammar):
                     if not _of_amounts(claim, stop, grammar):
-                        about, where = _about(result, index, claim, sentence, grammar)
+                        about, where = _about(result, index, claim, sentence, language)
                         at = max(text.find(sentence.text), 0) + claim.start
                         spot = place_inside(result.lesson, place, text, at)
                         yield from _question(spot, claim, sentence, about, where)
@@ -62,22 +60,22 @@ class _Where:
     name: str
     """Id of the compare stop or the day."""
     unit: str
-    grammar: Grammar
+    language: Language
 
 
 def _about(
-    result: LessonResult, index: int, claim: Claim, sentence: Sentence, grammar: Grammar
+    result: LessonResult, index: int, claim: Claim, sentence: Sentence, language: Language
 ) -> tuple[Subject, _Where]:
     """What a claim is about: the day of its own stop, else a comparison."""
     name = result.lesson.stop_id(index)
-    measure = _measure(claim, sentence, grammar)
+    measure = _measure(claim, sentence, language.claims)
     if name in result.days and measure in {None, Measure.ENERGY}:
-        return _of_day(result.days[name]), _Where(name, Measure.ENERGY.unit, grammar)
+        return _of_day(result.days[name]), _Where(name, Measure.ENERGY.unit, language)
     comparison = _comparison(result, index, measure)
     if comparison is None:
-        return Subject((), named=False), _Where("", "", grammar)
-    where = _Where(comparison.stop.id, comparison.stop.measure.unit, grammar)
-    return subject(claim, sentence, comparison, grammar), where
+        return Subject((), named=False), _Where("", "", language)
+    where = _Where(comparison.stop.id, comparison.stop.measure.unit, language)
+    return subject(claim, sentence, comparison, language), where
 
 
 def _of_day(day: Day) -> Subject:
@@ -146,9 +144,9 @@ def _question(
     failing = [pair for pair in about.pairs if not holds(claim, pair)]
     if not failing or (len(failing) < len(about.pairs) and not about.every):
         return
-    said = clause_before(sentence.text, claim.start, where.grammar).lstrip() + claim.text
+    said = clause_before(sentence.text, claim.start, where.language.claims).lstrip() + claim.text
     anywhere = "" if about.named else f" for any row or total of `{where.name}`"
-    way_out = offer(claim, _nearest(claim, failing), where.unit, where.grammar.tag)
+    way_out = offer(claim, _nearest(claim, failing), where.unit, where.language.phrases)
     yield Problem(place, f"“{said}” does not hold{anywhere}", way_out, Weight.QUESTION)
 
 

@@ -5,8 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import assert_never
 
-from generator.check.claims.claim import Claim, Form, Leeway, within
+from generator.check.claims.claim import Claim, within
 from generator.check.claims.pairs import Pair
+from generator.language.form import Form, Leeway
 
 
 def holds(claim: Claim, pair: Pair) -> bool:

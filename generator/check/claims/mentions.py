@@ -7,8 +7,9 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from generator.check.claims.grammar import Grammar
 from generator.compute.result import Comparison
+from generator.language import Language
+from generator.language.grammar import Grammar
 
 Seat = tuple[int, int]
 """Row and side of a food, both counted from 0."""
@@ -26,17 +27,17 @@ class Mention:
     """The side named, counted from 0."""
 
 
-def mentions(sentence: str, comparison: Comparison, grammar: Grammar) -> tuple[Mention, ...]:
+def mentions(sentence: str, comparison: Comparison, language: Language) -> tuple[Mention, ...]:
     """What one sentence names; for many sentences make one ``Finder``."""
-    return Finder(comparison, grammar).mentions(sentence)
+    return Finder(comparison, language).mentions(sentence)
 
 
 class Finder:
     """Finds the foods and sides of one comparison in sentences."""
 
-    def __init__(self, comparison: Comparison, grammar: Grammar) -> None:
-        names = _names(comparison, grammar.tag)
-        self._own = _own_words(names, comparison, grammar)
+    def __init__(self, comparison: Comparison, language: Language) -> None:
+        names = _names(comparison, language.tag)
+        self._own = _own_words(names, comparison, language.claims)
         self._names = sorted(names.items(), key=lambda named: len(named[0]), reverse=True)
 
     def mentions(self, sentence: str) -> tuple[Mention, ...]:

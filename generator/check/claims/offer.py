@@ -2,102 +2,20 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 from math import floor
 
-from generator.check.claims.claim import Claim, Form
+from generator.check.claims.claim import Claim
 from generator.check.claims.pairs import Pair
-
-
-@dataclass(frozen=True, slots=True)
-class _Words:
-    """What the phrases are made of, in one language."""
-
-    same: str
-    alike: str
-    more: str
-    less: str
-    about: str
-    almost: str
-    over: str
-    under: str
-    times: tuple[str, ...]
-    """From 2 to 10 times."""
-    parts: tuple[str, ...]
-    """From a half to a tenth."""
-
-
-_WORDS = {
-    "en": _Words(
-        same="the same",
-        alike="about the same",
-        more="more",
-        less="less",
-        about="about ",
-        almost="almost ",
-        over="more than ",
-        under="less than ",
-        times=(
-            "twice",
-            *(
-                f"{n} times"
-                for n in ["three", "four", "five", "six", "seven", "eight", "nine", "ten"]
-            ),
-        ),
-        parts=(
-            "half",
-            *[
-                "a third",
-                "a quarter",
-                "a fifth",
-                "a sixth",
-                "a seventh",
-                "an eighth",
-                "a ninth",
-                "a tenth",
-            ],
-        ),
-    ),
-    "es": _Words(
-        same="lo mismo",
-        alike="más o menos lo mismo",
-        more="más",
-        less="menos",
-        about="más o menos ",
-        almost="casi ",
-        over="más de ",
-        under="menos de ",
-        times=(
-            "el doble",
-            "el triple",
-            *(f"{n} veces" for n in ["cuatro", "cinco", "seis", "siete", "ocho", "nueve", "diez"]),
-        ),
-        parts=(
-            "la mitad",
-            *(
-                f"un {part}"
-                for part in [
-                    "tercio",
-                    "cuarto",
-                    "quinto",
-                    "sexto",
-                    "séptimo",
-                    "octavo",
-                    "noveno",
-                    "décimo",
-                ]
-            ),
-        ),
-    ),
-}
+from generator.language.form import Form
+from generator.language.phrases import Phrases
 
 _PLAIN = {Form.MORE, Form.LESS, Form.GAP}
 """Forms that a ratio would not help to put right."""
 
 
-def offer(claim: Claim, pair: Pair, unit: str, language: str) -> str:
+def offer(claim: Claim, pair: Pair, unit: str, words: Phrases) -> str:
     """Say what is true of a pair and which phrase holds, for the educator to take over."""
     if claim.form in {Form.MOST, Form.LEAST}:
         held = max(pair.others) if claim.form is Form.MOST else min(pair.others)
@@ -105,10 +23,10 @@ def offer(claim: Claim, pair: Pair, unit: str, language: str) -> str:
     known = (
         _against(pair) if claim.form in _PLAIN or 0 in {pair.first, pair.second} else _ratio(pair)
     )
-    return f"{known}: say `{_phrase(claim.form, pair, unit, _WORDS[language])}`"
+    return f"{known}: say `{_phrase(claim.form, pair, unit, words)}`"
 
 
-def _phrase(form: Form, pair: Pair, unit: str, words: _Words) -> str:
+def _phrase(form: Form, pair: Pair, unit: str, words: Phrases) -> str:
     larger, smaller = max(pair.first, pair.second), min(pair.first, pair.second)
     more = pair.first > pair.second
     if larger == smaller:
@@ -123,7 +41,7 @@ def _phrase(form: Form, pair: Pair, unit: str, words: _Words) -> str:
     return multiple or f"{larger - smaller:,} {unit} {words.more if more else words.less}"
 
 
-def _multiple(times: Fraction, words: _Words, *, more: bool) -> str:
+def _multiple(times: Fraction, words: Phrases, *, more: bool) -> str:
     """``more than four times`` for 4.6, ``less than a quarter`` for its inverse; nothing below 1.7."""
     names = words.times if more else words.parts
     nearest, below = floor(times + Fraction(1, 2)), floor(times)

@@ -6,11 +6,13 @@ import re
 from dataclasses import dataclass
 from decimal import Decimal
 
-from generator.check.claims.claim import Claim, Form
-from generator.check.claims.grammar import Grammar, plain_digits
+from generator.check.claims.claim import Claim
 from generator.check.claims.mentions import Mention, Seat, mentions
 from generator.check.claims.read import Sentence, rows_called
 from generator.compute.result import Comparison
+from generator.language import Language
+from generator.language.form import Form
+from generator.language.grammar import Grammar, plain_digits
 
 _BEFORE = re.compile(r"(\d[\d.,]*)\s*(?:[^\W\d_]+\s+){0,2}$")
 _AFTER = re.compile(r"\s*(?:[^\W\d_]+\s+){0,1}(\d[\d.,]*)")
@@ -46,11 +48,14 @@ class Subject:
     """Whether all of them must make it hold, as in *the first and the third row*; else one will do."""
 
 
-def subject(claim: Claim, sentence: Sentence, comparison: Comparison, grammar: Grammar) -> Subject:
+def subject(
+    claim: Claim, sentence: Sentence, comparison: Comparison, language: Language
+) -> Subject:
     """What a claim is about: numbers beside it, foods, rows, the total, a side, or anything."""
+    grammar = language.claims
     if numbers := _numbers_beside(claim, sentence.text, grammar):
         return Subject((numbers,), named=True)
-    named = mentions(sentence.text, comparison, grammar)
+    named = mentions(sentence.text, comparison, language)
     start, end = _clause(claim, sentence.text, grammar)
     here = [mention for mention in named if start <= mention.start < end] or list(named)
     foods = [mention for mention in here if mention.seats]

@@ -7,8 +7,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from generator.check.claims.claim import Claim, Form
-from generator.check.claims.grammar import Grammar
+from generator.check.claims.claim import Claim
+from generator.language.form import Form
+from generator.language.grammar import Grammar
 
 _SENTENCE = re.compile(r"[^.!?\n]*(?:[.!?](?!\s|$)[^.!?\n]*)*[.!?]*")
 """Up to a mark that ends a sentence; the point of 4.6 has no space after it."""

@@ -8,28 +8,17 @@ from decimal import Decimal
 from functools import partial
 from types import MappingProxyType
 
-from generator.check.claims.english import ENGLISH as ENGLISH_GRAMMAR
-from generator.check.claims.grammar import Grammar
 from generator.check.claims.mentions import Seat
-from generator.check.claims.spanish import SPANISH as SPANISH_GRAMMAR
 from generator.check.spoken_numbers.computed import comparison_of, near, written
-from generator.check.spoken_numbers.english import ENGLISH
-from generator.check.spoken_numbers.find import numbers_in
 from generator.check.spoken_numbers.judge import Fault, Judge
 from generator.check.spoken_numbers.missing import missing
 from generator.check.spoken_numbers.passes import figures
-from generator.check.spoken_numbers.spanish import SPANISH
 from generator.check.spoken_numbers.speech import Speech, captions_speech, script_speech
-from generator.check.spoken_numbers.tongue import Tongue
 from generator.check.spoken_numbers.whose import Follower, Seats
 from generator.compute.recorded import values_as_filmed
 from generator.compute.result import LessonResult
+from generator.language import Language, language_of
 from generator.problems import Problem, Weight
-
-_TONGUES: Mapping[str, tuple[Grammar, Tongue]] = {
-    "en": (ENGLISH_GRAMMAR, ENGLISH),
-    "es": (SPANISH_GRAMMAR, SPANISH),
-}
 
 
 def spoken_numbers(result: LessonResult) -> Iterator[Problem]:
@@ -40,23 +29,21 @@ def spoken_numbers(result: LessonResult) -> Iterator[Problem]:
     number the script says and the captions do not. ``passes.figures`` lists what is let through.
     """
     lesson = result.lesson
-    if lesson.language.partition("-")[0] not in _TONGUES:
-        return
-    grammar, _ = _TONGUES[lesson.language.partition("-")[0]]
-    script = tuple(script_speech(lesson, grammar))
-    yield from _questions(result, script, script, lesson.language)
+    language = language_of(lesson.language)
+    script = tuple(script_speech(lesson, language.claims))
+    yield from _questions(result, script, script, language)
     if file := lesson.captions.get(lesson.language):
-        heard = tuple(captions_speech(lesson, file, grammar))
-        yield from _questions(result, heard, script, lesson.language, values_as_filmed(result))
+        heard = tuple(captions_speech(lesson, file, language.claims))
+        yield from _questions(result, heard, script, language, values_as_filmed(result))
 
 
 def untranslated_numbers(result: LessonResult) -> Iterator[Problem]:
     """The same for captions in a language that the lesson has no translation for."""
     lesson = result.lesson
-    for language, file in lesson.captions.items():
-        tag = language.partition("-")[0]
-        if tag in _TONGUES and language not in {lesson.language, *lesson.translations}:
-            heard = tuple(captions_speech(lesson, file, _TONGUES[tag][0]))
+    for tag, file in lesson.captions.items():
+        if tag not in {lesson.language, *lesson.translations}:
+            language = language_of(tag)
+            heard = tuple(captions_speech(lesson, file, language.claims))
             yield from _questions(result, heard, (), language, values_as_filmed(result))
 
 
@@ -64,12 +51,11 @@ def _questions(
     result: LessonResult,
     heard: tuple[Speech, ...],
     script: tuple[Speech, ...],
-    language: str,
+    language: Language,
     filmed: Mapping[str, frozenset[Decimal]] = MappingProxyType({}),
 ) -> Iterator[Problem]:
     """What is wrong with what is heard; ``filmed`` is said by a film rightly, and told elsewhere."""
     scripts = {speech.index: speech for speech in script}
-    tongues = _TONGUES[language.partition("-")[0]]
     for speech in heard:
         given: set[Seat] = set()
         for number in _spoken(result, speech, language):
@@ -77,7 +63,7 @@ def _questions(
             if number.fault and number.value not in filmed.get(_id(result, speech), ()):
                 yield _problem(speech, number.fault)
         if speech.index in scripts:
-            for fault in missing(result, speech, scripts[speech.index], given, tongues):
+            for fault in missing(result, speech, scripts[speech.index], given, language):
                 yield _problem(speech, fault)
 
 
@@ -91,19 +77,19 @@ class _Spoken:
     fault: Fault | None
 
 
-def _spoken(result: LessonResult, speech: Speech, language: str) -> Iterator[_Spoken]:
+def _spoken(result: LessonResult, speech: Speech, language: Language) -> Iterator[_Spoken]:
     """The figures of one stop, judged."""
-    grammar, tongue = _TONGUES[language.partition("-")[0]]
     heard = [
-        (said, figures(said.text, numbers_in(said.text, language), tongue)) for said in speech.said
+        (said, figures(said.text, language.numbers_in(said.text), language.around))
+        for said in speech.said
     ]
     computed = near(result, speech.index) if any(numbers for _, numbers in heard) else ()
     if not computed:
         return
-    own = language == result.lesson.language  # else the foods may have other names than she says
-    comparison = comparison_of(result, speech.index) if own else None
-    follower = Follower(comparison, grammar, tongue) if comparison else None
-    judge = Judge(computed, partial(written, result, speech.index), comparison, grammar, tongue)
+    its_own = language.tag == language_of(result.lesson.language).tag  # else foods have other names
+    comparison = comparison_of(result, speech.index) if its_own else None
+    follower = Follower(comparison, language) if comparison else None
+    judge = Judge(computed, partial(written, result, speech.index), comparison, language)
     for said, numbers in heard:
         owners = follower.whose(said, numbers) if follower else tuple(frozenset() for _ in numbers)
         for number, seats in zip(numbers, owners, strict=True):

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.check.claims.mentions import Seat
-from generator.check.spoken_numbers.find import numbers_in
 from generator.compute.result import Comparison, Day, LessonResult
+from generator.language import language_of
 from generator.model.amount import parse_amount
 from generator.model.stops.compare import CompareStop
 from generator.model.stops.day import DayStop
@@ -64,7 +64,7 @@ def written(result: LessonResult, index: int) -> frozenset[Decimal]:
 
     They pass, for a page shows them; whether they are true is a matter of those texts.
     """
-    file, language = result.lesson.file, result.lesson.language
+    file, language = result.lesson.file, language_of(result.lesson.language)
     found = {Decimal(file.minutes), Decimal(file.grades.first), Decimal(file.grades.last)}
     texts = [file.title, file.summary, *file.goals, *file.you_need]
     for stop in file.stops[: index + 1]:
@@ -74,7 +74,7 @@ def written(result: LessonResult, index: int) -> frozenset[Decimal]:
         found |= set(_amounts(result, stop.id or ""))
         if isinstance(stop, DayStop):
             found.add(Decimal(stop.person.age))
-    found |= {number.value for text in texts for number in numbers_in(text, language)}
+    found |= {number.value for text in texts for number in language.numbers_in(text)}
     return frozenset(found)
 
 

@@ -7,14 +7,14 @@ from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 
-from generator.check.claims.claim import Leeway, within
-from generator.check.claims.grammar import Grammar
+from generator.check.claims.claim import within
 from generator.check.claims.mentions import Seat
 from generator.check.spoken_numbers.computed import Figure, name_at, value_at
-from generator.check.spoken_numbers.number import Number
 from generator.check.spoken_numbers.speech import Said
-from generator.check.spoken_numbers.tongue import Tongue
 from generator.compute.result import Comparison
+from generator.language import Language
+from generator.language.form import Leeway
+from generator.language.number import Number
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,12 +38,11 @@ class Judge:
     written: Callable[[], frozenset[Decimal]]
     """What the educator wrote on the page by then; looked up only for a number that is no figure."""
     comparison: Comparison | None
-    grammar: Grammar
-    tongue: Tongue
+    language: Language
 
     def fault(self, said: Said, number: Number, seats: frozenset[Seat]) -> Fault | None:
         """What is wrong with a number that is said of some foods, or of none."""
-        leeway = self.grammar.leeway(" ".join(said.text[: number.start].split()[-3:]))
+        leeway = self.language.claims.leeway(" ".join(said.text[: number.start].split()[-3:]))
         offset = said.start + number.start
         if self.comparison and seats and self._held(said, number):
             wrong = self._of_food(number, seats, leeway, self.comparison)
@@ -56,10 +55,10 @@ class Judge:
 
     def _held(self, said: Said, number: Number) -> bool:
         """Whether the number is what a food holds, and no step of a calculation."""
-        if self.tongue.more_after.match(said.text[number.end :]):
+        if self.language.around.more_after.match(said.text[number.end :]):
             return False
-        holds = self.tongue.holds_before.search(said.text[: number.start])
-        return bool(holds) or not self.tongue.sum_words.search(said.text)
+        holds = self.language.around.holds_before.search(said.text[: number.start])
+        return bool(holds) or not self.language.around.sum_words.search(said.text)
 
     def _of_food(
         self, number: Number, seats: frozenset[Seat], leeway: Leeway, comparison: Comparison
@@ -67,7 +66,7 @@ class Judge:
         values = [value_at(comparison, seat) for seat in sorted(seats)]
         if any(_agree(number.value, value, leeway) for value in values):
             return None
-        language, unit = self.grammar.tag, comparison.stop.measure.unit
+        language, unit = self.language.tag, comparison.stop.measure.unit
         names = " or ".join(
             dict.fromkeys(name_at(comparison, seat, language) for seat in sorted(seats))
         )

@@ -6,15 +6,13 @@ from collections.abc import Iterator
 from collections.abc import Set as AbstractSet
 from decimal import Decimal
 
-from generator.check.claims.grammar import Grammar
 from generator.check.claims.mentions import Seat
 from generator.check.spoken_numbers.computed import name_at, value_at
-from generator.check.spoken_numbers.find import numbers_in
 from generator.check.spoken_numbers.judge import Fault
 from generator.check.spoken_numbers.speech import Speech
-from generator.check.spoken_numbers.tongue import Tongue
 from generator.check.spoken_numbers.whose import Follower
 from generator.compute.result import Comparison, LessonResult
+from generator.language import Language
 
 
 def missing(
@@ -22,7 +20,7 @@ def missing(
     heard: Speech,
     script: Speech,
     given: AbstractSet[Seat],
-    tongues: tuple[Grammar, Tongue],
+    language: Language,
 ) -> Iterator[Fault]:
     """Foods of a compare stop that are named, and whose number is not said there.
 
@@ -35,23 +33,22 @@ def missing(
         heard: what is said at the stop, in captions or in the script itself.
         script: what the script says there.
         given: foods that were given a number, right or wrong.
-        tongues: the language.
+        language: of what is heard and of the script.
     """
     comparison = result.comparisons.get(result.lesson.stop_id(heard.index))
-    if comparison is None:
-        return
-    grammar, tongue = tongues
-    scripted = _numbers(script, grammar.tag)
+    if comparison is None or not language.number_words.begin:
+        return  # a number in words may well have been said
+    scripted = _numbers(script, language)
     seats = [(row, side) for row in range(len(comparison.rows)) for side in (0, 1)]
     wanted = [seat for seat in seats if value_at(comparison, seat) in scripted]
     if heard is script:
         wanted = seats if len(wanted) * 2 > len(seats) else []
-    spoken = _numbers(heard, grammar.tag)
+    spoken = _numbers(heard, language)
     unsaid = [s for s in wanted if s not in given and value_at(comparison, s) not in spoken]
-    named = _named(heard, Follower(comparison, grammar, tongue)) if unsaid else {}
+    named = _named(heard, Follower(comparison, language)) if unsaid else {}
     for seat in unsaid:
         if seat in named:
-            yield _fault(comparison, seat, named[seat], grammar.tag)
+            yield _fault(comparison, seat, named[seat], language.tag)
 
 
 def _fault(comparison: Comparison, seat: Seat, offset: int, language: str) -> Fault:
@@ -61,9 +58,9 @@ def _fault(comparison: Comparison, seat: Seat, offset: int, language: str) -> Fa
     return Fault(offset, frozenset({seat}), what, f"say {number}")
 
 
-def _numbers(speech: Speech, language: str) -> frozenset[Decimal]:
+def _numbers(speech: Speech, language: Language) -> frozenset[Decimal]:
     return frozenset(
-        number.value for said in speech.said for number in numbers_in(said.text, language)
+        number.value for said in speech.said for number in language.numbers_in(said.text)
     )
 
 

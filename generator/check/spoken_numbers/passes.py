@@ -7,8 +7,8 @@ from collections.abc import Sequence
 from decimal import Decimal
 from itertools import pairwise
 
-from generator.check.spoken_numbers.number import Number
-from generator.check.spoken_numbers.tongue import Tongue
+from generator.language.around_numbers import AroundNumbers
+from generator.language.number import Number
 
 _LARGEST_SMALL = 12
 """In words, up to here a number is mostly a word: *one of them*, *two lunches*, *three rows*."""
@@ -16,7 +16,7 @@ _AND = re.compile(r"\s*(?:,|and|or|to|y|o|e|u|a|-|–|,\s*(?:and|y))\s*")
 _RUN = re.compile(r"[\s,.…;:!-]*(?:and|then|y|luego)?[\s,.…;:!-]*")
 
 
-def figures(text: str, found: Sequence[Number], tongue: Tongue) -> tuple[Number, ...]:
+def figures(text: str, found: Sequence[Number], around: AroundNumbers) -> tuple[Number, ...]:
     """The numbers that must be figures of the lesson.
 
     Each of these rules lets one pass:
@@ -44,7 +44,7 @@ def figures(text: str, found: Sequence[Number], tongue: Tongue) -> tuple[Number,
         joined = previous is not None and _AND.fullmatch(text[previous.end : number.start])
         small = number.value <= _LARGEST_SMALL
         passed = (
-            number in aloud or _passes(text, number, tongue) or bool(joined and passed and small)
+            number in aloud or _passes(text, number, around) or bool(joined and passed and small)
         )
         if not passed:
             kept.append(number)
@@ -52,61 +52,61 @@ def figures(text: str, found: Sequence[Number], tongue: Tongue) -> tuple[Number,
     return tuple(kept)
 
 
-def _passes(text: str, number: Number, tongue: Tongue) -> bool:
+def _passes(text: str, number: Number, around: AroundNumbers) -> bool:
     head, tail = text[: number.start], text[number.end :]
     return bool(
-        tongue.labels_before.search(head)
-        or tongue.ordinal_after.match(tail)
-        or _time(number, head, tail, tongue)
-        or _date(number, head, tail, tongue)
-        or tongue.fraction_after.match(tail)
+        around.labels_before.search(head)
+        or around.ordinal_after.match(tail)
+        or _time(number, head, tail, around)
+        or _date(number, head, tail, around)
+        or around.fraction_after.match(tail)
         or re.match(r"/\d", tail)
         or re.search(r"\d/$", head)
-        or tongue.multiple_after.match(tail)
-        or _small_word(number, head, tail, tongue)
-        or _something_else(tail, tongue)
+        or around.multiple_after.match(tail)
+        or _small_word(number, head, tail, around)
+        or _something_else(tail, around)
     )
 
 
-def _time(number: Number, head: str, tail: str, tongue: Tongue) -> bool:
+def _time(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
     written = re.match(r":\d\d", tail) or re.search(r"\d:$", head)
     hour = (
-        number.value <= 24 and tongue.time_before.search(head) and not tongue.unit_after.match(tail)
+        number.value <= 24 and around.time_before.search(head) and not around.unit_after.match(tail)
     )
-    return bool(written or hour or tongue.time_after.match(tail))
+    return bool(written or hour or around.time_after.match(tail))
 
 
-def _date(number: Number, head: str, tail: str, tongue: Tongue) -> bool:
-    month = rf"(?:{tongue.month})"
+def _date(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
+    month = rf"(?:{around.month})"
     day = number.value <= 31 and (
         re.search(rf"\b{month}\s+(?:the\s+)?$", head)
         or re.match(rf"\s+(?:of\s+|de\s+)?{month}\b", tail)
     )
     year = (
-        1900 <= number.value <= 2099 and number.text.isdecimal() and tongue.year_before.search(head)
+        1900 <= number.value <= 2099 and number.text.isdecimal() and around.year_before.search(head)
     )
-    return bool((day or year) and not tongue.unit_after.match(tail))
+    return bool((day or year) and not around.unit_after.match(tail))
 
 
-def _small_word(number: Number, head: str, tail: str, tongue: Tongue) -> bool:
+def _small_word(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
     if not number.in_words or (number.bare and number.value > _LARGEST_SMALL):
         return False
-    if tongue.of_after.match(tail):
+    if around.of_after.match(tail):
         return True
     ends = re.match(r"\s*(?:[.,;:!?]|$)", tail)
-    return not tongue.unit_after.match(tail) and not (ends and tongue.holds_before.search(head))
+    return not around.unit_after.match(tail) and not (ends and around.holds_before.search(head))
 
 
-def _something_else(tail: str, tongue: Tongue) -> bool:
-    if tongue.unit_after.match(tail):
+def _something_else(tail: str, around: AroundNumbers) -> bool:
+    if around.unit_after.match(tail):
         return False
-    if tongue.of_after.match(tail):
+    if around.of_after.match(tail):
         return True
     word = re.match(r"\s+([^\W\d_]+)", tail)
     return (
         word is not None
-        and word[1].lower() not in tongue.follows
-        and not tongue.more_after.match(tail)
+        and word[1].lower() not in around.follows
+        and not around.more_after.match(tail)
     )
 
 

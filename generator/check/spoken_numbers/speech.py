@@ -8,8 +8,8 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 
 from generator.check.captions.on_air import on_air
-from generator.check.claims.grammar import Grammar
 from generator.check.claims.read import rows_called
+from generator.language.grammar import Grammar
 from generator.model.captions import CaptionFile, Cue, clock_ms
 from generator.model.lesson import Lesson
 from generator.problems import Place

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from generator.check.claims.grammar import Grammar
 from generator.check.claims.mentions import Finder, Mention, Seat
 from generator.check.claims.read import rows_called
-from generator.check.spoken_numbers.number import Number
 from generator.check.spoken_numbers.speech import Said
-from generator.check.spoken_numbers.tongue import Tongue
 from generator.compute.result import Comparison
+from generator.language import Language
+from generator.language.number import Number
 
 Seats = frozenset[Seat]
 """Rows and sides, counted from 0; nothing where no food is named."""
@@ -19,9 +18,9 @@ Seats = frozenset[Seat]
 class Follower:
     """Goes through the sentences of one stop and remembers the food last spoken of."""
 
-    def __init__(self, comparison: Comparison, grammar: Grammar, tongue: Tongue) -> None:
-        self._comparison, self._grammar, self._tongue = comparison, grammar, tongue
-        self._finder = Finder(comparison, grammar)
+    def __init__(self, comparison: Comparison, language: Language) -> None:
+        self._comparison, self._language = comparison, language
+        self._finder = Finder(comparison, language)
         self._before: list[Said] = []
 
     def whose(self, said: Said, numbers: Sequence[Number]) -> tuple[Seats, ...]:
@@ -56,7 +55,7 @@ class Follower:
         for said in reversed(self._before):
             if named := self._finder.mentions(said.text):
                 return self._seats(named, said)
-            if not self._tongue.carries_on.search(said.text):
+            if not self._language.around.carries_on.search(said.text):
                 break
         return frozenset()
 
@@ -75,7 +74,7 @@ class Follower:
             seats = (seats & theirs) or theirs
             foods = foods or bool(one.seats)
         in_rows = self._in_rows(
-            seats, said.rows if foods else rows_called(said.text, self._grammar)
+            seats, said.rows if foods else rows_called(said.text, self._language.claims)
         )
         if not foods and not in_rows:
             return frozenset()  # a side alone may mean any of its foods, or all of them

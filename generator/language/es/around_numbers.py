@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from generator.check.spoken_numbers.tongue import Tongue, after, before, words
+from generator.language.around_numbers import AroundNumbers, after, before, words
 
 _FOLLOWS = (
     "que y e o u menos más mas quita de en para por es son era hace hacen da dan queda quedan sobra"
@@ -10,7 +10,7 @@ _FOLLOWS = (
     " entonces sobre porque ahora cada otra juntos juntas solo sólo si del al a no él ella ellos"
 )
 
-SPANISH = Tongue(
+AROUND_NUMBERS = AroundNumbers(
     labels_before=before(
         "filas?", "pasos?", "paradas?", "partes?", "páginas?", "grados?", "lecciones", "lección",
         "capítulos?", "preguntas?", "problemas?", "tarjetas?", "láminas?", "rondas?", "nivel",

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
+
+from generator.language.number_words import NumberWords, Read, sign_of
 
 _UP_TO_19 = (
     "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen"
@@ -11,14 +14,11 @@ _UP_TO_19 = (
 _FROM_20 = "twenty thirty forty fifty sixty seventy eighty ninety"
 _UNITS = {word: value for value, word in enumerate(_UP_TO_19.split())}
 _TENS = {word: 10 * value for value, word in enumerate(_FROM_20.split(), 2)}
-BEGIN = frozenset({*_UNITS, *_TENS, "a"})
+_BEGIN = frozenset({*_UNITS, *_TENS, "a"})
 """Words a number can begin with."""
 
-Read = tuple[int, int]
-"""The value, and how many tokens it takes."""
 
-
-def read_english(tokens: Sequence[str], at: int) -> Read | None:
+def _read(tokens: Sequence[str], at: int) -> Read | None:
     """The longest number that begins at a token; a comma is a token of its own.
 
     Reads *one hundred ten*, *one hundred and ten*, *a hundred ten*, *twelve hundred*, *one thousand,
@@ -88,3 +88,15 @@ def _colloquial(tokens: Sequence[str], at: int) -> Read | None:
 
 def _word(tokens: Sequence[str], at: int) -> str:
     return tokens[at] if at < len(tokens) else ""
+
+
+NUMBER_WORDS = NumberWords(
+    read=_read,
+    begin=_BEGIN,
+    sign=sign_of(*(_BEGIN - {"a"}), "hundred", "thousand"),
+    thousands=re.compile(r"\d{1,3}(?:,\d{3})+(?:\.\d{1,2})?"),
+    plain=re.compile(r"\d+(?:\.\d{1,2})?"),
+    point=frozenset({"point"}),
+    half=(("and", "a", "half"),),
+    articles=frozenset({"a"}),
+)

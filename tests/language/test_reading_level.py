@@ -7,14 +7,13 @@ from decimal import Decimal
 
 import pytest
 
-from generator.compute.reading_level import (
-    Counts,
-    grade_level,
-    hardest,
-    perspicuity,
-    reading,
-)
-from generator.compute.syllables import english_syllables, spanish_syllables
+from generator.language import language_of
+from generator.language.en.reading_level import READING_LEVEL as ENGLISH
+from generator.language.en.reading_level import grade_level
+from generator.language.en.syllables import syllables as english_syllables
+from generator.language.es.reading_level import perspicuity
+from generator.language.es.syllables import syllables as spanish_syllables
+from generator.language.reading_level import Counts
 
 PLATYPUS = Counts(words=13, sentences=1, syllables=24)
 """“The Australian platypus is seemingly a hybrid of a mammal and reptilian creature.”"""
@@ -73,20 +72,20 @@ def test_spanish_words(word: str, syllables: int) -> None:
 
 
 def test_the_whole_way_gives_the_published_grade() -> None:
-    found = reading("Cool dogs wear da sunglasses.", "en")
+    found = ENGLISH.reading("Cool dogs wear da sunglasses.")
     assert found
     assert found.grade == Decimal("2.9")
 
 
 def test_hard_sentences_are_named_hardest_first() -> None:
     text = "We eat an apple at home. The international organisation recommends considerable moderation. We drink some water with it."
-    assert hardest(text, "en", 1) == (
+    assert ENGLISH.hardest(text, 1) == (
         "The international organisation recommends considerable moderation",
     )
 
 
 def test_nothing_is_said_without_words_or_without_a_formula() -> None:
-    assert reading("12 + 3", "en") is None
-    assert reading("Ein Satz.", "de") is None
+    assert ENGLISH.reading("12 + 3") is None
+    assert language_of("de").reading_level is None
     with pytest.raises(ValueError, match="no reading level"):
         grade_level(Counts(0, 0, 0))

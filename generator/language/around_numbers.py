@@ -1,4 +1,4 @@
-"""The words around a number that tell what it counts, in one language."""
+"""The words around a number that tell what it counts."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 
 @dataclass(frozen=True, slots=True)
-class Tongue:
+class AroundNumbers:
     """Patterns of one language; all ignore case.
 
     Those called *before* are searched in the text that ends where the number begins, those called

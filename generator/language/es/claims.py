@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
-from generator.check.claims.claim import Form, Leeway
-from generator.check.claims.grammar import Grammar, Kind, words
+from generator.language.form import Form, Leeway
+from generator.language.grammar import Grammar, Kind, words
 from generator.model.measure import Measure
 
 _ONES = ("dos", "tres", "cuatro", "cinco", "seis", "siete", "ocho", "nueve", "diez")
@@ -51,8 +51,7 @@ def _kind(form: Form, text: str) -> Kind:
     return Kind(form, _SIGNS[form], re.compile(rf"\b{text}", re.IGNORECASE))
 
 
-SPANISH = Grammar(
-    tag="es",
+CLAIMS = Grammar(
     claims=(
         _kind(Form.TIMES, rf"{_LEE}(?:el\s+)?{_MULTIPLE}"),
         _kind(Form.TIMES, rf"el\s+{_MULTIPLE}{_OF}"),

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
-from generator.check.claims.claim import Form, Leeway
+from generator.language.form import Form, Leeway
 from generator.model.measure import Measure
 
 
@@ -30,8 +30,6 @@ class Grammar:
     a week*, *half an apple* or *el doble de una tela* match none.
     """
 
-    tag: str
-    """Language tag of BCP 47, without a region."""
     claims: tuple[Kind, ...]
     """Tried in order; a stretch of text read by one is not read again by the next."""
     numbers: Mapping[str, Fraction]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from generator.check.spoken_numbers.tongue import Tongue, after, before, words
+from generator.language.around_numbers import AroundNumbers, after, before, words
 
 _FOLLOWS = (
     "than and or minus plus take less more fewer from in for at on to is are was makes make gives"
@@ -11,7 +11,7 @@ _FOLLOWS = (
     " take-away together away left exactly about almost nearly if it its he she they you we I"
 )
 
-ENGLISH = Tongue(
+AROUND_NUMBERS = AroundNumbers(
     labels_before=before(
         "rows?", "steps?", "stops?", "parts?", "pages?", "grades?", "lessons?", "chapters?",
         "questions?", "problems?", "cards?", "slides?", "rounds?", "levels?", "rooms?", "numbers?",

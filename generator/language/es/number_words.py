@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
+
+from generator.language.number_words import NumberWords, Read, sign_of
 
 _UP_TO_29 = (
     "cero uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince"
@@ -17,14 +20,11 @@ _TENS = {word: 10 * value for value, word in enumerate(_FROM_30.split(), 3)}
 _HUNDREDS = {"cien": 100, "ciento": 100}
 _HUNDREDS |= {f"{root}os": 100 * value for value, root in enumerate(_FROM_200.split(), 2)}
 _HUNDREDS |= {f"{root}as": 100 * value for value, root in enumerate(_FROM_200.split(), 2)}
-BEGIN = frozenset({*_UNITS, *_TENS, *_HUNDREDS, "mil"})
+_BEGIN = frozenset({*_UNITS, *_TENS, *_HUNDREDS, "mil"})
 """Words a number can begin with."""
 
-Read = tuple[int, int]
-"""The value, and how many tokens it takes."""
 
-
-def read_spanish(tokens: Sequence[str], at: int) -> Read | None:
+def _read(tokens: Sequence[str], at: int) -> Read | None:
     """The longest number that begins at a token; tokens have no accents."""
     first = _below_1000(tokens, at)
     if first is None:
@@ -59,3 +59,16 @@ def _below_100(tokens: Sequence[str], at: int) -> Read | None:
 
 def _word(tokens: Sequence[str], at: int) -> str:
     return tokens[at] if at < len(tokens) else ""
+
+
+NUMBER_WORDS = NumberWords(
+    read=_read,
+    begin=_BEGIN,
+    sign=sign_of(*_BEGIN),
+    # Both marks are in use: 1.200 in Spain, 1,200 in Mexico and in the United States.
+    thousands=re.compile(r"\d{1,3}(?:[.,]\d{3})+"),
+    plain=re.compile(r"\d+(?:[.,]\d{1,2})?"),
+    point=frozenset({"punto", "coma"}),
+    half=(("y", "medio"), ("y", "media")),
+    articles=frozenset({"mil", "cien"}),
+)

@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
-from generator.check.claims.claim import Form, Leeway
-from generator.check.claims.grammar import Grammar, Kind, words
+from generator.language.form import Form, Leeway
+from generator.language.grammar import Grammar, Kind, words
 from generator.model.measure import Measure
 
 _ONES = ("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
@@ -62,8 +62,7 @@ def _kind(form: Form, text: str) -> Kind:
     return Kind(form, _SIGNS[form], re.compile(rf"\b{text}", re.IGNORECASE))
 
 
-ENGLISH = Grammar(
-    tag="en",
+CLAIMS = Grammar(
     claims=(
         _kind(Form.TIMES, rf"{_LEE}?{_TIMES}\s+(?:{_AS_MUCH}|more\s+(?:{_WHAT}|than)\b)"),
         _kind(Form.TIMES, rf"{_LEE}(?P<n>double|triple)\b(?!\s+of\s+double)"),

@@ -1,0 +1,36 @@
+"""What a language has to bring, so that texts in it can be checked."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from generator.language.around_numbers import AroundNumbers
+from generator.language.find_numbers import numbers_in
+from generator.language.grammar import Grammar
+from generator.language.kind_words import UnkindWords
+from generator.language.number import Number
+from generator.language.number_words import NumberWords
+from generator.language.phrases import Phrases
+from generator.language.reading_level import ReadingLevel
+
+
+@dataclass(frozen=True, slots=True)
+class Language:
+    """Everything that differs by language; each part is a file of the language's folder."""
+
+    tag: str
+    """Language tag of BCP 47, without a region."""
+    number_words: NumberWords
+    around: AroundNumbers
+    """Words around a number that tell what it counts."""
+    claims: Grammar
+    """How something is claimed about two numbers."""
+    phrases: Phrases
+    """How it is put right."""
+    unkind_words: tuple[UnkindWords, ...]
+    reading_level: ReadingLevel | None
+    """Nothing where no formula is known."""
+
+    def numbers_in(self, text: str) -> tuple[Number, ...]:
+        """The numbers of a text in order, in words or digits."""
+        return numbers_in(text, self.number_words)

@@ -1,0 +1,73 @@
+"""What can be checked in a language of which nothing is known here: digits before the sign of a unit.
+
+Whatever needs words is let through, so that nothing right is questioned.
+"""
+
+from __future__ import annotations
+
+import re
+
+from generator.language.around_numbers import AroundNumbers
+from generator.language.form import Leeway
+from generator.language.grammar import Grammar
+from generator.language.language import Language
+from generator.language.number_words import NumberWords
+from generator.language.phrases import Phrases
+
+_NEVER, _ALWAYS = re.compile("(?!)"), re.compile("")
+_UNITS = r"\s*(?:kcal|mg|g)(?!\w)"
+"""Signs that are the same in every language written in Latin letters (International System of Units)."""
+
+_NUMBER_WORDS = NumberWords(
+    read=lambda _tokens, _at: None,
+    begin=frozenset(),
+    sign=re.compile(r"\d"),
+    thousands=re.compile(r"\d{1,3}(?:[.,]\d{3})+"),
+    plain=re.compile(r"\d+(?:[.,]\d{1,2})?"),
+    point=frozenset(),
+    half=(),
+    articles=frozenset(),
+)
+_AROUND_NUMBERS = AroundNumbers(
+    labels_before=_NEVER,
+    ordinal_after=re.compile(f"(?!{_UNITS})"),  # a number without a unit may be anything
+    time_before=_NEVER,
+    time_after=_NEVER,
+    month="(?!)",
+    year_before=_NEVER,
+    fraction_after=_NEVER,
+    multiple_after=_NEVER,
+    unit_after=re.compile(_UNITS),
+    follows=frozenset(),
+    of_after=_NEVER,
+    holds_before=_NEVER,
+    sum_words=_ALWAYS,  # whose number it is, only words could tell: it may be any of the lesson
+    more_after=_NEVER,
+    carries_on=_NEVER,
+)
+_CLAIMS = Grammar(
+    claims=(),
+    numbers={},
+    leeways=((Leeway.ABOUT, _ALWAYS),),  # whether a number is meant roughly, only words could tell
+    measures={},
+    doubt=_NEVER,
+    telling=_NEVER,
+    rows=_NEVER,
+    row=_NEVER,
+    last=_NEVER,
+    total=_NEVER,
+    amounts=_NEVER,
+    clauses=_NEVER,
+    plain=frozenset(),
+)
+_PHRASES = Phrases("", "", "", "", "", "", "", "", (), ())
+"""Nothing is claimed here, so nothing has to be put right."""
+
+
+def plain(tag: str) -> Language:
+    """A language without a folder of its own.
+
+    Args:
+        tag: of BCP 47, without a region.
+    """
+    return Language(tag, _NUMBER_WORDS, _AROUND_NUMBERS, _CLAIMS, _PHRASES, (), None)
