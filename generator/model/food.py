@@ -99,7 +99,7 @@ class FoodEntry(Frozen):
     """Whether it is drunk; energy density says nothing about drinks."""
     allergens: tuple[Allergen, ...] = ()
     choking: bool = False
-    """Whether it can choke a child under four unless it is cut or cooked."""
+    """Whether it can choke a child under four; some foods, such as nuts, however they are cut."""
 
     @field_validator("names")
     @classmethod

@@ -16,13 +16,13 @@ MILK = "{food: milk-whole, amount: 1 cup}"
 def test_foods_that_can_choke_a_small_child_are_named() -> None:
     """Whole grapes: USDA preschool food safety page, references.md 4.1, status R."""
     lines = care_lines(worked(ROW.replace("{0}", GRAPES).replace("{1}", MILK)), SAY)
-    assert any("Grapes" in line for line in lines)
+    assert "In this lesson: grapes." in lines
     assert not any("milk" in line.lower() for line in lines)
 
 
 def test_nothing_is_named_where_no_food_can() -> None:
     lines = care_lines(worked(ROW.replace("{0}", RICE).replace("{1}", MILK)), SAY)
-    assert not any(line.startswith("Here that means") for line in lines)
+    assert not any(line.startswith("In this lesson") for line in lines)
 
 
 def test_allergens_are_those_of_the_foods_shown() -> None:

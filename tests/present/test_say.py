@@ -63,6 +63,20 @@ def test_lists(parts: tuple[str, ...], said: str) -> None:
     assert say().listed(parts) == said
 
 
+@pytest.mark.parametrize(
+    ("language", "name", "inside"),
+    [
+        ("en", "Apple", "apple"),
+        ("en", "French toast", "French toast"),
+        ("en", "Hash browns", "hash browns"),
+        ("es", "Ñame cocido", "ñame cocido"),
+        ("es", "Coles de Bruselas", "coles de Bruselas"),
+    ],
+)
+def test_a_food_inside_a_sentence(language: str, name: str, inside: str) -> None:
+    assert Say(library().words[language]).inside(name) == inside
+
+
 @pytest.mark.parametrize(("n", "said"), [(0, "0 minutes"), (1, "1 minute"), (2, "2 minutes")])
 def test_plurals(n: int, said: str) -> None:
     assert say()("minutes", n=n) == said

@@ -34,4 +34,4 @@ def _foods(result: LessonResult) -> tuple[Food, ...]:
 
 
 def _names(foods: Iterator[Food], say: Say) -> tuple[str, ...]:
-    return tuple(food.name(say.language).words for food in foods)
+    return tuple(say.inside(food.name(say.language).words) for food in foods)

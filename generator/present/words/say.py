@@ -63,6 +63,12 @@ class Say:
             return "".join(parts)
         return self("list_and", most=", ".join(parts[:-1]), last=parts[-1])
 
+    def inside(self, name: str) -> str:
+        """A food's name inside a sentence: ``apple``, yet ``French toast``."""
+        if name.split(maxsplit=1)[0] in self._plain["capital_names"].split():
+            return name
+        return name[:1].lower() + name[1:]
+
     def language_name(self, language: str) -> str:
         """What a language calls itself: our word for it, else CLDR's, else its tag.
 
