@@ -17,7 +17,7 @@ from generator.present.pages.lesson_page import stop_views
 from generator.present.pages.page import Surround
 from generator.present.pages.transcript import sentences, transcript_view
 from generator.present.pages.video import shown_language, video_view
-from generator.present.views import VideoView
+from generator.present.views.video import VideoView
 from generator.present.words.say import Say
 from generator.problems import Place
 from tests.project import GOOD, ROOT, library, problems, read

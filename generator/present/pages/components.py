@@ -11,7 +11,8 @@ from generator.compute.result import LessonResult
 from generator.present.pages.lesson_page import stop_views
 from generator.present.pages.page import Surround
 from generator.present.stops.day import STEEPEST
-from generator.present.views import ComponentsView, DayView, StopView
+from generator.present.views.components import ComponentsView
+from generator.present.views.stops import DayView, StopView
 from generator.present.words.amounts import blocks_view
 
 PATH = "components/index.html"

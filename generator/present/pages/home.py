@@ -12,7 +12,7 @@ from generator.compute.result import LessonResult
 from generator.present.pages.home_filters import filters, topics_of
 from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.page import Surround
-from generator.present.views import HomeView, LessonCardView
+from generator.present.views.home import HomeView, LessonCardView
 from generator.present.words.prose import inline
 
 

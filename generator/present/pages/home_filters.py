@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from generator.compute.result import LessonResult
-from generator.present.views import FilterView, LessonCardView
+from generator.present.views.home import FilterView, LessonCardView
 from generator.present.words.say import Say
 
 _SPANS = (10, 15, 20, 30, 45, 60)

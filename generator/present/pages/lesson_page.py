@@ -12,7 +12,9 @@ from generator.present.pages.video import video_view
 from generator.present.recording.corrections import corrections
 from generator.present.stops.head import Telling
 from generator.present.stops.view import stop_view
-from generator.present.views import LessonView, LinkView, StopView
+from generator.present.views.lesson import LessonView
+from generator.present.views.page import LinkView
+from generator.present.views.stops import StopView
 from generator.present.words.care import allergen_line, care_lines
 from generator.present.words.foreign import is_marked
 from generator.present.words.grades import grades_in_words

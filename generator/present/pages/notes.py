@@ -8,17 +8,19 @@ from generator.compute.likely import likely_answers
 from generator.compute.result import Comparison, LessonResult
 from generator.present.pages.lesson_page import downloads, meta_line
 from generator.present.pages.page import Surround
-from generator.present.views import (
+from generator.present.views.notes import (
     AnswerView,
-    AskView,
-    CompareView,
-    DayView,
     LikelyView,
-    LinkView,
-    MoveView,
     NotesView,
     PlanView,
     StopSourcesView,
+)
+from generator.present.views.page import LinkView
+from generator.present.views.stops import (
+    AskView,
+    CompareView,
+    DayView,
+    MoveView,
     StopView,
     TalkView,
     WatchView,

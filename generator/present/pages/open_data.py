@@ -13,7 +13,8 @@ from generator.compute.result import LessonResult
 from generator.model.lesson import Video
 from generator.present.pages.page import Surround
 from generator.present.pages.video import chapters
-from generator.present.views import ChapterView, StopView
+from generator.present.views.stops import StopView
+from generator.present.views.video import ChapterView
 from generator.present.words.grades import grades_in_words
 from generator.present.words.script_data import script_data
 

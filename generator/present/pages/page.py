@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from generator.model.site import SiteFile
-from generator.present.views import LanguageView, LinkView, PageView
+from generator.present.views.page import LanguageView, LinkView, PageView
 from generator.present.words.say import Say
 from generator.present.words.script_data import script_data
 

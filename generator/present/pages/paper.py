@@ -10,16 +10,9 @@ from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.page import Surround
 from generator.present.pages.practice import practice_views
 from generator.present.pictures.qr import qr_code
-from generator.present.views import (
-    CardSheetView,
-    CardsView,
-    LinkView,
-    MoveCardView,
-    MoveView,
-    SheetView,
-    StopView,
-    WatchView,
-)
+from generator.present.views.page import LinkView
+from generator.present.views.paper import CardSheetView, CardsView, SheetView
+from generator.present.views.stops import MoveCardView, MoveView, StopView, WatchView
 from generator.present.words.stamp import print_stamp
 
 CARDS_A_SHEET = 4

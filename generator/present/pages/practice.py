@@ -7,7 +7,8 @@ from dataclasses import replace
 from generator.compute.practice import LARGEST, practice_problems
 from generator.compute.result import LessonResult
 from generator.present.pages.page import Surround
-from generator.present.views import LinkView, PracticePageView, PracticeView, SizeView
+from generator.present.views.page import LinkView
+from generator.present.views.practice import PracticePageView, PracticeView, SizeView
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
 

@@ -12,7 +12,9 @@ from generator.model.captions import CaptionFile, Cue
 from generator.model.moment import clock
 from generator.present.pages.page import Surround
 from generator.present.pages.video import chapters, shown_language
-from generator.present.views import LinkView, SaidView, StopView, TranscriptView
+from generator.present.views.page import LinkView
+from generator.present.views.stops import StopView
+from generator.present.views.video import SaidView, TranscriptView
 
 _ENDED = re.compile(r"[.?!…][\")»”’]*$")
 

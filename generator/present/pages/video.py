@@ -13,7 +13,8 @@ from generator.model.stops.watch import WatchStop
 from generator.present.pages.page import Surround
 from generator.present.recording.chapters import chapters_file
 from generator.present.recording.spoken import Span, spans
-from generator.present.views import ChapterView, ElsewhereView, StopView, TrackView, VideoView
+from generator.present.views.stops import StopView
+from generator.present.views.video import ChapterView, ElsewhereView, TrackView, VideoView
 from generator.present.words.say import Say, digits
 
 

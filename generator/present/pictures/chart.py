@@ -8,7 +8,7 @@ from plotly.io import to_json
 
 from generator.compute.result import Comparison
 from generator.present.stops.head import Telling
-from generator.present.views import BarView, ChartView
+from generator.present.views.comparison import BarView, ChartView
 from generator.present.words.amounts import SIDE_KEYS, food_name
 from generator.present.words.say import Say, digits
 

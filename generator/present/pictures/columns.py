@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from generator.present.views import ColumnView
+from generator.present.views.amounts import ColumnView
 
 _WHOLE = ("ones", "tens", "hundreds", "thousands", "ten_thousands", "hundred_thousands")
 _PARTS = ("tenths", "hundredths")

@@ -11,7 +11,7 @@ from generator.model.moment import clock
 from generator.present.recording.shots import on_the_table
 from generator.present.recording.spoken import HOLD, Span, spans
 from generator.present.recording.views import CueView
-from generator.present.views import StopView
+from generator.present.views.stops import StopView
 from generator.present.words.say import Say
 
 

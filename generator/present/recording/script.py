@@ -9,7 +9,7 @@ from generator.compute.result import LessonResult
 from generator.model.moment import clock
 from generator.present.recording.spoken import paragraphs, spans
 from generator.present.recording.views import ScriptStopView, SpokenView
-from generator.present.views import StopView
+from generator.present.views.stops import StopView
 from generator.present.words.say import Say
 
 

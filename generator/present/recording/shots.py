@@ -15,7 +15,7 @@ from generator.model.stops.move import MoveStop
 from generator.model.stops.talk import TalkStop
 from generator.model.stops.watch import WatchStop
 from generator.present.recording.views import ShotView
-from generator.present.views import StopView
+from generator.present.views.stops import StopView
 from generator.present.words.amounts import amount_words, food_name, weight
 from generator.present.words.say import Say
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from generator.present.recording.slides.slide import Content
-from generator.present.views import LinkView, PageView
+from generator.present.views.page import LinkView, PageView
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,8 @@ from generator.present.pictures.chart import chart_view
 from generator.present.pictures.columns import columns
 from generator.present.pictures.number_line import number_line
 from generator.present.stops.head import Telling, head
-from generator.present.views import CompareView, RowView, TotalView
+from generator.present.views.comparison import RowView, TotalView
+from generator.present.views.stops import CompareView
 from generator.present.words.amounts import (
     SIDE_KEYS,
     blocks_view,

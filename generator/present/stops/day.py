@@ -14,7 +14,7 @@ from generator.compute.result import Day
 from generator.model.measure import Measure
 from generator.model.stops.day import DayStop
 from generator.present.stops.head import Telling, head
-from generator.present.views import DayView, EatenView
+from generator.present.views.stops import DayView, EatenView
 from generator.present.words.amounts import amount_words, food_name
 from generator.present.words.prose import inline
 from generator.present.words.say import Say

@@ -13,7 +13,7 @@ from generator.model.stops.move import MoveStop
 from generator.present.pictures.figures import figure, picture_name
 from generator.present.stops.compare import row_names
 from generator.present.stops.head import Telling, head
-from generator.present.views import MoveCardView, MoveView
+from generator.present.views.stops import MoveCardView, MoveView
 from generator.present.words.prose import inline
 
 

@@ -19,7 +19,7 @@ from generator.present.stops.compare import compare_view
 from generator.present.stops.day import day_view
 from generator.present.stops.head import Telling, head
 from generator.present.stops.move import move_view
-from generator.present.views import AskView, StopView, TalkView, WatchView
+from generator.present.views.stops import AskView, StopView, TalkView, WatchView
 from generator.present.words.prose import inline
 
 

@@ -11,7 +11,7 @@ from generator.compute.gap import Gap
 from generator.compute.label import to_step
 from generator.compute.result import Holding
 from generator.model.measure import Measure
-from generator.present.views import BlocksView, HoldingView, WorkingView
+from generator.present.views.amounts import BlocksView, HoldingView, WorkingView
 from generator.present.words.say import Say, as_decimal, digits
 
 _WRITTEN_IN = "en"

@@ -9,7 +9,7 @@ from generator.compute.move_minutes import move_minutes
 from generator.compute.result import LessonResult, MoveCount
 from generator.model.grades import Grades
 from generator.model.measure import Measure
-from generator.present.views import CountTruthView
+from generator.present.views.notes import CountTruthView
 from generator.present.words.say import Say, as_decimal
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from generator.compute.result import Holding
-from generator.present.views import OftenView
+from generator.present.views.amounts import OftenView
 from generator.present.words.amounts import food_name
 from generator.present.words.say import Say
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from generator.compute.result import Comparison, Holding
 from generator.model.measure import Measure
-from generator.present.views import SourceView
+from generator.present.views.amounts import SourceView
 from generator.present.words.amounts import amount_words, food_name
 from generator.present.words.say import Say, as_decimal
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from generator.present.views import BlocksView
+from generator.present.views.amounts import BlocksView
 
 
 @dataclass(frozen=True, slots=True)
