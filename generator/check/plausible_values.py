@@ -12,11 +12,6 @@ from generator.model.measure import Measure
 from generator.model.places import Path
 from generator.problems import Place, Problem, Weight
 
-_WHY = {
-    Measure.ENERGY: "pure fat holds about 900 kcal in 100 g; 1 kcal is 4.184 kJ, in case the label gives kJ",
-    Measure.SODIUM: "pure salt holds no more; sodium is in mg here, and 1 g of salt is 393 mg of sodium",
-}
-
 
 def plausible_values(result: LessonResult) -> Iterator[Problem]:
     """Own values that cannot be, and own values so large that they are worth a second look.
@@ -45,14 +40,15 @@ def _holdings(result: LessonResult, stop_id: str) -> Iterator[tuple[Path, Holdin
 def _problems(place: Place, held: Holding, measure: Measure) -> Iterator[Problem]:
     value, grams = held.shown.exact, _grams(held)
     if grams is None:
-        if value > two_days_worth(measure):
+        worth = two_days_worth(measure)
+        if worth is not None and value > worth:
             what = f"{held.shown.value} {measure.unit} in one item is more than two days' worth"
-            hint = f"two days' worth is {two_days_worth(measure)} {measure.unit}; look at the label again, and give `amount:` in grams"
+            hint = f"two days' worth is {worth} {measure.unit}; look at the label again, and give `amount:` in grams"
             yield Problem(place, what, hint, Weight.QUESTION)
     elif value > most_possible(measure, grams):
         most = int(most_possible(measure, grams))
         what = f"{held.item.amount} cannot hold {held.shown.value} {measure.unit}"
-        why = _WHY.get(measure, "it would weigh more than the food itself")
+        why = measure.entry.most.why
         yield Problem(place, what, f"{most} {measure.unit} is the most there can be: {why}")
 
 

@@ -1,26 +1,12 @@
-"""Daily Values of the United States food label, and what share of one a portion holds."""
+"""What share of a Daily Value of the United States food label a portion holds."""
 
 from __future__ import annotations
 
-from decimal import Decimal
 from enum import StrEnum
 from fractions import Fraction
 
-from generator.compute.label import to_step
+from generator.compute.rounding import to_step
 from generator.model.measure import Measure
-
-DAILY_VALUES: dict[Measure, Decimal] = {
-    Measure.SATURATED_FAT: Decimal(20),
-    Measure.SODIUM: Decimal(2300),
-    Measure.SUGARS: Decimal(50),
-    Measure.FIBER: Decimal(28),
-    Measure.PROTEIN: Decimal(50),
-}
-"""Adults and children of 4 years and more, in each measure's unit (g; sodium mg).
-
-Source: 21 CFR 101.9(c)(8)(iv) and (c)(9). The value for sugars is that of *added* sugars: total
-sugars have none. Energy has none either; 2,000 kcal is the label's reference diet.
-"""
 
 
 class Share(StrEnum):
@@ -35,7 +21,7 @@ class Share(StrEnum):
 
 
 def percent_of_daily_value(measure: Measure, amount: Fraction) -> int:
-    """Percent of the Daily Value, as a label prints it: the nearest whole percent, half goes up.
+    """Percent of the Daily Value, as a label prints it; half a step goes up.
 
     Args:
         measure: one that has a Daily Value; for sugars the amount is taken as added sugars.
@@ -44,13 +30,17 @@ def percent_of_daily_value(measure: Measure, amount: Fraction) -> int:
     Raises:
         ValueError: the measure has no Daily Value, or the amount is negative.
 
-    Source: 21 CFR 101.9(d)(7)(ii); it allows the amount before rounding.
+    Source: 21 CFR 101.9(d)(7)(ii), to the nearest whole percent; it allows the amount before
+    rounding. Vitamins and minerals other than sodium go by the steps of (c)(8)(iii).
     """
-    if measure not in DAILY_VALUES:
+    daily_value = measure.entry.daily_value
+    if daily_value is None:
         raise ValueError(f"{measure} has no Daily Value")
     if amount < 0:
         raise ValueError(f"a portion cannot hold {amount} {measure.unit}")
-    return int(to_step(100 * amount / Fraction(DAILY_VALUES[measure]), Decimal(1)))
+    percent = 100 * amount / Fraction(daily_value)
+    step = next(step for step in measure.entry.percent_steps if step.serves(percent))
+    return int(to_step(percent, step.size))
 
 
 def share(percent: int) -> Share:

@@ -8,7 +8,7 @@ from decimal import Decimal
 from enum import StrEnum
 from fractions import Fraction
 
-from generator.compute.label import to_step
+from generator.compute.rounding import to_step
 
 ABOUT_EVEN = Fraction(1, 10)
 """A day is about even when what was eaten lies within this share of the need, both ends meant.

@@ -13,6 +13,7 @@ from fractions import Fraction
 
 from generator.compute.daily_values import Share, percent_of_daily_value, share
 from generator.compute.energy_density import DensityBand, density, density_band
+from generator.compute.rounding import to_places
 from generator.compute.sugars import counts_as_added
 from generator.model.food import Food
 from generator.model.frequency import Frequency
@@ -81,7 +82,7 @@ def _decide(food: Food, grams: Fraction) -> tuple[Frequency | None, str]:
         if density_band(held) is DensityBand.HIGH:
             return (
                 Frequency.SOME_DAYS,
-                f"energy density {float(held):.2f} kcal/g: above 4 is high",
+                f"energy density {to_places(held, 2)} kcal/g: above 4 is high",
             )
     least = "; ".join(_says(measure, percent) for measure, percent in percents.items())
     return Frequency.MOST_DAYS, f"{least}: 5 % or less is low"

@@ -1,18 +1,13 @@
-"""Values as a United States food label shows them: 21 CFR 101.9(c).
-
-This is the one place that decides what happens to a tie. The rule's text is silent about a
-value exactly between two steps; half is rounded up here, as most label software and every
-schoolbook do. All arithmetic is on exact fractions, so a tie is a tie and no accident of
-binary numbers.
-"""
+"""Values as a United States food label shows them: 21 CFR 101.9(c), by the rule of each measure."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
-from math import floor
 
+from generator.compute.rounding import to_step
+from generator.model.label_rule import LabelRule, Step
 from generator.model.measure import Measure
 
 
@@ -32,7 +27,7 @@ def label_value(measure: Measure, exact: Fraction) -> Shown:
     """Round a value of one portion as 21 CFR 101.9(c) has it.
 
     Args:
-        measure: what the value is of; it brings the unit.
+        measure: what the value is of; it brings the unit and the rule.
         exact: the value, not negative.
 
     Raises:
@@ -40,58 +35,30 @@ def label_value(measure: Measure, exact: Fraction) -> Shown:
     """
     if exact < 0:
         raise ValueError(f"a food cannot hold {exact} {measure.unit}")
-    step, paragraph = _step(measure, exact)
-    if step is None:
-        return Shown(Decimal(0), exact, paragraph)
-    return Shown(to_step(exact, step), exact, paragraph)
+    rule = measure.entry.label
+    if exact < rule.zero_below:
+        said = f"under {_plain(rule.zero_below)} {measure.unit} is shown as 0"
+        return Shown(Decimal(0), exact, f"{rule.paragraph}: {said}")
+    number, step = _step(rule, exact)
+    said = f"to the nearest {step.size} {measure.unit}{_range(rule, number)}"
+    return Shown(to_step(exact, step.size), exact, f"{rule.paragraph}: {said}")
 
 
-def to_step(exact: Fraction, step: Decimal) -> Decimal:
-    """The nearest multiple of a step; half a step goes up."""
-    steps = floor(exact / Fraction(step) + Fraction(1, 2))
-    return step * steps
+def _step(rule: LabelRule, exact: Fraction) -> tuple[int, Step]:
+    """The step that serves a value, and which of the rule's it is."""
+    return next((number, step) for number, step in enumerate(rule.steps) if step.serves(exact))
 
 
-def _step(measure: Measure, exact: Fraction) -> tuple[Decimal | None, str]:
-    """The step a value is rounded to and its rule; no step where the rule shows zero."""
-    match measure:
-        case Measure.ENERGY:
-            return _energy(exact)
-        case Measure.SODIUM:
-            return _sodium(exact)
-        case Measure.SATURATED_FAT:
-            return _fat(exact)
-        case Measure.SUGARS | Measure.FIBER:
-            return _gram(exact, "(c)(6)")
-        case Measure.PROTEIN:
-            return _gram(exact, "(c)(7)")
+def _range(rule: LabelRule, number: int) -> str:
+    """Where a step is used, in words: `` up to 50``; empty where the rule has but one."""
+    step = rule.steps[number]
+    if step.until is not None:
+        return f" {'up to' if step.limit_is_in else 'below'} {_plain(step.until)}"
+    if number == 0:
+        return ""
+    before = rule.steps[number - 1]
+    return f" {'above' if before.limit_is_in else 'from'} {_plain(before.until or Fraction(0))}"
 
 
-def _energy(exact: Fraction) -> tuple[Decimal | None, str]:
-    if exact < 5:
-        return None, "(c)(1): under 5 kcal is shown as 0"  # the rule says "may"; ours always does
-    if exact <= 50:
-        return Decimal(5), "(c)(1): to the nearest 5 kcal up to 50"
-    return Decimal(10), "(c)(1): to the nearest 10 kcal above 50"
-
-
-def _sodium(exact: Fraction) -> tuple[Decimal | None, str]:
-    if exact < 5:
-        return None, "(c)(4): under 5 mg is shown as 0"
-    if exact <= 140:
-        return Decimal(5), "(c)(4): to the nearest 5 mg up to 140"
-    return Decimal(10), "(c)(4): to the nearest 10 mg above 140"
-
-
-def _fat(exact: Fraction) -> tuple[Decimal | None, str]:
-    if exact < Fraction(1, 2):
-        return None, "(c)(2): under 0.5 g is shown as 0"
-    if exact < 5:
-        return Decimal("0.5"), "(c)(2): to the nearest 0.5 g below 5"
-    return Decimal(1), "(c)(2): to the nearest 1 g from 5"
-
-
-def _gram(exact: Fraction, paragraph: str) -> tuple[Decimal | None, str]:
-    if exact < Fraction(1, 2):
-        return None, f"{paragraph}: under 0.5 g is shown as 0"
-    return Decimal(1), f"{paragraph}: to the nearest 1 g"
+def _plain(limit: Fraction) -> str:
+    return f"{float(limit):g}"

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 
-from generator.compute.label import to_step
 from generator.compute.reference_bodies import reference_weight
 from generator.compute.resting import resting_energy
+from generator.compute.rounding import to_places, whole
 from generator.model.grades import Grades
 from generator.model.move import Move
 from generator.model.stops.day import Sex
@@ -43,14 +43,13 @@ class MoveMinutes:
     @property
     def shown(self) -> int:
         """Whole minutes, half goes up: an estimate for a group deserves no decimals. A little is never none."""
-        return max(1, int(to_step(self.minutes, Decimal(1)))) if self.minutes else 0
+        return max(1, whole(self.minutes)) if self.minutes else 0
 
     @property
     def formula(self) -> str:
         """The computation with its numbers: gap ÷ ((METy − 1) × resting energy ÷ 1440)."""
-        return (
-            f"{self.gap_kcal} ÷ (({self.mety} − 1) × {self.child.resting:.2f} ÷ {_MINUTES_A_DAY})"
-        )
+        resting = to_places(Fraction(self.child.resting), 2)
+        return f"{self.gap_kcal} ÷ (({self.mety} − 1) × {resting} ÷ {_MINUTES_A_DAY})"
 
 
 def typical_child(grades: Grades) -> TypicalChild:

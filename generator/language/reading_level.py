@@ -6,6 +6,9 @@ import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from decimal import Decimal
+from fractions import Fraction
+
+from generator.compute.rounding import to_places
 
 _SENTENCE = re.compile(r"[^.!?…:;\n]+")
 _WORD = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)*")
@@ -79,4 +82,4 @@ def count(text: str, syllables: Callable[[str], int]) -> Counts:
 
 
 def _tenth(value: Decimal) -> Decimal:
-    return round(value, 1)
+    return to_places(Fraction(value), 1)

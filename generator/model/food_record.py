@@ -6,17 +6,19 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 
+from generator.model.measure import Measure
+
+PARTS = {"fat": (1004,), "carbohydrate": (1005,)}
+"""What is kept beside the measures, in grams, for the plausibility of energy: nutrient ids of
+FoodData Central, the preferred one first."""
+
 FIGURES = (
-    "energy",
-    "protein",
-    "fat",
-    "carbohydrate",
-    "sugars",
-    "fiber",
-    "saturated_fat",
-    "sodium",
+    Measure.ENERGY.value,
+    Measure.PROTEIN.value,
+    *PARTS,
+    *(one.value for one in Measure if one not in {Measure.ENERGY, Measure.PROTEIN}),
 )
-"""What is kept of a record, in the order of ``site_data/foods.yaml``; units as in ``Per100g``."""
+"""What is kept of a record, in the order of ``site_data/foods.yaml``."""
 
 
 @dataclass(frozen=True, slots=True)

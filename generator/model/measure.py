@@ -1,31 +1,171 @@
-"""What a lesson can compare, and the unit each measure is counted in."""
+"""The table of measures: what a lesson can compare, and all there is to say of each.
+
+What else the program knows of a measure follows from its entry here: how a label shows it, which
+share of a day it is, where a food record holds it, and what no food can exceed. Only its words
+stand elsewhere, in ``site_data/words/`` and with the languages; a test names every word that is
+missing. DEVELOPERS.md says how one is added.
+"""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from decimal import Decimal
 from enum import StrEnum
+from fractions import Fraction
+from typing import Self
+
+from generator.model.label_rule import WHOLE_PERCENT, LabelRule, Step
+
+
+class Unit(StrEnum):
+    """What a measure is counted in, as it is written beside a number."""
+
+    KCAL = "kcal"
+    GRAM = "g"
+    MILLIGRAM = "mg"
+
+
+@dataclass(frozen=True, slots=True)
+class Most:
+    """The most that a food can hold."""
+
+    in_one_gram: Fraction
+    """In the measure's unit, for each gram of the food."""
+    why: str = "it would weigh more than the food itself"
+    """What makes it the most, for whoever gave a larger value."""
+
+
+@dataclass(frozen=True, slots=True)
+class MeasureEntry:
+    """One entry of the table."""
+
+    name: str
+    """As in a lesson file and in ``site_data/foods.yaml``."""
+    unit: Unit
+    """Of records, labels and pages alike."""
+    nutrients: tuple[int, ...]
+    """Nutrient ids of FoodData Central, the preferred one first."""
+    label: LabelRule
+    """How an amount is rounded for showing."""
+    most: Most
+    """What no food exceeds."""
+    daily_value: Decimal | None = None
+    """For adults and children of 4 years and more, in the measure's unit; none where the label has none."""
+    percent_steps: tuple[Step, ...] = WHOLE_PERCENT
+    """How the percent of the Daily Value is rounded."""
+    reference_day: Decimal | None = None
+    """What the label's reference diet holds in a day, where that is not said by a Daily Value."""
+    foundation_nutrients: tuple[int, ...] = ()
+    """Nutrient ids in the order that Foundation foods want, where it is another one."""
+    grams_per_teaspoon: int | None = None
+    """Shown as teaspoons as well, of so many grams."""
+
+    @property
+    def day(self) -> Decimal | None:
+        """A day's worth of it on a label, in the measure's unit."""
+        return self.reference_day if self.daily_value is None else self.daily_value
+
+
+_PURE = Most(Fraction(1))
+
+
+def _gram(paragraph: str) -> LabelRule:
+    """Whole grams; what is below half a gram may be shown as 0, and ours always is."""
+    return LabelRule(paragraph, (Step(Decimal(1)),), zero_below=Fraction(1, 2))
 
 
 class Measure(StrEnum):
-    """A measure of a food, named as in a lesson file."""
+    """A measure of a food; each member is its entry of the table.
 
-    ENERGY = "energy"
-    SODIUM = "sodium"
-    SUGARS = "sugars"
-    SATURATED_FAT = "saturated_fat"
-    FIBER = "fiber"
-    PROTEIN = "protein"
+    Daily Values: 21 CFR 101.9(c)(8)(iv) and (c)(9). Nutrient ids: FoodData Central's ``nutrient.csv``.
+    """
+
+    entry: MeasureEntry
+
+    def __new__(cls, entry: MeasureEntry) -> Self:
+        """A member that is its own name and carries its entry."""
+        member = str.__new__(cls, entry.name)
+        member._value_ = entry.name
+        member.entry = entry
+        return member
 
     @property
-    def unit(self) -> str:
+    def unit(self) -> Unit:
         """The unit its values are given and shown in: kcal, mg or g."""
-        return _UNITS[self]
+        return self.entry.unit
 
-
-_UNITS = {
-    Measure.ENERGY: "kcal",
-    Measure.SODIUM: "mg",
-    Measure.SUGARS: "g",
-    Measure.SATURATED_FAT: "g",
-    Measure.FIBER: "g",
-    Measure.PROTEIN: "g",
-}
+    ENERGY = MeasureEntry(
+        "energy",
+        Unit.KCAL,
+        nutrients=(1008, 2048, 2047),
+        # Foundation states energy by specific and by general factors, and plain energy only at times.
+        foundation_nutrients=(2048, 2047, 1008),
+        label=LabelRule(
+            "(c)(1)",
+            (Step(Decimal(5), until=Fraction(50)), Step(Decimal(10))),
+            zero_below=Fraction(5),  # the rule says "may"; ours always does
+        ),
+        reference_day=Decimal(2000),  # from memory: 21 CFR 101.9(c)(9)
+        # Pure lard, the densest record of SR Legacy (FDC 171401). The general Atwater factor for
+        # fat gives 900 (101.9(c)(1)(i)); animal fats have a factor of their own, 9.02 kcal/g.
+        most=Most(
+            Fraction(902, 100),
+            "pure fat holds about 900 kcal in 100 g; 1 kcal is 4.184 kJ, in case the label gives kJ",
+        ),
+    )
+    SODIUM = MeasureEntry(
+        "sodium",
+        Unit.MILLIGRAM,
+        nutrients=(1093,),
+        label=LabelRule(
+            "(c)(4)",
+            (Step(Decimal(5), until=Fraction(140)), Step(Decimal(10))),
+            zero_below=Fraction(5),
+        ),
+        daily_value=Decimal(2300),
+        # Sodium's share of table salt by weight, from the atomic weights 22.99 and 35.45.
+        most=Most(
+            1000 * Fraction(2299, 5844),
+            "pure salt holds no more; sodium is in mg here, and 1 g of salt is 393 mg of sodium",
+        ),
+    )
+    SUGARS = MeasureEntry(
+        "sugars",
+        Unit.GRAM,
+        nutrients=(2000, 1063),
+        label=_gram("(c)(6)"),
+        daily_value=Decimal(50),  # that of *added* sugars; total sugars have none
+        most=_PURE,
+        # The classroom's teaspoon: USDA weighs 4.2 g (SR28, NDB 19335), public messages say 4.
+        grams_per_teaspoon=4,
+    )
+    SATURATED_FAT = MeasureEntry(
+        "saturated_fat",
+        Unit.GRAM,
+        nutrients=(1258,),
+        label=LabelRule(
+            "(c)(2)",
+            (Step(Decimal("0.5"), until=Fraction(5), limit_is_in=False), Step(Decimal(1))),
+            zero_below=Fraction(1, 2),
+        ),
+        daily_value=Decimal(20),
+        most=_PURE,
+    )
+    FIBER = MeasureEntry(
+        "fiber",
+        Unit.GRAM,
+        # Foundation foods have it by AOAC 2011.25 more often than by the older methods; where a
+        # record has both, the older is what SR Legacy and FNDDS go by.
+        nutrients=(1079, 2033),
+        label=_gram("(c)(6)"),
+        daily_value=Decimal(28),
+        most=_PURE,
+    )
+    PROTEIN = MeasureEntry(
+        "protein",
+        Unit.GRAM,
+        nutrients=(1003,),
+        label=_gram("(c)(7)"),
+        daily_value=Decimal(50),
+        most=_PURE,
+    )

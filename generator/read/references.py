@@ -73,7 +73,7 @@ def _compare(
     data: dict[str, Data], base: Path, places: Places, library: Library
 ) -> Iterator[Problem]:
     measure = data.get("measure")
-    known = Measure(measure) if isinstance(measure, str) and measure in set(Measure) else None
+    known = next((one for one in Measure if one == measure), None)
     rows = data.get("rows")
     for number, row in enumerate(rows if isinstance(rows, list) else []):
         path = (*base, "rows", number)

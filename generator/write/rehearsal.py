@@ -72,8 +72,7 @@ def write_rehearsal(made: Rehearsal, folder: Path) -> Rehearsed:
     drafted = not captions.exists() or made.draft_note in captions.read_text("utf-8")
     if drafted:
         captions.write_text(made.webvtt, "utf-8", newline="\n")
-    seconds = sum(picture.seconds for picture in made.pictures)
-    return Rehearsed(video, captions, drafted, round(seconds), (folder / RECORDED).exists())
+    return Rehearsed(video, captions, drafted, made.seconds, (folder / RECORDED).exists())
 
 
 def encoder() -> str | None:

@@ -12,7 +12,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.compute.label import label_value, to_step
+from generator.compute.label import label_value
 from generator.model.measure import Measure
 
 CASES = json.loads(
@@ -78,14 +78,6 @@ def test_more_never_shows_less(measure: Measure, one: Fraction, other: Fraction)
 def test_a_negative_value_is_refused(measure: Measure, exact: Fraction) -> None:
     with pytest.raises(ValueError, match="cannot hold"):
         label_value(measure, exact)
-
-
-@pytest.mark.parametrize("steps", range(6))
-def test_half_a_step_goes_up_and_the_least_bit_below_half_goes_down(steps: int) -> None:
-    """Half up and not to even: implementer's reading, the rule's text says nothing (status S)."""
-    half = Fraction(5 * steps) + Fraction(5, 2)
-    assert to_step(half, Decimal(5)) == 5 * (steps + 1)
-    assert to_step(half - Fraction(1, 10**30), Decimal(5)) == 5 * steps
 
 
 @given(st.sampled_from(Measure), st.integers(0, 20_000))

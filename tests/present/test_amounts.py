@@ -64,7 +64,7 @@ def test_blocks_in_words_and_numbers_make_the_value(value: Decimal) -> None:
 )
 def test_teaspoons_of_four_grams(grams: str, said: str) -> None:
     """4 g of sugar a teaspoon: public message (status S); USDA weighs 4.2 (SR28 19335, status R)."""
-    assert teaspoons(Decimal(grams), SAY) == said
+    assert teaspoons(Decimal(grams), Measure.SUGARS, SAY) == said
 
 
 def gap(first: int, second: int) -> Gap:

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from generator.compute.result import LessonResult
+from generator.compute.rounding import whole
 from generator.model.captions import clock_ms
 from generator.problems import Problem, Weight
 
@@ -17,7 +19,7 @@ def beyond_end(result: LessonResult) -> Iterator[Problem]:
     seconds = result.lesson.duration
     if seconds is None:
         return
-    length = round(seconds * 1000)
+    length = whole(Fraction(seconds) * 1000)
     for file in result.lesson.captions.values():
         for cue in file.cues:
             if cue.end_ms > length + _SLACK:

@@ -8,6 +8,7 @@ from math import floor
 
 from generator.check.claims.claim import Claim
 from generator.check.claims.pairs import Pair
+from generator.compute.rounding import to_places, whole
 from generator.language.form import Form
 from generator.language.phrases import Phrases
 
@@ -44,7 +45,7 @@ def _phrase(form: Form, pair: Pair, unit: str, words: Phrases) -> str:
 def _multiple(times: Fraction, words: Phrases, *, more: bool) -> str:
     """``more than four times`` for 4.6, ``less than a quarter`` for its inverse; nothing below 1.7."""
     names = words.times if more else words.parts
-    nearest, below = floor(times + Fraction(1, 2)), floor(times)
+    nearest, below = whole(times), floor(times)
     if 2 <= nearest <= 10 and abs(times - nearest) <= Fraction(nearest, 20):
         return ("" if times == nearest else words.about) + names[nearest - 2]
     if below >= 2:
@@ -61,6 +62,6 @@ def _against(pair: Pair) -> str:
 
 def _ratio(pair: Pair) -> str:
     """``410 is 4.6 times 90``: one digit after the point from 1 up, two below."""
-    times = float(Fraction(pair.first) / Fraction(pair.second))
-    digits = f"{times:.{1 if times >= 1 else 2}f}".rstrip("0").rstrip(".")
-    return f"{pair.first:,} is {digits} times {pair.second:,}"
+    times = Fraction(pair.first) / Fraction(pair.second)
+    digits = to_places(times, 1 if times >= 1 else 2).normalize()
+    return f"{pair.first:,} is {digits:f} times {pair.second:,}"

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from generator.compute.result import Day
+from generator.compute.rounding import to_places
 from generator.compute.trace.figure import Figure, Step
 from generator.compute.trace.holding import holding_steps
 from generator.model.measure import Measure
@@ -25,7 +26,7 @@ def day_figures(stop_id: str, day: Day) -> Iterator[Figure]:
     )
     lean = Step(
         "subtraction",
-        f"{balance.eaten} ÷ {balance.needed} = {float(balance.ratio):.2f}: {balance.lean}",
+        f"{balance.eaten} ÷ {balance.needed} = {to_places(balance.ratio, 2)}: {balance.lean}",
     )
     yield Figure(f"{stop_id}.gap", balance.gap, "kcal", Fraction(balance.gap), (lean,))
 

@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from generator.compute.move_minutes import MoveMinutes, move_minutes
 from generator.compute.result import LessonResult, Movement
+from generator.compute.rounding import to_places
 from generator.compute.trace.figure import Figure, Step
 from generator.compute.trace.gap import count_figures
 from generator.model.measure import Measure
@@ -38,6 +39,8 @@ def _minutes(name: str, found: MoveMinutes, move: Move) -> Figure:
             f"mean of a boy of {child.weights_kg[0]} kg and a girl of {child.weights_kg[1]} kg "
             f"(CDC 2000 medians), Schofield 1985: {child.resting} kcal a day",
         ),
-        Step("minutes", f"{found.formula} = {float(found.minutes):.1f}; for teaching notes only"),
+        Step(
+            "minutes", f"{found.formula} = {to_places(found.minutes, 1)}; for teaching notes only"
+        ),
     )
     return Figure(name, Decimal(found.shown), "minutes", found.minutes, steps)

@@ -7,9 +7,12 @@ a lesson is neither. A video that another site shows is that site's to describe.
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from markupsafe import Markup
 
 from generator.compute.result import LessonResult
+from generator.compute.rounding import whole
 from generator.model.lesson import Video
 from generator.present.pages.page import Surround
 from generator.present.pages.video import chapters
@@ -80,5 +83,5 @@ def _clip(chapter: ChapterView, page: str) -> Told:
 
 def iso_duration(seconds: float) -> str:
     """``PT2M50S``: ISO 8601, to the whole second."""
-    minutes, rest = divmod(round(seconds), 60)
+    minutes, rest = divmod(whole(Fraction(seconds)), 60)
     return f"PT{minutes}M{rest}S"

@@ -6,10 +6,10 @@ import re
 from base64 import b64encode
 from collections.abc import Mapping
 from dataclasses import dataclass
-from decimal import Decimal
+from fractions import Fraction
 from posixpath import dirname, join, normpath
 
-from generator.present.words.say import Say
+from generator.present.words.say import Say, as_decimal
 
 SIZE = "\ue010"
 """Stands in a page where the size of its take-home copy will be known: private use, as in foreign.py."""
@@ -19,6 +19,7 @@ _TAKE_HOME = re.compile(r'<p class="take">.*?</keep-lesson>\n?', re.DOTALL)
 _TRACK = re.compile(r'(<track\b[^>]*?\bsrc=")([^"]+)(")')
 _NAMED = re.compile(r'(\b(?:src|href|data-[a-z]+)=")([^"#?:]+)')
 _MEGABYTE = 1_000_000
+_LEAST = Fraction(1, 10)  # a file is never 0 MB
 
 
 def take_home_name(lesson: str) -> str:
@@ -28,8 +29,8 @@ def take_home_name(lesson: str) -> str:
 
 def with_size(page: str, size: int, say: Say) -> str:
     """A page with the size of its take-home copy, in bytes, in its place."""
-    tenths = max(1, round(size * 10 / _MEGABYTE))
-    return page.replace(SIZE, say("later_size", size=say.number(Decimal(tenths) / 10)))
+    megabytes = as_decimal(max(Fraction(size, _MEGABYTE), _LEAST), 1)
+    return page.replace(SIZE, say("later_size", size=say.number(megabytes)))
 
 
 @dataclass(frozen=True, slots=True)

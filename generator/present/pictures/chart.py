@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from fractions import Fraction
 
 from plotly.io import to_json
 
 from generator.compute.result import Comparison
+from generator.compute.rounding import whole
 from generator.present.stops.head import Telling
 from generator.present.views.comparison import BarView, ChartView
 from generator.present.words.amounts import SIDE_KEYS, food_name
@@ -25,7 +27,9 @@ def chart_view(comparison: Comparison, telling: Telling) -> ChartView:
             label=food_name(held, say),
             side_key=SIDE_KEYS[side],
             value=say.quantity(held.shown.value, stop.measure),
-            width=str(round(held.shown.value * 100 / largest) if largest else 0),
+            width=str(
+                whole(Fraction(held.shown.value * 100) / Fraction(largest)) if largest else 0
+            ),
         )
         for row in comparison.rows
         for side, held in enumerate(row.sides)

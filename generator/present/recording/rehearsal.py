@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from fractions import Fraction
 from pathlib import Path
 
 from generator.compute.result import LessonResult
+from generator.compute.rounding import whole
 from generator.present.recording.captions import DRAFT_NOTE, caption_draft
 from generator.present.recording.slides import pictures, slides
 from generator.present.words.say import Say
@@ -35,6 +37,11 @@ class Rehearsal:
     webvtt: str = field(repr=False)
     draft_note: str = DRAFT_NOTE
     """A caption file that holds this sentence is a draft, and may be replaced."""
+
+    @property
+    def seconds(self) -> int:
+        """Length of the video, to the whole second."""
+        return whole(Fraction(sum(picture.seconds for picture in self.pictures)))
 
 
 def rehearsal(result: LessonResult, say: Say, theme: Path) -> Rehearsal:

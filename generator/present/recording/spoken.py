@@ -11,8 +11,10 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
+from fractions import Fraction
 from itertools import groupby
 
+from generator.compute.rounding import whole
 from generator.model.stops import Stop
 from generator.model.stops.watch import WatchStop
 
@@ -172,7 +174,7 @@ def _fits(words: Sequence[str], number: int) -> bool:
 
 def _cut(words: Sequence[str], start: int, left: int) -> int:
     """Where the next of so many equal parts ends."""
-    even = start + round((len(words) - start) / left)
+    even = start + whole(Fraction(len(words) - start, left))
     near = [
         place
         for place in (even, even - 1, even + 1, even - 2, even + 2)

@@ -4,20 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import asdict
-from decimal import Decimal
 from fractions import Fraction
 
 from markupsafe import Markup
 
 from generator.compute.day import ABOUT_EVEN, Lean
 from generator.compute.result import Day
+from generator.compute.rounding import to_places
 from generator.model.measure import Measure
 from generator.model.stops.day import DayStop
 from generator.present.stops.head import Telling, head
 from generator.present.views.stops import DayView, EatenView
 from generator.present.words.amounts import amount_words, food_name
 from generator.present.words.prose import inline
-from generator.present.words.say import Say
+from generator.present.words.say import Say, digits
 from generator.present.words.sources import holding_sources
 
 STEEPEST = 14
@@ -63,7 +63,7 @@ def beam_tilt(ratio: Fraction) -> str:
     """
     steepest = Fraction(STEEPEST)
     degrees = max(-steepest, min(steepest, (1 - ratio) * 2 * steepest))
-    return str(Decimal(round(degrees * 10)) / 10)
+    return digits(to_places(degrees, 1))
 
 
 def _eaten(day: Day, say: Say) -> Iterator[EatenView]:

@@ -8,8 +8,8 @@ from fractions import Fraction
 from generator.compute.blocks import to_blocks
 from generator.compute.count import Count
 from generator.compute.gap import Gap
-from generator.compute.label import to_step
 from generator.compute.result import Holding
+from generator.compute.rounding import whole
 from generator.model.measure import Measure
 from generator.present.views.amounts import BlocksView, HoldingView, WorkingView
 from generator.present.words.say import Say, as_decimal, digits
@@ -17,8 +17,6 @@ from generator.present.words.say import Say, as_decimal, digits
 _WRITTEN_IN = "en"
 """Language of the amounts in a lesson file; they are looked up among the portions' English names."""
 SIDE_KEYS = ("first", "second")
-GRAMS_PER_TEASPOON = 4
-"""g of sugar in the classroom's teaspoon; USDA weighs 4.2 (SR28, NDB 19335), public messages say 4."""
 _QUARTERS = {1: "¼", 2: "½", 3: "¾"}
 
 
@@ -36,7 +34,7 @@ def holding_view(
         unit=measure.unit,
         number=digits(value),
         blocks=blocks_view(value, say),
-        teaspoons=teaspoons(value, say) if measure is Measure.SUGARS else "",
+        teaspoons=teaspoons(value, measure, say),
         grams=weight(holding, say),
     )
 
@@ -63,7 +61,7 @@ def weight(holding: Holding, say: Say) -> str:
     """``182 g``, to the gram; empty for a value of its own."""
     if holding.serving is None:
         return ""
-    return say("grams", grams=say.number(to_step(holding.serving.grams, Decimal(1))))
+    return say("grams", grams=say.number(whole(holding.serving.grams)))
 
 
 def blocks_view(value: Decimal, say: Say, *, in_tens: bool = False) -> BlocksView:
@@ -87,14 +85,15 @@ def blocks_view(value: Decimal, say: Say, *, in_tens: bool = False) -> BlocksVie
     )
 
 
-def teaspoons(grams: Decimal, say: Say) -> str:
-    """Grams of sugar as teaspoons of 4 g, to the nearest quarter."""
-    quarters = int(to_step(Fraction(grams), Decimal(1)))  # a gram is a quarter of such a teaspoon
-    whole, rest = divmod(quarters, GRAMS_PER_TEASPOON)
-    number = (say.number(whole) if whole or not rest else "") + _QUARTERS.get(rest, "")
-    return say(
-        "teaspoons", n=whole + 1 if rest else whole, spoons=number
-    )  # ½ a teaspoon, 1½ teaspoons
+def teaspoons(grams: Decimal, measure: Measure, say: Say) -> str:
+    """Grams as teaspoons to the nearest quarter; empty for a measure that has none."""
+    in_one = measure.entry.grams_per_teaspoon
+    if in_one is None:
+        return ""
+    spoons, quarters = divmod(whole(Fraction(grams) * 4 / in_one), 4)
+    number = (say.number(spoons) if spoons or not quarters else "") + _QUARTERS.get(quarters, "")
+    form = spoons + 1 if quarters else spoons  # ½ a teaspoon, 1½ teaspoons
+    return say("teaspoons", n=form, spoons=number)
 
 
 def gap_working(

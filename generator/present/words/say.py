@@ -9,7 +9,7 @@ from fractions import Fraction
 from babel import Locale, UnknownLocaleError
 from babel.numbers import format_decimal
 
-from generator.compute.label import to_step
+from generator.compute.rounding import to_places
 from generator.model.measure import Measure
 from generator.model.words import Words
 
@@ -99,4 +99,4 @@ def digits(value: Decimal) -> str:
 
 def as_decimal(exact: Fraction, places: int = 2) -> Decimal:
     """An exact value for reading, to so many decimal places; the exact one is what is computed with."""
-    return to_step(exact, Decimal(1).scaleb(-places)).normalize()
+    return to_places(exact, places).normalize()

@@ -7,6 +7,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from generator.model.food_record import PARTS
+from generator.model.measure import Measure, Unit
+
 COLUMNS = {
     "food.csv": ("fdc_id", "data_type", "description", "publication_date"),
     "nutrient.csv": ("id", "name", "unit_name"),
@@ -38,35 +41,31 @@ class Kind:
     """How ``food.csv`` calls it."""
     title: str
     """How a reader knows it."""
-    energy: tuple[int, ...]
-    """Nutrient ids of energy in kcal, the preferred one first."""
 
 
 KINDS = {
     kind.data_type: kind
     for kind in (
-        Kind("sr_legacy_food", "SR Legacy", (1008, 2048, 2047)),
-        # Foundation states energy by specific and by general factors, and plain energy only at times.
-        Kind("foundation_food", "Foundation", (2048, 2047, 1008)),
-        Kind("survey_fndds_food", "FNDDS", (1008, 2048, 2047)),
+        Kind("sr_legacy_food", "SR Legacy"),
+        Kind("foundation_food", "Foundation"),
+        Kind("survey_fndds_food", "FNDDS"),
     )
 }
 """Other kinds in ``food.csv`` are samples behind these foods, or branded packages."""
 
 NUTRIENTS: dict[str, tuple[int, ...]] = {
-    "protein": (1003,),
-    "fat": (1004,),
-    "carbohydrate": (1005,),
-    "sugars": (2000, 1063),
-    "fiber": (1079,),
-    "saturated_fat": (1258,),
-    "sodium": (1093,),
+    **{measure.value: measure.entry.nutrients for measure in Measure},
+    **PARTS,
 }
-"""Nutrient ids of each figure, the preferred one first; energy goes by the kind of food.
+"""Nutrient ids of each figure, the preferred one first.
 Energy in kJ is nutrient 1062 and is never among them."""
 
-UNITS = {"energy": "kcal", "sodium": "mg"}
-"""Units of ``nutrient.csv``, in small letters; every other figure is in ``g``."""
+UNITS = {measure.value: measure.unit for measure in Measure} | dict.fromkeys(PARTS, Unit.GRAM)
+"""Units of ``nutrient.csv``, in small letters."""
+
+_FOUNDATION = {
+    measure.value: ids for measure in Measure if (ids := measure.entry.foundation_nutrients)
+}
 
 NO_UNIT = "9999"
 """The measure unit called ``undetermined``: amount and words alone make the portion."""
@@ -74,7 +73,7 @@ NO_UNIT = "9999"
 
 def preferences(kind: Kind) -> dict[int, tuple[str, int]]:
     """Figure and rank of each nutrient id; of two with the same figure, the lower rank is kept."""
-    figures = {"energy": kind.energy, **NUTRIENTS}
+    figures = NUTRIENTS | (_FOUNDATION if kind.data_type == "foundation_food" else {})
     return {
         nutrient: (figure, rank)
         for figure, nutrients in figures.items()

@@ -74,14 +74,14 @@ def nutrients(download: Download) -> dict[str, int]:
         nutrient = download.whole(text, name, line, "id")
         if nutrient not in figures:
             continue
-        wanted = UNITS.get(figures[nutrient], "g")
+        wanted = UNITS[figures[nutrient]]
         if unit.strip().lower() != wanted:
             what = f"{title} (nutrient {nutrient}) is in `{unit}`, and we know it in {wanted} only"
             found.add(what, "a figure in another unit is never guessed: tell us", name, line)
         known[text] = nutrient
         if number:
             known.setdefault(number, nutrient)
-    for figure, ids in {"energy": KINDS["sr_legacy_food"].energy, **NUTRIENTS}.items():
+    for figure, ids in NUTRIENTS.items():
         if not set(ids) & set(known.values()):
             listed = " or ".join(map(str, ids))
             found.add(f"the nutrient {listed} ({figure}) is missing", AGAIN, name)
