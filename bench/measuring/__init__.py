@@ -1,1 +1,1 @@
-"""What `bench/measures.py` measures, apart from how it prints it."""
+"""How things are measured, apart from what is asked of them."""

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import yaml
 
-from bench.measuring.pages import lesson_pages
+from bench.measuring.files import lesson_pages
 from tests.html_page import read_page, text
 
 _ON_EVERY_LESSON = ("care_educational", "care_ask", "care_food", "care_young", "care_local")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import dataclass
 from itertools import zip_longest
 from pathlib import Path
 from statistics import median
@@ -11,7 +12,7 @@ from time import sleep
 
 from playwright.sync_api import Browser, Page
 
-from bench.measuring.pages import lesson_pages
+from bench.measuring.files import lesson_pages
 from tests.browser.test_pages import REACHABLE, SMALL
 from tests.conftest import AXE, AXE_OPTIONS
 
@@ -42,34 +43,113 @@ def _page(browser: Browser, **options: object) -> Iterator[Page]:
     context.close()
 
 
-def _addresses(address: str, site: Path) -> Iterator[str]:
-    for page in sorted(site.rglob("*.html")):
-        yield address + page.relative_to(site).as_posix()
+@dataclass(frozen=True, slots=True)
+class Look:
+    """A built site, served, and the browser that looks at it."""
 
+    browser: Browser
+    address: str
+    """Where the site is served, ending in a slash."""
+    site: Path
+    """Its folder."""
+    most: int | None = None
+    """How many lessons, widths and states are looked at; all of them where nothing is said."""
 
-def _lessons(address: str, site: Path) -> list[str]:
-    return [address + page.relative_to(site).as_posix() for page in lesson_pages(site)]
+    def _addresses(self) -> list[str]:
+        """Every page; of a small case the first few."""
+        pages = sorted(self.site.rglob("*.html"))
+        return [self._address(page) for page in pages[: self.most and 2 * self.most]]
 
+    def _lessons(self) -> list[str]:
+        return [self._address(page) for page in lesson_pages(self.site)[: self.most]]
 
-def layout_shift(browser: Browser, address: str, site: Path) -> float:
-    """Layout Instability (W3C): the largest sum of a lesson page whose scripts come 0.4 s late."""
-    largest = 0.0
-    for lesson in _lessons(address, site):
-        for width in (320, 390, 1280):
-            with _page(browser, viewport={"width": width, "height": 800}) as page:
-                page.route("**/*.js", lambda route: (sleep(0.4), route.continue_()))
-                page.goto(lesson)
+    def _address(self, page: Path) -> str:
+        return self.address + page.relative_to(self.site).as_posix()
+
+    def layout_shift(self) -> float:
+        """Layout Instability (W3C): the largest sum of a lesson page whose scripts come 0.4 s late."""
+        largest = 0.0
+        for lesson in self._lessons():
+            for width in (320, 390, 1280)[: self.most]:
+                with _page(self.browser, viewport={"width": width, "height": 800}) as page:
+                    page.route("**/*.js", lambda route: (sleep(0.4), route.continue_()))
+                    page.goto(lesson)
+                    page.wait_for_load_state("networkidle")
+                    page.wait_for_timeout(300)
+                    largest = max(largest, page.evaluate(SHIFT))
+        return largest
+
+    def milliseconds_to_ready(self, times: int) -> float:
+        """From the last byte of the HTML until the page's script has run and the way is free; the slowest lesson's median of five."""
+        return max(
+            median(_ready(self.browser, lesson) for _ in range(times)) for lesson in self._lessons()
+        )
+
+    def smallest_target(self) -> tuple[float, str]:
+        """The smaller side of the smallest control of any page, in CSS pixels, and what it is."""
+        every = SMALL.replace(
+            ".filter(([, {width, height}]) => Math.min(width, height) < 43.99)", ""
+        ).replace(
+            "${Math.round(width)} x ${Math.round(height)}: ${html}",
+            "${Math.min(width, height)} ${html}",
+        )
+        found = []
+        with _page(self.browser, has_touch=True, is_mobile=True) as page:
+            for each in self._addresses():
+                page.goto(each)
                 page.wait_for_load_state("networkidle")
-                page.wait_for_timeout(300)
-                largest = max(largest, page.evaluate(SHIFT))
-    return largest
+                page.evaluate(OPEN_ALL)
+                found += page.evaluate(f"({REACHABLE})(){every}")
+        size, _, html = min(found, key=lambda line: float(line.split(" ", 1)[0])).partition(" ")
+        return float(size), html[:24]
 
+    def out_of_order(self) -> list[str]:
+        """Controls that the Tab key reaches out of the order of the page, or does not reach (WCAG 2.4.3)."""
+        found = []
+        with _page(self.browser) as page:
+            for each in self._lessons():
+                page.goto(each)
+                page.wait_for_load_state("networkidle")
+                page.evaluate(OPEN_ALL)
+                page.wait_for_timeout(500)  # what was opened may bring its own
+                page.evaluate(f"window.reachable = ({REACHABLE})().filter({ONE_OF_ITS_GROUP})")
+                reached = list(_tabbed(page))
+                wanted = list(range(page.evaluate("reachable.length")))
+                found += [
+                    f"{each}: {page.evaluate('at => reachable[at]?.outerHTML.slice(0, 100)', want)}"
+                    for got, want in zip_longest(reached, wanted)
+                    if got != want
+                ][:1]
+        return found
 
-def milliseconds_to_ready(browser: Browser, address: str, site: Path) -> float:
-    """From the last byte of the HTML until the page's script has run and the way is free; the slowest lesson's median of five."""
-    return max(
-        median(_ready(browser, lesson) for _ in range(5)) for lesson in _lessons(address, site)
-    )
+    def breaches(self) -> list[str]:
+        """What the policy of a page forbade it."""
+        found: list[str] = []
+        with _page(self.browser) as page:
+            page.add_init_script(
+                "addEventListener('securitypolicyviolation', each => console.error('BREACH ' + each.violatedDirective + ' ' + each.blockedURI))"
+            )
+            page.on(
+                "console",
+                lambda said: found.append(said.text) if said.text.startswith("BREACH") else None,
+            )
+            for each in self._addresses():
+                page.goto(each)
+                page.wait_for_load_state("networkidle")
+        return found
+
+    def accessibility(self) -> Iterator[tuple[str, list[str]]]:
+        """All rules of axe-core on every page, as it comes and with everything open."""
+        for name, options in list(STATES.items())[: self.most]:
+            found = []
+            with _page(self.browser, **options) as page:
+                for each in self._addresses():
+                    page.goto(each)
+                    page.wait_for_load_state("networkidle")
+                    found += _axe(page, each)
+                    page.evaluate(OPEN_ALL)
+                    found += _axe(page, each)
+            yield name, sorted(set(found))
 
 
 def _ready(browser: Browser, lesson: str) -> float:
@@ -78,45 +158,6 @@ def _ready(browser: Browser, lesson: str) -> float:
         page.add_init_script(MARK)
         page.goto(lesson)
         return float(page.evaluate(READY))
-
-
-def smallest_target(browser: Browser, address: str, site: Path) -> tuple[float, str]:
-    """The smaller side of the smallest control of any page, in CSS pixels, and what it is."""
-    every = SMALL.replace(
-        ".filter(([, {width, height}]) => Math.min(width, height) < 43.99)", ""
-    ).replace(
-        "${Math.round(width)} x ${Math.round(height)}: ${html}",
-        "${Math.min(width, height)} ${html}",
-    )
-    found = []
-    with _page(browser, has_touch=True, is_mobile=True) as page:
-        for each in _addresses(address, site):
-            page.goto(each)
-            page.wait_for_load_state("networkidle")
-            page.evaluate(OPEN_ALL)
-            found += page.evaluate(f"({REACHABLE})(){every}")
-    size, _, html = min(found, key=lambda line: float(line.split(" ", 1)[0])).partition(" ")
-    return float(size), html[:24]
-
-
-def out_of_order(browser: Browser, address: str, site: Path) -> list[str]:
-    """Controls that the Tab key reaches out of the order of the page, or does not reach (WCAG 2.4.3)."""
-    found = []
-    with _page(browser) as page:
-        for each in _lessons(address, site):
-            page.goto(each)
-            page.wait_for_load_state("networkidle")
-            page.evaluate(OPEN_ALL)
-            page.wait_for_timeout(500)  # what was opened may bring its own
-            page.evaluate(f"window.reachable = ({REACHABLE})().filter({ONE_OF_ITS_GROUP})")
-            reached = list(_tabbed(page))
-            wanted = list(range(page.evaluate("reachable.length")))
-            found += [
-                f"{each}: {page.evaluate('at => reachable[at]?.outerHTML.slice(0, 100)', want)}"
-                for got, want in zip_longest(reached, wanted)
-                if got != want
-            ][:1]
-    return found
 
 
 def _tabbed(page: Page) -> Iterator[int]:
@@ -131,37 +172,6 @@ def _tabbed(page: Page) -> Iterator[int]:
         if at != last:
             yield at
         last = at
-
-
-def breaches(browser: Browser, address: str, site: Path) -> list[str]:
-    """What the policy of a page forbade it."""
-    found: list[str] = []
-    with _page(browser) as page:
-        page.add_init_script(
-            "addEventListener('securitypolicyviolation', each => console.error('BREACH ' + each.violatedDirective + ' ' + each.blockedURI))"
-        )
-        page.on(
-            "console",
-            lambda said: found.append(said.text) if said.text.startswith("BREACH") else None,
-        )
-        for each in _addresses(address, site):
-            page.goto(each)
-            page.wait_for_load_state("networkidle")
-    return found
-
-
-def accessibility(browser: Browser, address: str, site: Path) -> Iterator[tuple[str, list[str]]]:
-    """All rules of axe-core on every page, as it comes and with everything open."""
-    for name, options in STATES.items():
-        found = []
-        with _page(browser, **options) as page:
-            for each in _addresses(address, site):
-                page.goto(each)
-                page.wait_for_load_state("networkidle")
-                found += _axe(page, each)
-                page.evaluate(OPEN_ALL)
-                found += _axe(page, each)
-        yield name, sorted(set(found))
 
 
 def _axe(page: Page, address: str) -> list[str]:

@@ -85,7 +85,7 @@ def test_a_page_that_slept_counts_as_if_it_had_not(page: Page, address: str) -> 
 
 
 def test_on_a_busy_page_no_number_comes_late_by_the_real_clock(page: Page, address: str) -> None:
-    """Ten seconds here, two minutes by `python bench/pacer.py`; 50 ms is the project's own limit."""
+    """Ten seconds here, two minutes by `python bench/run.py --only pacer`; 50 ms is the project's own limit."""
     page.goto(address)
     pacer = begin(page, count=500)
     assert latest(page, pacer, seconds=10) <= LATE

@@ -1,6 +1,5 @@
 """How fast a FoodData Central download of a million rows is read, and how much memory that takes.
 
-Run `python bench/import.py`, or with another number of rows: `python bench/import.py 5000000`.
 The download is made up here, in the official layout; SR Legacy holds about 640,000 such rows.
 """
 
@@ -8,54 +7,56 @@ from __future__ import annotations
 
 import io
 import json
-import resource
 import subprocess
 import sys
 import tempfile
-import time
 import zipfile
+from collections.abc import Iterator
 from pathlib import Path
+from statistics import median
 
-ROOT = Path(__file__).parents[1]
+from bench.measuring.process import environment
+from bench.measuring.row import Case, NothingMeasuredError, Row, row, told
+
+ROWS = 1_000_000
 KEPT = (1003, 1004, 1005, 1008, 1063, 1079, 1093, 1258, 2000, 2047, 2048)
 NUTRIENTS = (*KEPT, *range(1100, 1169))
 """80 for each food, as in a full SR Legacy record; the rest is skipped, as vitamins are."""
 UNITS = {1008: "KCAL", 2047: "KCAL", 2048: "KCAL", 1093: "MG"}
-ROWS_A_SECOND, MEGABYTES = 50_000, 300
-"""What must be reached."""
+_IMPORT = """
+import json, resource, sys, time
+from pathlib import Path
+from generator.author.foods import import_download
+before = time.perf_counter()
+done = import_download(Path(sys.argv[2]), Path(sys.argv[1]), lambda read, total: None)
+seconds = time.perf_counter() - before
+unit = 1024**2 if sys.platform == "darwin" else 1024
+peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / unit
+print(json.dumps({"seconds": seconds, "peak": peak, "values": sum(one.values for one in done)}))
+"""
+"""One import, as the command does it, in a process of its own."""
 
 
-def main(rows: int) -> int:
-    """Measure three runs, each in a process of its own; prints the median and the largest."""
-    with tempfile.TemporaryDirectory() as folder:
-        file = Path(folder) / "download.zip"
-        _make(file, rows // len(NUTRIENTS))
-        runs = [_run(file, Path(folder) / str(number)) for number in range(3)]
-    seconds = sorted(run["seconds"] for run in runs)[1]
-    megabytes = max(run["megabytes"] for run in runs)
-    speed = rows / seconds
-    print(f"{rows:,} nutrient rows in {seconds:.1f} s: {speed:,.0f} rows a second")
-    print(f"  {speed / ROWS_A_SECOND:.1f} times the {ROWS_A_SECOND:,} asked for")
-    print(f"{megabytes:.0f} MB of memory at the most, of {MEGABYTES} MB allowed")
-    return 0 if speed >= ROWS_A_SECOND and megabytes <= MEGABYTES else 1
-
-
-def measure(file: Path, root: Path) -> None:
-    """One import, as the command does it; prints seconds and megabytes for `main` to read."""
-    sys.path.insert(0, str(ROOT))
-    from generator.author.foods import import_download  # noqa: PLC0415  # after the path is set
-
-    before = time.perf_counter()
-    import_download(root, file, lambda _read, _total: None)
-    seconds = time.perf_counter() - before
-    kilobytes = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
-    print(json.dumps({"seconds": seconds, "megabytes": kilobytes / 1024}))
+def rows(case: Case) -> Iterator[Row]:
+    """Medians of several runs; the largest memory."""
+    number = 8_000 if case.small else ROWS
+    with tempfile.TemporaryDirectory() as name:
+        file = Path(name) / "download.zip"
+        _make(file, number // len(NUTRIENTS))
+        runs = [_run(file, Path(name) / str(turn)) for turn in range(case.runs)]
+    if not all(run["values"] for run in runs):
+        raise NothingMeasuredError("no value was read")
+    yield told("food download, rows", number, "rows")
+    yield row("import", number / median(run["seconds"] for run in runs))
+    yield row("import_memory", max(run["peak"] for run in runs))
 
 
 def _run(file: Path, root: Path) -> dict[str, float]:
     root.mkdir()
-    command = [sys.executable, __file__, "--measure", str(file), str(root)]
-    done = subprocess.run(command, check=True, capture_output=True, text=True)
+    command = [sys.executable, "-c", _IMPORT, str(file), str(root)]
+    done = subprocess.run(
+        command, check=True, capture_output=True, text=True, env=environment(root)
+    )
     measured: dict[str, float] = json.loads(done.stdout)
     return measured
 
@@ -92,10 +93,3 @@ def _write_nutrients(text: io.TextIOWrapper, foods: range) -> None:
         )
     text.flush()
     text.detach()
-
-
-if __name__ == "__main__":
-    if sys.argv[1:2] == ["--measure"]:
-        measure(Path(sys.argv[2]), Path(sys.argv[3]))
-    else:
-        sys.exit(main(int(sys.argv[1]) if len(sys.argv) > 1 else 1_000_000))

@@ -1,6 +1,6 @@
 """How late the player halts: 50 pauses in a real Chromium with a real MP4, in each way a video may run.
 
-Run `python bench/pauses.py`; it takes about five minutes. Lateness is how far past the pause point
+All of it takes about five minutes. Lateness is how far past the pause point
 the video stands when it has halted, in ms of the video's own time; after a seek past a pause, how
 far past the moment that was sought.
 """
@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import json
 import subprocess
-import sys
 import tempfile
 import time
 from collections.abc import Iterator
@@ -21,13 +20,12 @@ from urllib.request import Request, urlopen
 
 import imageio_ffmpeg
 
-ROOT = Path(__file__).parents[1]
-sys.path.insert(0, str(ROOT))
-
-from generator.present.assets.bundle import join_script, sources  # noqa: E402  # run as a file, beside generator/
-from tests import chromium  # noqa: E402  # the same
-from tests.conftest import QUIET  # noqa: E402  # the same
-from tests.local_server import serving  # noqa: E402  # the same
+from bench.measuring.process import ROOT
+from bench.measuring.row import Case, Row, row
+from generator.present.assets.bundle import join_script, sources
+from tests import chromium
+from tests.conftest import QUIET
+from tests.local_server import serving
 
 PAUSES = 50
 SPARE = 6
@@ -36,8 +34,6 @@ APART = 0.617
 """Seconds from pause to pause: no whole number of pictures, which come every 0.04 s."""
 PATIENCE = 240
 """Seconds for one run; the clock of a hidden tab ticks once a second, so it goes on late."""
-MEDIAN, WORST = 50, 150
-"""ms that are asked for."""
 WAYS = {
     "at 1 times the speed": "rate=1",
     "at 0.75 times the speed": "rate=0.75",
@@ -49,19 +45,17 @@ WAYS = {
 }
 
 
-def main() -> int:
-    """Print one line for each way; 1 when one of them is too late."""
-    late = False
+def rows(case: Case) -> Iterator[Row]:
+    """Median, worst and earliest of each way."""
+    pauses = 3 if case.small else PAUSES
+    ways = list(WAYS.items())[: 1 if case.small else None]
     with tempfile.TemporaryDirectory() as name, serving(Path(name)) as address:
-        write_page(Path(name))
-        print(f"{PAUSES} pauses each, ms late{'':<13}{'median':>8}{'worst':>8}")
-        for title, way in WAYS.items():
+        write_page(Path(name), pauses)
+        for title, way in ways:
             found = measure(f"{address}?{way}", hidden="hidden" in way)
-            middle, worst = median(found), max(found)
-            print(f"  {title:<35}{middle:>6.0f}{worst:>8.0f}", flush=True)
-            late = late or middle > MEDIAN or worst > WORST
-    print(f"asked for: median at most {MEDIAN}, worst at most {WORST}")
-    return int(late)
+            yield row("pause_median", median(found), title)
+            yield row("pause_worst", max(found), title)
+            yield row("pause_early", min(found), title)
 
 
 def measure(address: str, *, hidden: bool) -> list[float]:
@@ -111,12 +105,12 @@ class Ask:
 
     def __call__(self, method: str, path: str) -> list[dict[str, str]]:
         request = Request(f"http://127.0.0.1:{self._port}{path}", method=method)
-        with urlopen(request) as answer:  # noqa: S310  # the browser, on this machine
+        with urlopen(request) as answer:  # the browser, on this machine
             told: list[dict[str, str]] = json.load(answer)
         return told
 
 
-def write_page(folder: Path) -> None:
+def write_page(folder: Path, pauses_asked: int) -> None:
     """A lesson of nothing but pauses, with the script of the real pages."""
     scripts = sources(ROOT / "theme", "js")
     for name in ("lesson.js", "video.js"):
@@ -130,7 +124,7 @@ def write_page(folder: Path) -> None:
         for at, stop in pauses
     )
     (folder / "index.html").write_text(PAGE.format(pauses=json.dumps(pauses), stops=stops), "utf-8")
-    run = RUN.replace("{apart}", str(APART)).replace("{pauses}", str(PAUSES))
+    run = RUN.replace("{apart}", str(APART)).replace("{pauses}", str(pauses_asked))
     (folder / "run.js").write_text(run, "utf-8")
     for name, sound in (("clip", SOUND), ("silent", [])):
         make_clip(folder / f"{name}.mp4", sound)
@@ -188,7 +182,3 @@ addEventListener("load", () => {
   video.play();
 });
 """
-
-
-if __name__ == "__main__":
-    sys.exit(main())

@@ -1,0 +1,1 @@
+"""What the site costs to build and to read, measured; nothing here is part of the program."""
