@@ -11,6 +11,7 @@ from markupsafe import Markup
 from generator.check import check_lesson, check_words
 from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
+from generator.engine.lock import alone
 from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.model.texts import in_language
@@ -26,7 +27,7 @@ from generator.read.handwritten import handwritten_pages
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
 from generator.write.finish import finish_lesson
-from generator.write.fresh import fingerprint, mark_fresh
+from generator.write.fresh import mark_fresh, sources
 from generator.write.swap import replaced
 
 Mark = Callable[[str], str]
@@ -168,10 +169,12 @@ def with_problems(page: str, problems: Iterable[Problem]) -> str:
 
 def write_site(root: Path, write: Callable[[Path], None]) -> Path:
     """Let ``write`` fill an empty folder, and put it in the place of ``site/`` when that went well."""
-    site, before = root / "site", fingerprint(root)
-    with replaced(site) as folder:
-        write(folder)
-    mark_fresh(root, before)
+    site = root / "site"
+    with alone(root):
+        before = sources(str(root))
+        with replaced(site) as folder:
+            write(folder)
+        mark_fresh(str(root), before)
     return site
 
 

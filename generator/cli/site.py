@@ -6,6 +6,7 @@ from pathlib import Path
 
 import click
 
+from generator.cli import NOTHING_CHANGED
 from generator.cli.options import root_option
 from generator.write.fresh import is_fresh
 
@@ -15,8 +16,8 @@ from generator.write.fresh import is_fresh
 @root_option
 def build(root: Path, *, anew: bool) -> None:
     """Build the site into the folder site/; a mistake leaves the old site as it was."""
-    if not anew and is_fresh(root, root / "site"):
-        click.echo("Nothing has changed since site/ was built.")
+    if not anew and is_fresh(str(root)):
+        click.echo(NOTHING_CHANGED, nl=False)
         return
     from generator.plugin import build_site  # noqa: PLC0415  # MkDocs takes longer to load than to find nothing changed
 

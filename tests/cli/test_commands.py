@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner, Result
 
-from generator.cli import main
+from generator.cli.commands import commands
 from tests.project import GOOD, put
 from tests.site_project import copy_project, hashes
 
@@ -27,7 +27,7 @@ def root(tmp_path: Path) -> Path:
 
 
 def plumline(root: Path, *words: str) -> Result:
-    return CliRunner().invoke(main, [*words, "--root", str(root)], catch_exceptions=False)
+    return CliRunner().invoke(commands, [*words, "--root", str(root)], catch_exceptions=False)
 
 
 def test_check_of_a_good_site(root: Path) -> None:
@@ -122,10 +122,10 @@ def test_a_folder_that_is_no_site(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("word", ["check", "build", "preview", "new", "trace"])
 def test_help_says_what_a_word_does(word: str) -> None:
-    done = CliRunner().invoke(main, [word, "--help"])
+    done = CliRunner().invoke(commands, [word, "--help"])
     assert done.exit_code == 0
     assert "--root" in done.output
-    assert word in CliRunner().invoke(main, ["--help"]).output
+    assert word in CliRunner().invoke(commands, ["--help"]).output
 
 
 def test_trace_to_read(root: Path) -> None:

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner, Result
 
-from generator.cli import main
+from generator.cli.commands import commands
 from generator.model.food import Food
 from generator.read.library import read_library
 from tests.read.fooddata.official_zip import FOOD, FOOD_NUTRIENT, FOOD_PORTION, small_zip
@@ -43,7 +43,7 @@ def filled(root: Path) -> Path:
 
 
 def run(root: Path, *words: str, code: int = 0) -> Result:
-    result = CliRunner().invoke(main, ["foods", *words, "--root", str(root)])
+    result = CliRunner().invoke(commands, ["foods", *words, "--root", str(root)])
     assert result.exit_code == code, result.output
     return result
 

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner, Result
 
-from generator.cli import main
+from generator.cli.commands import commands
 from tests.project import GOOD, put
 from tests.site_project import copy_project
 
@@ -23,7 +23,7 @@ def root(tmp_path: Path) -> Path:
 
 
 def plumline(root: Path, *words: str) -> Result:
-    return CliRunner().invoke(main, [*words, "--root", str(root)], catch_exceptions=False)
+    return CliRunner().invoke(commands, [*words, "--root", str(root)], catch_exceptions=False)
 
 
 def test_a_rehearsal_makes_the_video_and_the_captions_that_were_missing(root: Path) -> None:
