@@ -22,7 +22,7 @@ def missing(site: Path) -> list[str]:
         shown = _plain(text(tree))
         language = (tree.get("lang") or "en").split("-")[0]
         words = yaml.safe_load((WORDS / f"{language}.yaml").read_text("utf-8"))
-        moves = 'data-kind="move"' in page.read_text("utf-8")
+        moves = 'class="stop stop-move"' in page.read_text("utf-8")
         wanted = _ON_EVERY_LESSON + (_WHERE_ONE_MOVES if moves else ())
         name = page.relative_to(site).as_posix()
         found += [f"{name}: {key}" for key in wanted if _plain(words[key]) not in shown]

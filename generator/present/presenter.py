@@ -25,7 +25,7 @@ from generator.present.recording.chapters import chapters_file, chapters_track
 from generator.present.recording.corrections import corrected_captions
 from generator.present.recording.pack import FOLDER, draft, draft_name, pack_pages
 from generator.present.views.home import ProseView
-from generator.present.views.stops import StopView
+from generator.present.views.stop import StopView
 from generator.present.words.foreign import settle, without_marks
 
 

@@ -71,23 +71,23 @@ PAGE = """<!doctype html>
 <lesson-thread data-lesson="still">
 <h1>Still page</h1>
 <ol class="thread">
-<li><section class="stop stop-watch" id="watch" data-kind="watch" data-at="0" aria-labelledby="watch-name">
+<li><section class="stop stop-watch" id="watch" data-at="0" aria-labelledby="watch-name">
 <h2 id="watch-name" tabindex="-1">Watch</h2>
 <pause-player data-pauses='{pauses}'>
 <video controls preload="auto" playsinline width="320" height="180" src="clip.mp4"></video>
 <label hidden><input type="checkbox" checked data-stop-at-pauses> Stop at the pauses</label>
 </pause-player>
 </section></li>
-<li><section class="stop stop-ask" id="think" data-kind="ask" data-at="1.0" aria-labelledby="think-name">
+<li><section class="stop stop-ask" id="think" data-at="1.0" aria-labelledby="think-name">
 <h2 id="think-name" tabindex="-1">Think</h2>
 <details data-hint><summary>Hint</summary><p>Look at what it is cooked in.</p></details>
 <details data-reveal><summary>Check your answer</summary><p>We will find out.</p></details>
 <button type="button" data-go-on hidden>Go on</button>
 </section></li>
-<li><section class="stop stop-compare" id="lunch" data-kind="compare" data-at="2.0" aria-labelledby="lunch-name">
+<li><section class="stop stop-compare" id="lunch" data-at="2.0" aria-labelledby="lunch-name">
 <h2 id="lunch-name" tabindex="-1">Work out the gap</h2>
 <gap-calculator>
-<form class="gap-row" id="lunch-row-1" data-first="184" data-second="230" data-gap="46" data-count="4" data-left="6 kcal" data-per="10" novalidate>
+<form class="gap-row" id="lunch-row-1" data-first="184" data-second="230" data-gap="46" data-count="4" data-per="10" novalidate>
 <label>Gap <input name="gap" inputmode="decimal" autocomplete="off"></label>
 <label>Count <input name="count" inputmode="decimal" autocomplete="off"></label>
 <button type="submit" data-check hidden>Check</button>
@@ -97,7 +97,7 @@ PAGE = """<!doctype html>
 <p>The pie holds 46 kcal more.</p>
 </details>
 </form>
-<form class="gap-row" id="lunch-total" data-total data-first="184" data-second="230" novalidate>
+<form class="gap-row" id="lunch-total" data-first="184" data-second="230" novalidate>
 <details data-working><summary>Check your answer</summary><ol class="working"><li>230 − 184 = 46</li></ol><p>In all, 46 kcal.</p></details>
 </form>
 </gap-calculator>
@@ -107,11 +107,11 @@ PAGE = """<!doctype html>
 </gap-chart>
 <button type="button" data-go-on hidden>Go on</button>
 </section></li>
-<li><section class="stop stop-move" id="move" data-kind="move" data-at="2.0" aria-labelledby="move-name">
+<li><section class="stop stop-move" id="move" data-at="2.0" aria-labelledby="move-name">
 <h2 id="move-name" tabindex="-1">Move</h2>
 <button type="button" data-go-on hidden>Go on</button>
 </section></li>
-<li><section class="stop stop-watch" id="watch-2" data-kind="watch" data-at="3.0" aria-labelledby="watch-2-name">
+<li><section class="stop stop-watch" id="watch-2" data-at="3.0" aria-labelledby="watch-2-name">
 <h2 id="watch-2-name" tabindex="-1">Watch on</h2>
 <button type="button" data-play-from="3.0" hidden>Play from 0:03</button>
 </section></li>

@@ -31,8 +31,8 @@ def test_the_line_leads_from_the_smaller_to_the_larger_number(page: Page, addres
         texts = row.locator(".line text").all_text_contents()
         hops = [number(text) for text in texts if text.startswith("+")]
         stops = [number(text) for text in texts if not text.startswith("+")]
-        assert stops[0] == float(row.get_attribute("data-smaller") or "")
-        assert stops[-1] == float(row.get_attribute("data-larger") or "")
+        sides = [float(row.get_attribute(f"data-{side}") or "") for side in ("first", "second")]
+        assert [stops[0], stops[-1]] == sorted(sides)
         assert [end - start for start, end in itertools.pairwise(stops)] == hops
         said = row.locator(".line").get_attribute("aria-label") or ""
         assert all(text.lstrip("+") in said for text in texts)

@@ -45,12 +45,7 @@ def test_the_rows_of_the_lesson_page(
     for row in rows(traced):
         form = by_id(page, row.replace(".", "-"))
         first, second, gap = (traced[f"{row}.{part}"] for part in ("first", "second", "gap"))
-        given = {
-            "first": first,
-            "second": second,
-            "larger": max(first, second),
-            "smaller": min(first, second),
-        }
+        given = {"first": first, "second": second}
         assert {name: Decimal(form.attrib[f"data-{name}"]) for name in given} == given
         if "data-gap" in form.attrib:
             assert Decimal(form.attrib["data-gap"]) == gap
@@ -70,7 +65,7 @@ def test_the_totals_of_the_lesson_page(
 ) -> None:
     traced = figures[lesson]
     page = read_page(built_site / lesson / "index.html")
-    forms = [form for form in page.iter("form") if "data-total" in form.attrib]
+    forms = [form for form in page.iter("form") if form.get("id", "").endswith("-total")]
     for form in forms:
         stop = form.attrib["id"].removesuffix("-total")
         wanted = [traced[f"{stop}.total.{part}"] for part in ("first", "second", "gap")]

@@ -12,7 +12,8 @@ from generator.present.pages.lesson_page import stop_views
 from generator.present.pages.page import Surround
 from generator.present.stops.day import STEEPEST
 from generator.present.views.components import ComponentsView
-from generator.present.views.stops import DayView, StopView
+from generator.present.views.stop import StopView
+from generator.present.views.stops import DayView
 from generator.present.words.amounts import blocks_view
 
 PATH = "components/index.html"
@@ -40,8 +41,8 @@ def _one_of_each(results: Iterable[LessonResult], surround: Surround) -> Iterato
     seen: set[str] = set()
     for result in results:
         for stop in stop_views(result, surround):
-            if stop.kind not in seen and stop.id not in seen:
-                seen |= {stop.kind, stop.id}
+            if stop.head.kind not in seen and stop.head.id not in seen:
+                seen |= {stop.head.kind, stop.head.id}
                 yield stop
 
 

@@ -14,7 +14,7 @@ from generator.present.stops.head import Telling
 from generator.present.stops.view import stop_view
 from generator.present.views.lesson import LessonView
 from generator.present.views.page import LinkView
-from generator.present.views.stops import StopView
+from generator.present.views.stop import StopView
 from generator.present.words.care import allergen_line, care_lines
 from generator.present.words.foreign import is_marked
 from generator.present.words.grades import grades_in_words
@@ -89,10 +89,10 @@ def styles_at(stops: tuple[StopView, ...], root: str) -> dict[str, tuple[str, ..
     places: dict[str, tuple[str, ...]] = {}
     linked: set[str] = set()
     for stop in stops:
-        new = [name for name in _STYLES.get(stop.kind, ()) if name not in linked]
+        new = [name for name in _STYLES.get(stop.head.kind, ()) if name not in linked]
         linked.update(new)
         if new:
-            places[stop.id] = tuple(f"{root}assets/{name}.css" for name in new)
+            places[stop.head.id] = tuple(f"{root}assets/{name}.css" for name in new)
     return places
 
 

@@ -16,12 +16,12 @@ from generator.present.views.notes import (
     StopSourcesView,
 )
 from generator.present.views.page import LinkView
+from generator.present.views.stop import StopView
 from generator.present.views.stops import (
     AskView,
     CompareView,
     DayView,
     MoveView,
-    StopView,
     TalkView,
     WatchView,
 )
@@ -51,7 +51,7 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
         answers=tuple(
             answer
             for view in compares
-            for answer in _answers(view, result.comparisons[view.id], say)
+            for answer in _answers(view, result.comparisons[view.head.id], say)
         ),
         talks=tuple(stop for stop in stops if isinstance(stop, TalkView)),
         count_truth=count_truths(result, say),
@@ -62,7 +62,7 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
         care=care_lines(result, say),
         allergens=allergen_line(result, say),
         sources=tuple(
-            StopSourcesView(stop.id, stop.heading, stop.sources)
+            StopSourcesView(stop.head.id, stop.head.heading, stop.sources)
             for stop in stops
             if isinstance(stop, CompareView | DayView)
         ),
@@ -79,7 +79,13 @@ def _standard(code: str, surround: Surround) -> str:
 
 def _plan(stops: tuple[StopView, ...], say: Say) -> tuple[PlanView, ...]:
     return tuple(
-        PlanView(stop.at, stop.heading, _does(stop, say), f"index.html#{stop.id}") for stop in stops
+        PlanView(
+            stop.head.at.text if stop.head.at else "",
+            stop.head.heading,
+            _does(stop, say),
+            f"index.html#{stop.head.id}",
+        )
+        for stop in stops
     )
 
 

@@ -16,7 +16,7 @@ from generator.compute.rounding import whole
 from generator.model.lesson import Video
 from generator.present.pages.page import Surround
 from generator.present.pages.video import chapters
-from generator.present.views.stops import StopView
+from generator.present.views.stop import StopView
 from generator.present.views.video import ChapterView
 from generator.present.words.grades import grades_in_words
 from generator.present.words.script_data import script_data

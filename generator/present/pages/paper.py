@@ -12,7 +12,8 @@ from generator.present.pages.practice import practice_views
 from generator.present.pictures.qr import qr_code
 from generator.present.views.page import LinkView
 from generator.present.views.paper import CardSheetView, CardsView, SheetView
-from generator.present.views.stops import MoveCardView, MoveView, StopView, WatchView
+from generator.present.views.stop import StopView
+from generator.present.views.stops import MoveCardView, MoveView, WatchView
 from generator.present.words.stamp import print_stamp
 
 CARDS_A_SHEET = 4

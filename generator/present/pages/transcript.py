@@ -13,7 +13,7 @@ from generator.model.moment import clock
 from generator.present.pages.page import Surround
 from generator.present.pages.video import chapters, shown_language
 from generator.present.views.page import LinkView
-from generator.present.views.stops import StopView
+from generator.present.views.stop import StopView
 from generator.present.views.video import SaidView, TranscriptView
 
 _ENDED = re.compile(r"[.?!…][\")»”’]*$")

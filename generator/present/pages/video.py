@@ -13,7 +13,7 @@ from generator.model.stops.watch import WatchStop
 from generator.present.pages.page import Surround
 from generator.present.recording.chapters import chapters_file
 from generator.present.recording.spoken import Span, spans
-from generator.present.views.stops import StopView
+from generator.present.views.stop import StopView
 from generator.present.views.video import ChapterView, ElsewhereView, TrackView, VideoView
 from generator.present.words.say import Say, digits
 
@@ -77,12 +77,12 @@ def _pauses(result: LessonResult) -> tuple[tuple[str, str], ...]:
 
 def _chapter(span: Span, stop: StopView) -> ChapterView:
     return ChapterView(
-        label=stop.heading,
-        href=f"#{stop.id}",
+        label=stop.head.heading,
+        href=f"#{stop.head.id}",
         at=clock(Decimal(span.start) / 1000),
         start=_seconds(span.start),
         end=_seconds(span.end),
-        pause=stop.at if span.pauses else "",
+        pause=stop.head.at.text if span.pauses and stop.head.at else "",
     )
 
 

@@ -11,7 +11,7 @@ from generator.model.moment import clock
 from generator.present.recording.shots import on_the_table
 from generator.present.recording.spoken import HOLD, Span, spans
 from generator.present.recording.views import CueView
-from generator.present.views.stops import StopView
+from generator.present.views.stop import StopView
 from generator.present.words.say import Say
 
 
@@ -35,7 +35,7 @@ def cue_sheet(
         span = planned.get(index)
         lines.append(
             CueView(
-                heading=stops[index].heading,
+                heading=stops[index].head.heading,
                 planned=f"{_clock(span.start)}–{_clock(span.end)}" if span else "",
                 words=say.number(words),
                 spoken=say("recording_seconds", n=seconds),

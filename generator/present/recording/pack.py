@@ -20,7 +20,7 @@ from generator.present.recording.slide_views import slide_views
 from generator.present.recording.spoken import HOLD
 from generator.present.recording.views import PackView, ScriptView, SlidesView
 from generator.present.views.page import LinkView, PageView
-from generator.present.views.stops import StopView
+from generator.present.views.stop import StopView
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
 

@@ -9,7 +9,7 @@ from generator.compute.result import LessonResult
 from generator.model.moment import clock
 from generator.present.recording.spoken import paragraphs, spans
 from generator.present.recording.views import ScriptStopView, SpokenView
-from generator.present.views.stops import StopView
+from generator.present.views.stop import StopView
 from generator.present.words.say import Say
 
 
@@ -31,5 +31,5 @@ def script_stops(
         ends = clock(Decimal(span.end) / 1000) if span else ""
         pause = say("recording_pause", at=ends) if waits else ""
         if parts:
-            found.append(ScriptStopView(stops[index].heading, begins, parts, pause))
+            found.append(ScriptStopView(stops[index].head.heading, begins, parts, pause))
     return tuple(found)

@@ -15,7 +15,7 @@ from generator.model.stops.move import MoveStop
 from generator.model.stops.talk import TalkStop
 from generator.model.stops.watch import WatchStop
 from generator.present.recording.views import ShotView
-from generator.present.views.stops import StopView
+from generator.present.views.stop import StopView
 from generator.present.words.amounts import amount_words, food_name, weight
 from generator.present.words.say import Say
 
@@ -23,7 +23,7 @@ from generator.present.words.say import Say
 def shot_list(result: LessonResult, stops: Sequence[StopView], say: Say) -> tuple[ShotView, ...]:
     """What to have ready, by stop; stops that need nothing are left out."""
     shots = (
-        ShotView(stops[index].heading, tuple(on_the_table(index, result, say)))
+        ShotView(stops[index].head.heading, tuple(on_the_table(index, result, say)))
         for index in range(len(stops))
     )
     needed = result.lesson.file.you_need

@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict
-
 from markupsafe import Markup
 
+from generator.compute.count import Count
 from generator.compute.gap import Gap
 from generator.compute.result import Comparison, Row
+from generator.model.measure import Measure
 from generator.model.stops.compare import CompareStop, Solve
 from generator.present.pictures.chart import chart_view
 from generator.present.pictures.columns import columns
 from generator.present.pictures.number_line import number_line
 from generator.present.stops.head import Telling, head
-from generator.present.views.comparison import RowView, TotalView
+from generator.present.views.comparison import CountView, RowView, TotalView
 from generator.present.views.stops import CompareView
 from generator.present.words.amounts import (
     SIDE_KEYS,
@@ -22,6 +22,7 @@ from generator.present.words.amounts import (
     gap_working,
     holding_view,
 )
+from generator.present.words.number import number, quantity
 from generator.present.words.often import often_views
 from generator.present.words.prose import inline
 from generator.present.words.say import Say, digits
@@ -34,14 +35,14 @@ def compare_view(index: int, stop: CompareStop, telling: Telling) -> CompareView
     say = telling.say
     asks_total = Solve.TOTAL in stop.solve
     return CompareView(
-        **asdict(head(index, stop, telling)),
+        head=head(index, stop, telling),
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
         measure=say(f"measure_{stop.measure}"),
         unit=stop.measure.unit,
         about=say(f"about_{stop.measure}"),
         sides=stop.sides,
         rows=tuple(
-            _row_view(number, row, stop, say) for number, row in enumerate(comparison.rows, 1)
+            _row_view(place, row, stop, say) for place, row in enumerate(comparison.rows, 1)
         ),
         total=_total_view(comparison, say) if asks_total or len(comparison.rows) > 1 else None,
         ask_total=asks_total,
@@ -52,37 +53,35 @@ def compare_view(index: int, stop: CompareStop, telling: Telling) -> CompareView
     )
 
 
-def _row_view(number: int, row: Row, stop: CompareStop, say: Say) -> RowView:
+def _row_view(place: int, row: Row, stop: CompareStop, say: Say) -> RowView:
     first, second = (
         holding_view(held, side, stop.sides[side], stop.measure, say)
         for side, held in enumerate(row.sides)
     )
-    gap, count = row.gap, row.count
-    asks_count = count is not None and Solve.COUNT in stop.solve
+    gap = row.gap
+    count = row.count if Solve.COUNT in stop.solve else None
     return RowView(
-        id=f"{stop.id}-row-{number}",
-        number=number,
-        legend=say("row_legend", number=number, first=first.name, second=second.name),
+        id=f"{stop.id}-row-{place}",
+        number=place,
+        legend=say("row_legend", number=place, first=first.name, second=second.name),
         first=first,
         second=second,
-        gap=say.quantity(gap.size, stop.measure),
-        gap_number=digits(gap.size),
-        larger_number=digits(gap.larger),
-        smaller_number=digits(gap.smaller),
+        gap=quantity(gap.size, stop.measure, say),
         holder="" if gap.holder is None else stop.sides[gap.holder],
         left=blocks_view(gap.size, say, in_tens=True),
         left_key=SIDE_KEYS[gap.holder or 0],
         line=number_line(gap, say),
         ask_gap=Solve.GAP in stop.solve,
-        ask_count=asks_count,
-        count=say.number(count.whole) if count else "",
-        count_number=str(count.whole) if count else "",
-        left_over=say.quantity(count.left_over, stop.measure) if count and count.left_over else "",
-        per_number=digits(count.per) if count else "",
+        count=_count_view(count, stop.measure, say) if count else None,
         hint=row_hint(gap, say),
-        working=gap_working(gap, count if asks_count else None, stop.sides, stop.measure, say),
+        working=gap_working(gap, count, stop.sides, stop.measure, say),
         columns=columns(digits(gap.larger), digits(gap.smaller), digits(gap.size)),
     )
+
+
+def _count_view(count: Count, measure: Measure, say: Say) -> CountView:
+    left = say.quantity(count.left_over, measure) if count.left_over else ""
+    return CountView(number(count.whole, say), number(count.per, say), left)
 
 
 def row_hint(gap: Gap, say: Say) -> str:
@@ -101,12 +100,9 @@ def _total_view(comparison: Comparison, say: Say) -> TotalView:
         for side, value in enumerate((total.first, total.second))
     )
     return TotalView(
-        first=say.quantity(total.first, stop.measure),
-        second=say.quantity(total.second, stop.measure),
-        first_number=digits(total.first),
-        second_number=digits(total.second),
-        gap=say.quantity(total.size, stop.measure),
-        gap_number=digits(total.size),
+        first=quantity(total.first, stop.measure, say),
+        second=quantity(total.second, stop.measure, say),
+        gap=quantity(total.size, stop.measure, say),
         working=type(working)((*sums, *working.lines), working.says),
     )
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import asdict
 from fractions import Fraction
 
 from markupsafe import Markup
@@ -31,7 +30,7 @@ def day_view(index: int, stop: DayStop, telling: Telling) -> DayView:
     balance, person = day.balance, stop.person
     numbers = " + ".join(say.number(held.shown.value) for held in day.eaten)
     return DayView(
-        **asdict(identity),
+        head=identity,
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
         person=say(f"day_person_{person.sex}", name=person.name, age=person.age),
         ate=tuple(_eaten(day, say)),

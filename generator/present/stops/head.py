@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from generator.compute.result import LessonResult
-from generator.model.moment import clock
 from generator.model.stops import Stop
-from generator.present.words.say import Say, digits
+from generator.present.views.stop import Head
+from generator.present.words.number import moment
+from generator.present.words.say import Say
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,25 +21,11 @@ class Telling:
     """Relative address of the site's root from the lesson page: ``../``."""
 
 
-@dataclass(frozen=True, slots=True)
-class Head:
-    """The common fields of a stop's view."""
-
-    kind: str
-    id: str
-    heading: str
-    at: str
-    at_seconds: str
-    number: int
-
-
 def head(index: int, stop: Stop, telling: Telling) -> Head:
     """The common fields of the stop at an index."""
     return Head(
         kind=stop.kind,
         id=telling.result.lesson.stop_id(index),
         heading=stop.title or telling.say(f"stop_{stop.kind}"),
-        at="" if stop.at is None else clock(stop.at),
-        at_seconds="" if stop.at is None else digits(stop.at),
-        number=index + 1,
+        at=None if stop.at is None else moment(stop.at),
     )

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict
-
 from markupsafe import Markup
 
 from generator.compute.result import MoveCount
@@ -14,6 +12,7 @@ from generator.present.pictures.figures import figure, picture_name
 from generator.present.stops.compare import row_names
 from generator.present.stops.head import Telling, head
 from generator.present.views.stops import MoveCardView, MoveView
+from generator.present.words.number import number
 from generator.present.words.prose import inline
 
 
@@ -24,7 +23,7 @@ def move_view(index: int, stop: MoveStop, telling: Telling) -> MoveView:
     movement = telling.result.movements[identity.id]
     measure = movement.comparison.stop.measure
     return MoveView(
-        **asdict(identity),
+        head=identity,
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
         rule=say(
             "move_rule",
@@ -32,14 +31,14 @@ def move_view(index: int, stop: MoveStop, telling: Telling) -> MoveView:
             measure=say(f"measure_{measure}"),
         ),
         cards=tuple(
-            _card(counted, movement.comparison.stop, number, telling)
-            for number, counted in enumerate(movement.counts, 1)
+            _card(counted, movement.comparison.stop, place, telling)
+            for place, counted in enumerate(movement.counts, 1)
         ),
         before=tuple(say(f"before_moving_{number}") for number in range(1, 5)),
     )
 
 
-def _card(counted: MoveCount, compare: CompareStop, number: int, telling: Telling) -> MoveCardView:
+def _card(counted: MoveCount, compare: CompareStop, place: int, telling: Telling) -> MoveCardView:
     say = telling.say
     move, count, measure = counted.move, counted.count, compare.measure
     text = move.text(say.language).words
@@ -47,8 +46,7 @@ def _card(counted: MoveCount, compare: CompareStop, number: int, telling: Tellin
     return MoveCardView(
         id=counted.move_id,
         name=text.name,
-        count=say.number(count.whole),
-        count_number=str(count.whole),
+        count=number(count.whole, say),
         left_over=say.quantity(count.left_over, measure) if count.left_over else "",
         count_is=say("one_count_is", count_is=text.count_is),
         steps=text.steps,
@@ -64,9 +62,7 @@ def _card(counted: MoveCount, compare: CompareStop, number: int, telling: Tellin
         for_row=say("card_for_row", row=row, gap=gap, per=say.number(count.per)),
         row=row,
         division=f"{gap} ÷ {say.number(count.per)}",
-        asked_in=f"{compare.id}-row-{number}"
-        if {Solve.GAP, Solve.COUNT} & {*compare.solve}
-        else "",
+        asked_in=f"{compare.id}-row-{place}" if {Solve.GAP, Solve.COUNT} & {*compare.solve} else "",
     )
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict
 from typing import assert_never
 
 from markupsafe import Markup
@@ -19,7 +18,8 @@ from generator.present.stops.compare import compare_view
 from generator.present.stops.day import day_view
 from generator.present.stops.head import Telling, head
 from generator.present.stops.move import move_view
-from generator.present.views.stops import AskView, StopView, TalkView, WatchView
+from generator.present.views.stop import StopView
+from generator.present.views.stops import AskView, TalkView, WatchView
 from generator.present.words.prose import inline
 
 
@@ -45,7 +45,7 @@ def stop_view(index: int, stop: Stop, telling: Telling) -> StopView:
 def _watch(index: int, stop: WatchStop, telling: Telling) -> WatchView:
     says = telling.say("watch_from_to", start=clock(stop.start), end=clock(stop.end))
     return WatchView(
-        **asdict(head(index, stop, telling)),
+        head=head(index, stop, telling),
         until=clock(stop.end),
         says=says,
     )
@@ -54,7 +54,7 @@ def _watch(index: int, stop: WatchStop, telling: Telling) -> WatchView:
 def _ask(index: int, stop: AskStop, telling: Telling) -> AskView:
     hint = inline(stop.hint) if stop.hint else Markup("")
     return AskView(
-        **asdict(head(index, stop, telling)),
+        head=head(index, stop, telling),
         prompt=inline(stop.prompt),
         hint=hint,
         reveal=inline(stop.reveal),
@@ -63,7 +63,7 @@ def _ask(index: int, stop: AskStop, telling: Telling) -> AskView:
 
 def _talk(index: int, stop: TalkStop, telling: Telling) -> TalkView:
     return TalkView(
-        **asdict(head(index, stop, telling)),
+        head=head(index, stop, telling),
         prompt=inline(stop.prompt),
         ideas=tuple(map(inline, stop.ideas)),
     )

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from generator.present.views.number import Number
+
 
 @dataclass(frozen=True, slots=True)
 class BlocksView:
@@ -28,11 +30,9 @@ class HoldingView:
     name: str
     """The food."""
     amount: str
-    value: str
-    """Formatted number without its unit."""
+    value: Number
+    """Without its unit."""
     unit: str
-    number: str
-    """The number for a machine: digits and a point."""
     blocks: BlocksView
     teaspoons: str
     """For sugars: ``about 9 ¾ teaspoons``; else empty."""

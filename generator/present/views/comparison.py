@@ -7,6 +7,18 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from generator.present.views.amounts import BlocksView, ColumnView, HoldingView, WorkingView
+from generator.present.views.number import Number
+
+
+@dataclass(frozen=True, slots=True)
+class CountView:
+    """A gap in counts of one move."""
+
+    whole: Number
+    per: Number
+    """How much of the gap is one count."""
+    left_over: str
+    """What the count leaves over, formatted with unit; empty when nothing is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,12 +33,8 @@ class RowView:
     """``Row 1: Apple and Apple pie``, for a screen reader."""
     first: HoldingView
     second: HoldingView
-    gap: str
-    """Formatted, with its unit."""
-    gap_number: str
-    """Digits and a point."""
-    larger_number: str
-    smaller_number: str
+    gap: Number
+    """With its unit."""
     holder: str
     """Name of the side that holds more; empty where both hold the same."""
     left: BlocksView
@@ -36,14 +44,8 @@ class RowView:
     line: Markup
     """Number line from the smaller to the larger number; empty where both are the same."""
     ask_gap: bool
-    ask_count: bool
-    count: str
-    """Whole counts, formatted; empty where nothing is counted."""
-    count_number: str
-    left_over: str
-    """What the count leaves over, formatted with unit; empty when nothing is."""
-    per_number: str
-    """How much of the gap is one count; empty where nothing is counted."""
+    count: CountView | None
+    """The gap in counts, where that is asked."""
     hint: str
     working: WorkingView
     columns: tuple[ColumnView, ...]
@@ -54,13 +56,10 @@ class RowView:
 class TotalView:
     """The totals of a comparison."""
 
-    first: str
-    second: str
-    """Formatted with unit."""
-    first_number: str
-    second_number: str
-    gap: str
-    gap_number: str
+    first: Number
+    second: Number
+    gap: Number
+    """Each with its unit."""
     working: WorkingView
 
 

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 
 from generator.present.views.amounts import BlocksView
 from generator.present.views.page import PageView
-from generator.present.views.stops import DayView, StopView
+from generator.present.views.stop import StopView
+from generator.present.views.stops import DayView
 
 
 @dataclass(frozen=True, slots=True)

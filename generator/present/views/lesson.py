@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from generator.present.views.page import LinkView, PageView
-from generator.present.views.stops import StopView
+from generator.present.views.stop import StopView
 from generator.present.views.video import VideoView
 
 

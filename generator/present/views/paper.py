@@ -8,7 +8,8 @@ from markupsafe import Markup
 
 from generator.present.views.page import LinkView, PageView
 from generator.present.views.practice import PracticeView
-from generator.present.views.stops import MoveCardView, MoveView, StopView
+from generator.present.views.stop import StopView
+from generator.present.views.stops import MoveCardView, MoveView
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,27 +8,15 @@ from markupsafe import Markup
 
 from generator.present.views.amounts import OftenView, SourceView
 from generator.present.views.comparison import ChartView, RowView, TotalView
+from generator.present.views.number import Number
+from generator.present.views.stop import Head
 
 
 @dataclass(frozen=True, slots=True)
-class StopView:
-    """What every stop shows."""
-
-    kind: str
-    id: str
-    heading: str
-    at: str
-    """``1:10``, or empty."""
-    at_seconds: str
-    """Seconds for the player, or empty."""
-    number: int
-    """Its place along the thread, counted from 1."""
-
-
-@dataclass(frozen=True, slots=True)
-class WatchView(StopView):
+class WatchView:
     """A stretch of the video."""
 
+    head: Head
     until: str
     """``0:40``"""
     says: str
@@ -36,9 +24,10 @@ class WatchView(StopView):
 
 
 @dataclass(frozen=True, slots=True)
-class AskView(StopView):
+class AskView:
     """A question with hint and reveal."""
 
+    head: Head
     prompt: Markup
     hint: Markup
     """Empty where there is none."""
@@ -46,9 +35,10 @@ class AskView(StopView):
 
 
 @dataclass(frozen=True, slots=True)
-class CompareView(StopView):
+class CompareView:
     """A gap calculator."""
 
+    head: Head
     prompt: Markup
     measure: str
     """``energy``, in the page's language."""
@@ -74,9 +64,8 @@ class MoveCardView:
     id: str
     """Id in the moves library."""
     name: str
-    count: str
-    """Formatted whole number."""
-    count_number: str
+    count: Number
+    """Whole counts."""
     left_over: str
     count_is: str
     """``One count is one knee up.``"""
@@ -104,9 +93,10 @@ class MoveCardView:
 
 
 @dataclass(frozen=True, slots=True)
-class MoveView(StopView):
+class MoveView:
     """The moves of a comparison."""
 
+    head: Head
     prompt: Markup
     rule: str
     """``One move for every 10 kcal of the gap.``"""
@@ -128,9 +118,10 @@ class EatenView:
 
 
 @dataclass(frozen=True, slots=True)
-class DayView(StopView):
+class DayView:
     """An invented person's day, to decide about and then check."""
 
+    head: Head
     prompt: Markup
     person: str
     """Who it is, in a sentence."""
@@ -161,8 +152,9 @@ class DayView(StopView):
 
 
 @dataclass(frozen=True, slots=True)
-class TalkView(StopView):
+class TalkView:
     """Something to talk over."""
 
+    head: Head
     prompt: Markup
     ideas: tuple[Markup, ...]

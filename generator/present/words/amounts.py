@@ -12,7 +12,8 @@ from generator.compute.result import Holding
 from generator.compute.rounding import whole
 from generator.model.measure import Measure
 from generator.present.views.amounts import BlocksView, HoldingView, WorkingView
-from generator.present.words.say import Say, as_decimal, digits
+from generator.present.words.number import number
+from generator.present.words.say import Say, as_decimal
 
 _WRITTEN_IN = "en"
 """Language of the amounts in a lesson file; they are looked up among the portions' English names."""
@@ -30,9 +31,8 @@ def holding_view(
         side_key=SIDE_KEYS[side],
         name=food_name(holding, say),
         amount=amount_words(holding, say),
-        value=say.number(value),
+        value=number(value, say),
         unit=measure.unit,
-        number=digits(value),
         blocks=blocks_view(value, say),
         teaspoons=teaspoons(value, measure, say),
         grams=weight(holding, say),

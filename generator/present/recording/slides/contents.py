@@ -90,7 +90,12 @@ def _rows(heading: str, comparison: Comparison, say: Say) -> tuple[RowOfTwo, ...
         ]
         first, second = (
             Held(
-                plain(view.side), plain(view.name), view.amount, view.value, view.unit, view.blocks
+                plain(view.side),
+                plain(view.name),
+                view.amount,
+                view.value.text,
+                view.unit,
+                view.blocks,
             )
             for view in views
         )
