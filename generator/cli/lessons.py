@@ -18,11 +18,14 @@ from generator.cli.show import show
 @root_option
 def check(root: Path) -> None:
     """Say everything that is wrong with the lessons."""
+    from generator.plugin import check_pages  # noqa: PLC0415  # the other commands here do without MkDocs
+
     worked = work(root)
-    show(worked.questions, root)
+    questions = (*worked.questions, *check_pages(root, worked))
+    show(questions, root)
     number = len(worked.results)
     checked = f"{number} lesson{'s' if number != 1 else ''} checked: nothing has to be put right"
-    asked = len(worked.questions)
+    asked = len(questions)
     more = f", {asked} thing{'s' if asked != 1 else ''} to look at" if asked else ""
     click.echo(f"{checked}{more}.")
 

@@ -79,6 +79,8 @@ class LessonHead(Frozen):
     """What the learner will be able to do."""
     standards: tuple[str, ...] = ()
     """Codes of the Common Core State Standards for Mathematics."""
+    arithmetic: Text | None = None
+    """The arithmetic it needs, for teachers: `subtracting within 1,000`. Without it, what `standards` say."""
     video: Video | None = None
     """The recording; a lesson works without one."""
 

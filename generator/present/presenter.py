@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -13,6 +13,7 @@ from generator.present.assets.bundle import join_script, join_styles, sources
 from generator.present.assets.environment import Theme
 from generator.present.pages.components import PATH, components_view
 from generator.present.pages.home import home_view
+from generator.present.pages.lesson_list import LIST, lesson_list
 from generator.present.pages.lesson_page import lesson_view, stop_views
 from generator.present.pages.notes import notes_view
 from generator.present.pages.page import Surround
@@ -109,7 +110,17 @@ class Presenter:
     def prose(self, path: str, title: str, body: str) -> str:
         """A hand-written page at a path in the language's folder, its body already HTML."""
         view = ProseView(self._surround.page(path, title), title, Markup(body))  # noqa: S704  # made by MkDocs from a trusted file
-        return self._theme.fill("prose.html", view, self._say)
+        return settle(self._theme.fill("prose.html", view, self._say), self._original)
+
+    def with_lessons(
+        self, body: str, results: Sequence[LessonResult], originals: Iterable[LessonResult]
+    ) -> str:
+        """The body of a hand-written page with the list of lessons in the place of its mark."""
+        if LIST not in body:
+            return body
+        view = lesson_list(results, originals, self._surround)
+        listed = self._theme.fill_part("parts/lesson-list.html", view, self._say)
+        return body.replace(LIST, listed)
 
     @property
     def _original(self) -> str:

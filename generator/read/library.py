@@ -17,6 +17,7 @@ from generator.model.site import SiteFile
 from generator.problems import LessonError, Problem
 from generator.read.explain import Model, validate
 from generator.read.files import read_text
+from generator.read.site_folder import folder_problems
 from generator.read.source import Data, read_source
 from generator.read.words import read_words
 
@@ -39,7 +40,8 @@ def read_library(root: Path) -> Library:
     Raises:
         LessonError: with every mistake of every file in it.
     """
-    problems: list[Problem] = []
+    if problems := folder_problems(root):
+        raise LessonError(problems)
     site = _whole(root, SITE, SiteFile, problems)
     foods = _foods(root, problems)
     moves = _moves(root, problems)

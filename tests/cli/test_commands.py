@@ -117,7 +117,7 @@ def test_broken_site_data_is_told_without_traceback(root: Path, name: str) -> No
 def test_a_folder_that_is_no_site(tmp_path: Path) -> None:
     done = plumline(tmp_path, "check")
     assert done.exit_code == 1
-    assert "site_data/site.yaml:1:1: this file is missing" in done.stderr
+    assert "mkdocs.yml:1:1: this is not the folder of a site" in done.stderr
 
 
 @pytest.mark.parametrize("word", ["check", "build", "preview", "new", "trace"])

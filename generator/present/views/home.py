@@ -53,6 +53,29 @@ class HomeView:
 
 
 @dataclass(frozen=True, slots=True)
+class ListedView:
+    """A lesson in the list of a hand-written page."""
+
+    href: str
+    title: str
+    language: str
+    """Tag of the title's language, where it is not the page's."""
+    only_in: str
+    """What that language is called; empty where the lesson is in the page's."""
+    topic: str
+    """Measures it compares."""
+    arithmetic: str
+    """What a child must be able to do."""
+
+
+@dataclass(frozen=True, slots=True)
+class LessonListView:
+    """The list of lessons in a hand-written page."""
+
+    lessons: tuple[ListedView, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class ProseView:
     """A hand-written page."""
 

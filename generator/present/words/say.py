@@ -92,6 +92,14 @@ class Say:
         return forms.get(category) or forms["other"]
 
 
+def is_language(tag: str) -> bool:
+    """Whether a word is the tag of a language that CLDR knows, such as ``es`` or ``pt-BR``."""
+    try:
+        return bool(Locale.parse(tag, sep="-"))
+    except (UnknownLocaleError, ValueError):
+        return False
+
+
 def digits(value: Decimal) -> str:
     """A number for a machine: digits and a point, no needless zeros."""
     return f"{value.normalize():f}"

@@ -9,21 +9,22 @@ from typing import Literal
 from markupsafe import Markup
 from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.commands.serve import serve as mkdocs_serve
-from mkdocs.config import load_config
 from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
-from mkdocs.exceptions import PluginError
+from mkdocs.exceptions import Abort, PluginError
 from mkdocs.plugins import BasePlugin
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
-from mkdocs.structure.toc import get_toc
 
-from generator.build import Built, build, finish, with_problems, write_site
-from generator.problems import LessonError, Problem
+from generator.author.pages import page_text, with_lists
+from generator.build import Built, Worked, build, finish, with_problems, write_site
+from generator.plugin.files import FRONT, LessonFile, LessonPage, is_own, with_front_pages
+from generator.plugin.said import listening, told
+from generator.plugin.settings import load_settings
+from generator.plugin.survey import Survey, survey
+from generator.problems import LessonError, Problem, Weight
 
 log = logging.getLogger("mkdocs.plugins.plumline")
-FRONT = "index.html"
-"""Address of the front page from the site's root; it lists the lessons, with or without a text by hand."""
 
 
 class NoOptions(Config):  # type: ignore[no-untyped-call]  # MkDocs leaves its hook untyped
@@ -38,6 +39,7 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         """Whether MkDocs runs for our own command, which shows each problem with its line."""
         self._preview = False
         self._built: Built | None = None
+        self._survey = Survey((), frozenset())
         self._problems: tuple[Problem, ...] = ()
         """What is wrong since the last build that went well; only a preview goes on with it."""
 
@@ -49,7 +51,7 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         """Read, compute and render before MkDocs empties the old site, so that a mistake leaves it whole."""
         self._problems = ()
         try:
-            self._built = build(Path(config.config_file_path).parent, preview=self._preview)
+            self._look(config)
         except LessonError as error:
             if self.own_build:
                 raise
@@ -66,11 +68,27 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         config.site_url = config.site_url or site.address or None
         return config
 
+    def _look(self, config: MkDocsConfig) -> None:
+        """Make the lessons' pages, and look through those written by hand.
+
+        Raises:
+            LessonError: something must be put right; in a preview, nothing but a lesson stops the pages.
+        """
+        self._built = build(Path(config.config_file_path).parent, preview=self._preview)
+        self._survey = survey(config, self._built.worked, preview=self._preview)
+        found = self._survey.problems
+        if any(problem.weight is Weight.MUST for problem in found):
+            raise LessonError(found)
+
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
-        """Add what was made; the theme's sources stay at home."""
+        """Add what was made; the theme's sources stay at home, and what nobody meant for the site."""
         theme = {Path(folder) for folder in config.theme.dirs}
-        for file in [file for file in files if file.src_dir and Path(file.src_dir) in theme]:
-            files.remove(file)
+        for file in list(files):
+            own = is_own(file, config)
+            if (own and file.src_uri not in self._survey.published) or (
+                file.src_dir and Path(file.src_dir) in theme
+            ):
+                files.remove(file)
         for output in self.built.outputs:
             if theirs := files.get_file_from_path(output.path):
                 files.remove(theirs)  # captions of the educator's, published with corrections
@@ -80,11 +98,16 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
                 files.append(page)
             else:
                 files.append(File.generated(config, output.path, content=output.content))
-        # A README.md makes the front page as well as an index.md.
-        for folder in self.built.folders.values():
-            if not any(file.dest_uri == folder + FRONT for file in files):
-                files.append(File.generated(config, f"{folder}index.md", content=""))
-        return files
+        return with_front_pages(files, config, self.built.folders.values())
+
+    def on_page_read_source(self, *, page: Page, config: MkDocsConfig) -> str | None:
+        """The text of a hand-written page, read as every other text of the educator's."""
+        if not is_own(page.file, config):
+            return None
+        text = page_text(Path(config.config_file_path).parent, f"lessons/{page.file.src_uri}")
+        if isinstance(text, Problem):
+            raise PluginError(str(text))
+        return text
 
     def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
         """A hand-written page in our theme; ours is whole already."""
@@ -99,6 +122,7 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
             folders, key=lambda one: page.file.dest_uri.startswith(folders[one]) * len(folders[one])
         )
         path = page.file.dest_uri.removeprefix(folders[language])
+        html = with_lists(self.built, html, language)
         if path == FRONT:
             return self.built.front(language, Markup(html))  # noqa: S704  # the educator's own Markdown
         return self.built.presenters[language].prose(path, str(page.title), html)
@@ -116,45 +140,38 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         return self._built
 
 
-class LessonFile(File):
-    """A page called what it is called on the site, so that Markdown can link to ``soup/index.html``."""
-
-    def is_documentation_page(self) -> bool:
-        """MkDocs would take a file for a page by its ``.md``."""
-        return True
-
-
-class LessonPage(Page):
-    """A page that needs no Markdown: it holds its HTML from the start."""
-
-    def __init__(self, title: str, file: File, config: MkDocsConfig, html: str) -> None:
-        super().__init__(title, file, config)
-        self._html = html
-
-    def read_source(self, config: MkDocsConfig) -> None:
-        """There is no Markdown to read."""
-        self.markdown, self.meta = "", {}
-
-    def render(self, config: MkDocsConfig, files: Files) -> None:
-        """Hand over the finished page."""
-        self.content, self.toc = self._html, get_toc([])
-
-
 def build_site(root: Path) -> Path:
     """Build the whole site and put it in the place of the old one; returns its folder.
 
     Raises:
         LessonError: with every problem; the old site is untouched.
     """
+    load_settings(root)  # before a folder is made for the new site
 
     def write(folder: Path) -> None:
-        config = load_config(str(root / "mkdocs.yml"), site_dir=str(folder), strict=True)
+        config = load_settings(root, folder)
         for plugin in config.plugins.values():
             if isinstance(plugin, PlumlinePlugin):
                 plugin.own_build = True
-        mkdocs_build(config)
+        with listening() as said:
+            try:
+                mkdocs_build(config)
+            except Abort:
+                raise LessonError(told(root, said)) from None
 
     return write_site(root, write)
+
+
+def check_pages(root: Path, worked: Worked) -> tuple[Problem, ...]:
+    """What is wrong with the hand-written pages and with ``mkdocs.yml``; nothing is written.
+
+    Raises:
+        LessonError: something must be put right.
+    """
+    problems = survey(load_settings(root), worked, preview=False).problems
+    if any(problem.weight is Weight.MUST for problem in problems):
+        raise LessonError(problems)
+    return problems
 
 
 def preview_site(root: Path, address: str) -> None:

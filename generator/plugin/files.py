@@ -1,0 +1,67 @@
+"""Which files MkDocs is given: the educator's own that are meant for the site, and ours."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+from pathlib import Path, PurePosixPath
+
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.structure.files import File, Files
+from mkdocs.structure.pages import Page
+from mkdocs.structure.toc import get_toc
+
+FRONT = "index.html"
+"""Address of the front page from the site's root; it lists the lessons, with or without a text by hand."""
+GUIDE = "guide"
+"""Folder of pages for educators; which of them are published, ``draft_docs`` says."""
+
+
+def is_own(file: File, config: MkDocsConfig) -> bool:
+    """Whether a file lies in ``lessons/``."""
+    return bool(file.src_dir) and Path(str(file.src_dir)) == Path(config.docs_dir)
+
+
+def is_page_here(file: File, folders: Collection[str]) -> bool:
+    """Whether a file is a Markdown page in a place where pages are meant.
+
+    Args:
+        file: one of ``lessons/``.
+        folders: of the site's languages: nothing for the first, ``es/`` for another.
+    """
+    folder = PurePosixPath(file.src_uri).parent.as_posix()
+    above = "" if folder == "." else f"{folder}/"
+    return file.is_documentation_page() and (above in folders or above.startswith(f"{GUIDE}/"))
+
+
+def with_front_pages(files: Files, config: MkDocsConfig, folders: Iterable[str]) -> Files:
+    """Every language has a front page, written by hand or not; a README.md is one as well."""
+    for folder in folders:
+        if not any(file.dest_uri == folder + FRONT for file in files):
+            front = File(f"{folder}index.md", None, config.site_dir, config.use_directory_urls)
+            front.content_string = ""
+            files.append(front)
+    return files
+
+
+class LessonFile(File):
+    """A page called what it is called on the site, so that Markdown can link to ``soup/index.html``."""
+
+    def is_documentation_page(self) -> bool:
+        """MkDocs would take a file for a page by its ``.md``."""
+        return True
+
+
+class LessonPage(Page):
+    """A page that needs no Markdown: it holds its HTML from the start."""
+
+    def __init__(self, title: str, file: File, config: MkDocsConfig, html: str) -> None:
+        super().__init__(title, file, config)
+        self._html = html
+
+    def read_source(self, config: MkDocsConfig) -> None:
+        """There is no Markdown to read."""
+        self.markdown, self.meta = "", {}
+
+    def render(self, config: MkDocsConfig, files: Files) -> None:
+        """Hand over the finished page."""
+        self.content, self.toc = self._html, get_toc([])
