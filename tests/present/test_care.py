@@ -25,6 +25,13 @@ def test_nothing_is_named_where_no_food_can() -> None:
     assert not any(line.startswith("In this lesson") for line in lines)
 
 
+def test_a_comparison_in_fiber_alone_speaks_of_an_own_plan() -> None:
+    row = ROW.replace("{0}", RICE).replace("{1}", MILK)
+    for measure, told in (("energy", False), ("fiber", True)):
+        lines = care_lines(worked(row.replace("energy", measure)), SAY)
+        assert any("less fiber" in line for line in lines) is told
+
+
 def test_allergens_are_those_of_the_foods_shown() -> None:
     assert "milk" in allergen_line(worked(ROW.replace("{0}", RICE).replace("{1}", MILK)), SAY)
     assert allergen_line(worked(ROW.replace("{0}", RICE).replace("{1}", GRAPES)), SAY) == ""

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from generator.compute.result import LessonResult
 from generator.model.food import Food
+from generator.model.measure import Measure
 from generator.present.words.say import Say
 
 
@@ -14,6 +15,8 @@ def care_lines(result: LessonResult, say: Say) -> tuple[str, ...]:
     lines = [say(f"care_{name}") for name in ("educational", "ask", "food", "young")]
     if risky := _names((food for food in _foods(result) if food.entry.choking), say):
         lines.append(say("care_choking", listed=say.listed(risky)))
+    if any(one.stop.measure is Measure.FIBER for one in result.comparisons.values()):
+        lines.append(say("care_fiber"))
     return (*lines, say("care_local"))
 
 
