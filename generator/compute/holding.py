@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from generator.compute.how_often import Override, how_often
 from generator.compute.label import Shown, label_value
 from generator.compute.result import Holding
 from generator.model.library import Library
@@ -22,12 +21,10 @@ def hold(item: Item, measure: Measure, library: Library) -> Holding:
     if item.value is not None:
         # A label's figure was rounded by its maker; rounding it again would change what the child can read there.
         shown = Shown(item.value, Fraction(item.value), f"as printed: {item.source}")
-        return Holding(item, food, None, None, shown, None)
+        return Holding(item, food, None, None, shown)
     serving = food.serving(item.amount or "") if food else None
     per_100g = food.value(measure) if food else None
     if food is None or serving is None or per_100g is None:
         raise ValueError(f"{item.food}, {item.amount}: not found when the lesson was read")
     exact = Fraction(per_100g) * serving.grams / 100
-    said = item.how_often
-    often = how_often(food, serving.grams, Override(said.say, said.because) if said else None)
-    return Holding(item, food, serving, Fraction(per_100g), label_value(measure, exact), often)
+    return Holding(item, food, serving, Fraction(per_100g), label_value(measure, exact))

@@ -10,7 +10,6 @@ from generator.compute.count import Count
 from generator.compute.day import DayBalance
 from generator.compute.energy_needs import EnergyNeed
 from generator.compute.gap import Gap
-from generator.compute.how_often import HowOften
 from generator.compute.label import Shown
 from generator.compute.reference_bodies import Body
 from generator.model.food import Food, Serving
@@ -35,8 +34,6 @@ class Holding:
     per_100g: Fraction | None
     """The record's value for 100 g, in the measure's unit."""
     shown: Shown
-    often: HowOften | None
-    """How often the portion fits in; nothing for a value of its own."""
 
     def name(self, language: str) -> Wording[str]:
         """What the food is called in a language: the lesson's own wording, else the library's name.

@@ -96,7 +96,7 @@ class FoodEntry(Frozen):
     release: str | None = None
     """Release of the record, where it is not the one the file opens with."""
     drink: bool = False
-    """Whether it is drunk; energy density says nothing about drinks."""
+    """Whether it is drunk."""
     allergens: tuple[Allergen, ...] = ()
     choking: bool = False
     """Whether it can choke a child under four; some foods, such as nuts, however they are cut."""

@@ -25,7 +25,6 @@ NOT_WORDS = frozenset(
         "read_on",
         "sex",
         "activity",
-        "how_often",
     }
 )
 """Fields that hold names and codes."""

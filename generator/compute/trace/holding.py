@@ -18,7 +18,7 @@ def holding_steps(held: Holding, measure: Measure) -> tuple[Step, ...]:
             Step("rounding", held.shown.rule),
         )
     food, serving, unit = held.food, held.serving, measure.unit
-    steps = [
+    return (
         Step(
             "record",
             f"{food.release}, FDC {food.entry.fdc}, {food.entry.record}: {plain(held.per_100g)} {unit} in 100 g",
@@ -32,10 +32,7 @@ def holding_steps(held: Holding, measure: Measure) -> tuple[Step, ...]:
             "rounding",
             f"21 CFR 101.9{held.shown.rule}; half goes up: {plain(held.shown.exact)} → {held.shown.value} {unit}",
         ),
-    ]
-    if held.often:
-        steps.append(Step("how often", f"{held.often.frequency or 'no word'}: {held.often.rule}"))
-    return tuple(steps)
+    )
 
 
 def _weighed(serving: Serving) -> str:

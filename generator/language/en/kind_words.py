@@ -20,7 +20,7 @@ UNKIND_WORDS = (
     ),
     UnkindWords(
         r"(good|bad|clean|junk|unhealthy) (foods?|snacks?|drinks?|lunch(es)?|meals?|choices?|sides?)",
-        "say `holds more` or `holds less`, or `most days` and `now and then`",
+        "say `holds more` or `holds less`",
     ),
     UnkindWords(
         r"(lose|losing|lost|gain|gaining)( \w+)? weight|fat(ter|tening)|skinny|overweight|obes\w+|diet(s|ing)?",

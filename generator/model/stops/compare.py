@@ -9,7 +9,6 @@ from typing import Annotated, Literal
 from pydantic import Field, model_validator
 
 from generator.model.base import Frozen
-from generator.model.frequency import Frequency
 from generator.model.measure import Measure
 from generator.model.moment import Moment
 from generator.model.stops.base import BaseStop, StopId, Text
@@ -34,15 +33,6 @@ class Aim(StrEnum):
     LESS = "less"
 
 
-class HowOftenSaid(Frozen):
-    """The educator's own word for how often a food fits in."""
-
-    say: Frequency
-    """``most days``, ``some days`` or ``now and then``."""
-    because: Text
-    """Why it differs from what the published rules give."""
-
-
 class Item(Frozen):
     """The food on one side of a row: from the library, or with a value of its own."""
 
@@ -61,9 +51,6 @@ class Item(Frozen):
     """Where an own value was read: a package label, a school menu."""
     read_on: Annotated[str, Field(pattern=r"^\d{4}-\d\d-\d\d$")] | None = None
     """The day an own value was read, as ``2026-03-14``."""
-
-    how_often: HowOftenSaid | None = None
-    """The educator's word instead of the computed one, with its reason."""
 
     @model_validator(mode="after")
     def _one_way_to_a_number(self) -> Item:

@@ -23,7 +23,6 @@ from generator.present.words.amounts import (
     holding_view,
 )
 from generator.present.words.number import number, quantity
-from generator.present.words.often import often_views
 from generator.present.words.prose import inline
 from generator.present.words.say import Say, digits
 from generator.present.words.sources import source_views
@@ -48,7 +47,6 @@ def compare_view(index: int, stop: CompareStop, telling: Telling) -> CompareView
         ask_total=asks_total,
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
         chart=chart_view(comparison, telling),
-        often=often_views(tuple(held for row in comparison.rows for held in row.sides), say),
         sources=source_views(comparison, say),
     )
 

@@ -71,14 +71,3 @@ class SourceView:
     food: str
     says: str
     """Record, portion weight and rounding, in one sentence."""
-
-
-@dataclass(frozen=True, slots=True)
-class OftenView:
-    """How often a food fits in."""
-
-    food: str
-    says: str
-    """The frequency in words."""
-    dots: int
-    """3, 2 or 1."""

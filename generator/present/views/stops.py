@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from generator.present.views.amounts import OftenView, SourceView
+from generator.present.views.amounts import SourceView
 from generator.present.views.comparison import ChartView, RowView, TotalView
 from generator.present.views.number import Number
 from generator.present.views.stop import Head
@@ -52,8 +52,6 @@ class CompareView:
     ask_total: bool
     reveal: Markup
     chart: ChartView
-    often: tuple[OftenView, ...]
-    """How often each food fits in; foods without a word are left out."""
     sources: tuple[SourceView, ...]
 
 
