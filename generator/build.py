@@ -12,21 +12,23 @@ from generator.check import check_lesson, check_words
 from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.engine.lock import alone
+from generator.making import Surroundings, make_lesson
 from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.model.texts import in_language
+from generator.present.assets.environment import Theme
 from generator.present.assets.later import later_files
 from generator.present.languages import folder_of, presenters
+from generator.present.output import Output
 from generator.present.pages.problem_band import with_band
-from generator.present.presenter import Output, Presenter, move_pictures, shared_files
+from generator.present.presenter import Presenter, move_pictures, shared_files
 from generator.present.words import foreign
-from generator.present.words.foreign import without_marks
 from generator.present.words.say import Say
 from generator.problems import LessonError, Problem, Weight
+from generator.read.beside import BesideLessons
 from generator.read.handwritten import handwritten_pages
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
-from generator.write.finish import finish_lesson
 from generator.write.fresh import mark_fresh, sources
 from generator.write.swap import replaced
 
@@ -50,6 +52,14 @@ class Worked:
         """The lessons a language has."""
         first = self.library.site.languages[0]
         return self.results if language == first else self.translated[language]
+
+    def by_lesson(self) -> Iterator[Mapping[str, LessonResult]]:
+        """Each lesson by language, in the languages it has."""
+        languages = self.library.site.languages
+        every = {one: {done.lesson.id: done for done in self.lessons(one)} for one in languages}
+        for result in self.results:
+            name = result.lesson.id
+            yield {one: every[one][name] for one in languages if name in every[one]}
 
 
 def work(root: Path, only: str | None = None) -> Worked:
@@ -114,7 +124,7 @@ class Built:
     def folders(self) -> dict[str, str]:
         """Where the pages of each language stand: ``es/``, or nothing for the first."""
         library = self.worked.library
-        return {language: folder_of(language, library) for language in library.site.languages}
+        return {language: folder_of(language, library.site) for language in library.site.languages}
 
     def front(self, language: str, intro: Markup) -> str:
         """The front page of a language, below what the educator wrote for it."""
@@ -132,34 +142,34 @@ def build(root: Path, *, preview: bool = False) -> Built:
         LessonError: as ``work``.
     """
     worked = work(root)
-    library, theme = worked.library, root / "theme"
-    languages = library.site.languages
+    languages = worked.library.site.languages
+    around = surroundings(root, worked.library, preview=preview)
     ids = {one: tuple(done.lesson.id for done in worked.lessons(one)) for one in languages}
-    pages = {one: handwritten_pages(root, folder_of(one, library)) for one in languages}
-    made = presenters(theme, library, ids, pages, preview=preview)
-    recording = preview or library.site.publish_recording_pack
-    outputs = [
-        output
-        for language, presenter in made.items()
-        for result in worked.lessons(language)
-        for output in presenter.lesson(result)
-    ]
-    outputs += shared_files(theme, recording=recording)
+    made = presenters(root / "theme", worked.library, ids, around.pages, preview=preview)
+    outputs = list(around.assets.values())
+    for one in worked.by_lesson():
+        outputs += make_lesson(one, around)
     outputs += move_pictures(worked.results)
-    outputs += later_files(theme, (Say(library.words[one]) for one in languages))
     if preview:
         outputs += [made[one].components(worked.lessons(one)) for one in languages]
     return Built(worked, made, tuple(outputs))
 
 
-def finish(site: Path, built: Built) -> None:
-    """Add to a written site what is made of its files: take-home copies, and lists of what to keep."""
-    library = built.worked.library
-    for language, folder in built.folders.items():
-        say = Say(library.words[language])
-        for result in built.worked.lessons(language):
-            title = without_marks(result.lesson.file.title)
-            finish_lesson(site, folder + result.lesson.id, title, say, library.site.address)
+def surroundings(root: Path, library: Library, *, preview: bool = False) -> Surroundings:
+    """What all lessons are made in, the shared styles and scripts among it."""
+    site, theme = library.site, root / "theme"
+    says = {language: Say(library.words[language]) for language in site.languages}
+    recording = preview or site.publish_recording_pack
+    shared = [*shared_files(theme, recording=recording), *later_files(theme, says.values())]
+    return Surroundings(
+        site=site,
+        says=says,
+        pages={one: handwritten_pages(root, folder_of(one, site)) for one in site.languages},
+        theme=Theme(theme),
+        assets={output.path: output for output in shared},
+        media=BesideLessons(root / "lessons"),
+        preview=preview,
+    )
 
 
 def with_problems(page: str, problems: Iterable[Problem]) -> str:

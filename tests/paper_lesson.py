@@ -24,8 +24,7 @@ def built_lesson(root: Path, moves: list[str]) -> Path:
     for output in build(root).outputs:
         path = root / "site" / output.path
         path.parent.mkdir(parents=True, exist_ok=True)
-        content = output.content
-        path.write_bytes(content if isinstance(content, bytes) else content.encode())
+        path.write_bytes(output.content)
     return root / "site" / "print"
 
 

@@ -18,7 +18,7 @@ __all__ = ["addresses", "folders", "languages_off", "page_text", "settings_probl
 
 def folders(worked: Worked) -> dict[str, str]:
     """Where the pages of each language stand: ``es/``, or nothing for the first."""
-    return {one: folder_of(one, worked.library) for one in worked.library.site.languages}
+    return {one: folder_of(one, worked.library.site) for one in worked.library.site.languages}
 
 
 def addresses(worked: Worked) -> dict[str, frozenset[str] | None]:

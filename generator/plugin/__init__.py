@@ -17,7 +17,7 @@ from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 
 from generator.author.pages import page_text, with_lists
-from generator.build import Built, Worked, build, finish, with_problems, write_site
+from generator.build import Built, Worked, build, with_problems, write_site
 from generator.plugin.files import FRONT, LessonFile, LessonPage, is_own, with_front_pages
 from generator.plugin.said import listening, told
 from generator.plugin.settings import load_settings
@@ -94,7 +94,7 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
                 files.remove(theirs)  # captions of the educator's, published with corrections
             if output.title:
                 page = LessonFile.generated(config, output.path, content="")
-                LessonPage(output.title, page, config, str(output.content))
+                LessonPage(output.title, page, config, output.content.decode())
                 files.append(page)
             else:
                 files.append(File.generated(config, output.path, content=output.content))
@@ -126,11 +126,6 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         if path == FRONT:
             return self.built.front(language, Markup(html))  # noqa: S704  # the educator's own Markdown
         return self.built.presenters[language].prose(path, str(page.title), html)
-
-    def on_post_build(self, *, config: MkDocsConfig) -> None:
-        """Add what is made of the finished pages; a preview, which makes them anew all the time, does without."""
-        if not self._preview:
-            finish(Path(config.site_dir), self.built)
 
     @property
     def built(self) -> Built:

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from generator.model.library import Library
+from generator.model.site import SiteFile
 from generator.present.assets.environment import Theme
 from generator.present.pages.page import Surround
 from generator.present.presenter import Presenter
@@ -45,7 +46,7 @@ def presenters(
             Surround(
                 site=library.site,
                 say=Say(library.words[language]),
-                folder=folder_of(language, library),
+                folder=folder_of(language, library.site),
                 links=pages[language],
                 elsewhere={
                     other: addresses for other, addresses in has.items() if other != language
@@ -57,6 +58,6 @@ def presenters(
     }
 
 
-def folder_of(language: str, library: Library) -> str:
+def folder_of(language: str, site: SiteFile) -> str:
     """Where a language's pages stand: ``es/``, or nothing for the first language."""
-    return "" if language == library.site.languages[0] else f"{language}/"
+    return "" if language == site.languages[0] else f"{language}/"

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from markupsafe import Markup
@@ -11,6 +10,7 @@ from markupsafe import Markup
 from generator.compute.result import LessonResult
 from generator.present.assets.bundle import join_script, join_styles, sources
 from generator.present.assets.environment import Theme
+from generator.present.output import Output
 from generator.present.pages.components import PATH, components_view
 from generator.present.pages.home import home_view
 from generator.present.pages.lesson_list import LIST, lesson_list
@@ -28,19 +28,6 @@ from generator.present.recording.pack import FOLDER, draft, draft_name, pack_pag
 from generator.present.views.home import ProseView
 from generator.present.views.stop import StopView
 from generator.present.words.foreign import settle, without_marks
-
-
-@dataclass(frozen=True, slots=True)
-class Output:
-    """One file of the site."""
-
-    path: str
-    """From the site's root, with forward slashes."""
-    content: str | bytes
-    title: str = ""
-    """Title of a page that takes part in the navigation; empty for any other file."""
-    source: str = ""
-    """The file it was made from, relative to the project's root."""
 
 
 class Presenter:
@@ -69,18 +56,20 @@ class Presenter:
         for name, (template, view) in views.items():
             title = lesson.file.title if name == "index" else ""
             path = f"{self._surround.folder}{lesson.id}/{name}.html"
-            page = settle(self._theme.fill(f"{template}.html", view, say), self._original)
+            page = settle(self._theme.fill(f"{template}.html", view, say), self._original).encode()
             yield Output(path, page, title, lesson.places.file)
         for comparison in result.comparisons.values():
             path = f"{self._surround.folder}{lesson.id}/{comparison.stop.id}.chart.json"
-            figure = without_marks(figure_json(comparison, say))
+            figure = without_marks(figure_json(comparison, say)).encode()
             yield Output(path, figure, source=lesson.places.file)
         if name := chapters_file(result, say):
             path = f"{self._surround.folder}{lesson.id}/{name}"
-            track = without_marks(chapters_track(result, say))
+            track = without_marks(chapters_track(result, say)).encode()
             yield Output(path, track, source=lesson.places.file)
         for name, text in corrected_captions(result, say, self._surround.site.languages).items():
-            yield Output(f"{lesson.id}/{name}", without_marks(text), source=lesson.places.file)
+            yield Output(
+                f"{lesson.id}/{name}", without_marks(text).encode(), source=lesson.places.file
+            )
         if self._surround.has_recording_pack:
             yield from self._recording_pack(result, stops)
 
@@ -91,9 +80,9 @@ class Presenter:
         lesson = result.lesson
         folder = f"{self._surround.folder}{lesson.id}/{FOLDER}/"
         for name, template, view in pack_pages(result, stops, self._surround):
-            page = settle(self._theme.fill(template, view, self._say), self._original)
+            page = settle(self._theme.fill(template, view, self._say), self._original).encode()
             yield Output(folder + name, page, source=lesson.places.file)
-        text = without_marks(draft(result))
+        text = without_marks(draft(result)).encode()
         yield Output(folder + draft_name(result, self._say), text, source=lesson.places.file)
 
     def home(self, results: Iterable[LessonResult], intro: Markup) -> str:
@@ -105,7 +94,7 @@ class Presenter:
         """The page of all components in all states, for a preview."""
         view = components_view(results, self._surround)
         page = self._theme.fill("components.html", view, self._say)
-        return Output(self._surround.folder + PATH, settle(page, self._original))
+        return Output(self._surround.folder + PATH, settle(page, self._original).encode())
 
     def prose(self, path: str, title: str, body: str) -> str:
         """A hand-written page at a path in the language's folder, its body already HTML."""
@@ -143,9 +132,9 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
     styles, scripts = sources(folder, "css"), sources(folder, "js")
     own = ("recording",) if recording else ()
     for name in (*_STYLES, *own):
-        yield Output(f"assets/{name}.css", join_styles(f"css/{name}.css", styles))
+        yield Output(f"assets/{name}.css", join_styles(f"css/{name}.css", styles).encode())
     for name in (*_SCRIPTS, *own):
-        yield Output(f"assets/{name}.js", join_script(f"js/{name}.js", scripts))
+        yield Output(f"assets/{name}.js", join_script(f"js/{name}.js", scripts).encode())
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
     yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())
@@ -161,4 +150,5 @@ def move_pictures(results: Iterable[LessonResult]) -> Iterator[Output]:
     for name, move in {one.move_id: one.move for one in counted}.items():
         for seated, poses in ((False, move.poses), (True, move.seated_poses)):
             for number, pose in enumerate(poses, 1):
-                yield Output(picture_name(name, number, seated=seated), picture_file(pose))
+                path = picture_name(name, number, seated=seated)
+                yield Output(path, picture_file(pose).encode())

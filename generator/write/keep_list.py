@@ -3,42 +3,46 @@
 from __future__ import annotations
 
 import json
-from hashlib import blake2b, file_digest
-from pathlib import Path
+from collections.abc import Iterable, Mapping
+from functools import lru_cache
+from hashlib import blake2b
 from posixpath import relpath
-
-from generator.write.lesson_files import lesson_files, named_files
 
 NAME = "keep.json"
 
 
-def write_keep_list(site: Path, folder: str, home: str, title: str) -> Path:
-    """Write the list into the lesson's folder: each file with its bytes and what it holds, as a hash.
+def keep_list(
+    folder: str, title: str, own: Mapping[str, bytes], way_in: Iterable[tuple[str, int]]
+) -> bytes:
+    """Each file with its bytes and what it holds, as a hash.
 
     The front page is a way in where there is no network. It changes with every other lesson, so
-    it has no hash and makes no copy out of date.
+    it has neither size nor hash here and makes no copy out of date.
 
     Args:
-        site: folder of the finished site.
         folder: of the lesson on the site: ``es/river-walk``.
-        home: the front page of its language, from the site's root.
         title: of the lesson.
+        own: what the lesson's files hold, by path from the site's root.
+        way_in: path and bytes of the front page and of what it loads.
     """
-    own = {path: _hash(site / path) for path in lesson_files(site, folder)}
-    way_in = {path: "" for path in named_files(site, home) if path not in own}
-    files = [
-        {"path": relpath(path, folder), "bytes": (site / path).stat().st_size, "hash": held}
-        for path, held in {**own, **way_in}.items()
-    ]
+    held = {path: file_hash(content) for path, content in sorted(own.items())}
+    files = [(path, len(own[path]), hashed) for path, hashed in held.items()]
+    files += [(path, size, "") for path, size in way_in if path not in own]
     version = blake2b(
-        "".join(f"{path} {held}\n" for path, held in own.items()).encode(), digest_size=8
+        "".join(f"{path} {hashed}\n" for path, hashed in held.items()).encode(), digest_size=8
     )
-    listed = {"title": title, "version": version.hexdigest(), "files": files}
-    file = site / folder / NAME
-    file.write_text(json.dumps(listed, ensure_ascii=False, separators=(",", ":")), "utf-8")
-    return file
+    listed = {
+        "title": title,
+        "version": version.hexdigest(),
+        "files": [
+            {"path": relpath(path, folder), "bytes": size, "hash": hashed}
+            for path, size, hashed in files
+        ],
+    }
+    return json.dumps(listed, ensure_ascii=False, separators=(",", ":")).encode()
 
 
-def _hash(file: Path) -> str:
-    with file.open("rb") as content:
-        return file_digest(content, lambda: blake2b(digest_size=8)).hexdigest()
+@lru_cache(maxsize=512)  # most files of a lesson are those of every other
+def file_hash(content: bytes) -> str:
+    """What a file holds, in sixteen signs."""
+    return blake2b(content, digest_size=8).hexdigest()

@@ -20,10 +20,9 @@ def preview(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("preview")
     for output in build(ROOT, preview=True).outputs:
         if output.path.startswith(("assets/", "components/", "es/components/")):
-            content = output.content
             file = folder / output.path
             file.parent.mkdir(parents=True, exist_ok=True)
-            file.write_bytes(content if isinstance(content, bytes) else content.encode())
+            file.write_bytes(output.content)
     return folder
 
 

@@ -32,8 +32,7 @@ def pack(tmp_path_factory: pytest.TempPathFactory) -> Path:
     for output in build(ROOT, preview=True).outputs:
         file = folder / output.path
         file.parent.mkdir(parents=True, exist_ok=True)
-        text = output.content
-        file.write_bytes(text if isinstance(text, bytes) else text.encode())
+        file.write_bytes(output.content)
     return folder
 
 

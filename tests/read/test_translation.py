@@ -67,7 +67,7 @@ def change(root: Path, name: str, old: str, new: str) -> None:
 
 def page(root: Path, path: str) -> str:
     """A page of the built site."""
-    return next(str(one.content) for one in build(root).outputs if one.path == path)
+    return next(one.content.decode() for one in build(root).outputs if one.path == path)
 
 
 def test_a_whole_translation_is_quiet_and_makes_its_page(project: Path) -> None:

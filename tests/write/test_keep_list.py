@@ -3,50 +3,49 @@
 from __future__ import annotations
 
 import json
-import shutil
-from pathlib import Path
+from hashlib import blake2b
 
 import pytest
 
-from generator.write.keep_list import write_keep_list
+from generator.write.keep_list import keep_list
+
+OWN = {"es/soup/index.html": b"<p>Sopa", "soup/soup.mp4": b"film", "assets/screen.css": b"h1{}"}
+WAY_IN = (("es/index.html", 0), ("assets/home.css", 12))
 
 
-@pytest.fixture
-def site(built_site: Path, tmp_path: Path) -> Path:
-    return Path(shutil.copytree(built_site, tmp_path / "site"))
-
-
-def listed(site: Path) -> dict[str, object]:
-    file = write_keep_list(site, "river-walk", "index.html", "River walk")
-    read = json.loads(file.read_text("utf-8"))
+def listed(
+    own: dict[str, bytes], way_in: tuple[tuple[str, int], ...] = WAY_IN
+) -> dict[str, object]:
+    read = json.loads(keep_list("es/soup", "Sopa", own, way_in))
     assert isinstance(read, dict)
     return read
 
 
-def test_sizes_are_those_of_the_files(site: Path) -> None:
-    read = listed(site)
-    assert isinstance(read["files"], list)
-    for file in read["files"]:
-        assert (site / "river-walk" / file["path"]).stat().st_size == file["bytes"]
+def test_every_file_is_there_with_its_size_and_what_it_holds() -> None:
+    """The hashes are BLAKE2b (RFC 7693) of 8 bytes, by Python's own."""
+    files = listed(OWN)["files"]
+    film = blake2b(b"film", digest_size=8).hexdigest()
+    assert isinstance(files, list)
+    assert {"path": "../../soup/soup.mp4", "bytes": 4, "hash": film} in files
+    assert [file["path"] for file in files] == [
+        "../../assets/screen.css",
+        "index.html",
+        "../../soup/soup.mp4",
+        "../index.html",
+        "../../assets/home.css",
+    ]
 
 
-def test_it_stays_the_same_while_nothing_changes(site: Path) -> None:
-    assert listed(site) == listed(site)
+def test_it_stays_the_same_while_nothing_changes() -> None:
+    assert listed(OWN) == listed(dict(reversed(OWN.items())))
 
 
-@pytest.mark.parametrize(
-    "path", ["river-walk/river-walk.mp4", "river-walk/notes.html", "assets/screen.css"]
-)
-def test_its_version_follows_every_file(site: Path, path: str) -> None:
-    before = listed(site)["version"]
-    with (site / path).open("ab") as file:
-        file.write(b" ")
-    assert listed(site)["version"] != before
+@pytest.mark.parametrize("path", OWN)
+def test_its_version_follows_every_file(path: str) -> None:
+    assert listed({**OWN, path: OWN[path] + b" "})["version"] != listed(OWN)["version"]
 
 
-def test_a_front_page_that_changes_makes_no_copy_out_of_date(site: Path) -> None:
-    before = listed(site)["version"]
-    (site / "index.html").write_text("<p>New lessons", "utf-8")
-    read = listed(site)
-    assert read["version"] == before
-    assert {"path": "../index.html", "bytes": 14, "hash": ""} in read["files"]  # type: ignore[operator]  # a list, from JSON
+def test_a_front_page_that_changes_makes_no_copy_out_of_date() -> None:
+    changed = listed(OWN, (("es/index.html", 0), ("assets/home.css", 13)))
+    assert changed["version"] == listed(OWN)["version"]
+    assert {"path": "../index.html", "bytes": 0, "hash": ""} in listed(OWN)["files"]  # type: ignore[operator]  # a list, from JSON

@@ -14,6 +14,7 @@ class Theme:
     """Templates ready to be filled."""
 
     def __init__(self, folder: Path) -> None:
+        self._folder = folder
         self._environment = Environment(
             loader=FileSystemLoader(folder),
             autoescape=True,
@@ -22,6 +23,10 @@ class Theme:
             lstrip_blocks=True,
             auto_reload=False,
         )
+
+    def __reduce__(self) -> tuple[type[Theme], tuple[Path]]:
+        """A process of its own reads the templates itself: what they are compiled to cannot be sent."""
+        return Theme, (self._folder,)
 
     def fill(self, template: str, view: object, say: Say) -> str:
         """A whole page."""

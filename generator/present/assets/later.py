@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from generator.present.assets.bundle import join_script, join_styles, sources
-from generator.present.presenter import Output
+from generator.present.output import Output
 from generator.present.words.say import Say
 
 WORKER = "sw.js"
@@ -20,12 +20,12 @@ def later_files(theme: Path, says: Iterable[Say]) -> Iterator[Output]:
     """The bundles with their texts, once for each language, and what they all share."""
     scripts, styles = sources(theme, "js"), sources(theme, "css")
     for name in ("later.css", "home.css", "play.css"):
-        yield Output(f"assets/{name}", join_styles(f"css/{name}", styles))
+        yield Output(f"assets/{name}", join_styles(f"css/{name}", styles).encode())
     for say in says:
         for name in ("later", "home", "play"):
             bundle = join_script(f"js/{name}.js", {**scripts, _TEXTS: _texts_module(say, name)})
-            yield Output(f"assets/{name}-{say.locale}.js", bundle)
-    yield Output(WORKER, join_script(f"js/{WORKER}", scripts))
+            yield Output(f"assets/{name}-{say.locale}.js", bundle.encode())
+    yield Output(WORKER, join_script(f"js/{WORKER}", scripts).encode())
 
 
 def _texts_module(say: Say, bundle: str) -> str:

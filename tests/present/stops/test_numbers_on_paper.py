@@ -48,8 +48,8 @@ def answer_key(tmp_path: Path) -> str:
     lesson = tmp_path / "lessons/breakfast/lesson.yaml"
     lesson.parent.mkdir(parents=True)
     lesson.write_text(LESSON, "utf-8")
-    made = {output.path: str(output.content) for output in build(tmp_path).outputs}
-    return made["breakfast/answers.html"]
+    made = {output.path: output.content for output in build(tmp_path).outputs}
+    return made["breakfast/answers.html"].decode()
 
 
 def test_the_division_of_an_answer_key_has_the_decimal_mark_of_its_language(

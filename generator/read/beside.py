@@ -1,0 +1,21 @@
+"""What the files beside the lessons hold: films, still pictures, captions."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+
+@dataclass(frozen=True, slots=True)
+class BesideLessons:
+    """Reads a file by its path on the site, which is its path below ``lessons/``: ``soup/soup.mp4``."""
+
+    folder: Path
+
+    def __call__(self, path: str) -> bytes:
+        """What the file holds.
+
+        Raises:
+            OSError: it was there when its lesson was read, and is not any more.
+        """
+        return (self.folder / path).read_bytes()
