@@ -8,6 +8,10 @@ from pathlib import Path
 
 from generator.compute.result import LessonResult
 from generator.model.captions import CaptionFile, CaptionLimits
+from generator.model.grades import parse_grades
+from generator.model.lesson import Lesson, LessonFile
+from generator.model.places import Places
+from generator.model.stops import Stop
 from generator.present.recording.webvtt import cue, webvtt
 from generator.problems import Problem
 from generator.read.vtt import read_vtt
@@ -50,6 +54,12 @@ stops:
 
 Timed = tuple[float, float, str]
 """Start and end in seconds, and the words."""
+
+
+def of_stops(*stops: Stop, limits: CaptionLimits | None = None, grades: str = "3-5") -> Lesson:
+    """A lesson of these stops, not read from a file."""
+    file = LessonFile.model_construct(title="T", grades=parse_grades(grades), stops=stops)
+    return Lesson("t", file, Places("t", {}, {}), caption_limits=limits or CaptionLimits())
 
 
 def filed(cues: Iterable[Timed], language: str = "en") -> CaptionFile:

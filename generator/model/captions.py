@@ -5,30 +5,20 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
-from typing import Annotated
+from typing import Annotated, Self
 
-from pydantic import Field
+from pydantic import Field, model_validator
 
 from generator.model.base import Frozen
 from generator.model.grades import GradeBand
+from generator.model.pace import PACES, UNHURRIED
 from generator.problems import Place
-
-WORDS_PER_MINUTE: Mapping[GradeBand, int] = {
-    GradeBand.K_2: 120,
-    GradeBand.G3_5: 130,
-    GradeBand.G6_8: 140,
-}
-"""The fastest a caption may be read, by grades.
-
-130 for lower-level educational media, and 120 for its slowest readers: DCMP Captioning Key (read,
-status R). 140 for middle level: the same (from memory, status M).
-"""
 
 Seconds = Annotated[Decimal, Field(gt=0, le=60, allow_inf_nan=False)]
 
 
 class CaptionLimits(Frozen):
-    """What captions are held to. Without a word in ``site_data/site.yaml``, the guidelines' own."""
+    """What captions are held to, and drafts are made by. Without a word in ``site_data/site.yaml``, the guidelines' own."""
 
     line: Annotated[int, Field(ge=10, le=80)] = 32
     """Letters on one line: the older DCMP Captioning Key (read, status R)."""
@@ -43,11 +33,24 @@ class CaptionLimits(Frozen):
     words_per_minute: Mapping[GradeBand, Annotated[int, Field(ge=60, le=240)]] = Field(
         default_factory=dict
     )
-    """The fastest a cue may be read, by grades; a band left out keeps ``WORDS_PER_MINUTE``."""
+    """The fastest a cue may be read, by grades; a band left out keeps that of ``PACES``."""
 
     def fastest(self, band: GradeBand) -> int:
         """Words a minute for the band of a lesson's youngest grade."""
-        return self.words_per_minute.get(band, WORDS_PER_MINUTE[band])
+        return self.words_per_minute.get(band, PACES[band].read)
+
+    def drafted(self, band: GradeBand) -> int:
+        """Words a minute of a draft for the band: unhurried, and never faster than may be read."""
+        return min(UNHURRIED, self.fastest(band))
+
+    @model_validator(mode="after")
+    def _leave_room(self) -> Self:
+        if self.shortest > self.longest:
+            raise ValueError(
+                f"let no cue stand: `shortest` is {self.shortest} seconds and `longest` "
+                f"{self.longest}: make `longest` the larger one"
+            )
+        return self
 
 
 @dataclass(frozen=True, slots=True)

@@ -80,7 +80,7 @@ def test_every_file_loads_in_chromium_with_all_its_cues(
 def test_a_draft_is_valid_whatever_is_said(tmp_path: Path, validate: Validate) -> None:
     say = "Salt & pepper, 2 < 3 --> so.\n\nNOTE this. STYLE it! <b>WEBVTT</b> &amp; 00:01.000"
     text = GOOD.replace("Hello from Larkmead.", '"' + say.replace("\n", "\\n") + '"')
-    draft = caption_draft(worked(tmp_path, text).lesson.file.stops)
+    draft = caption_draft(worked(tmp_path, text).lesson)
     assert isinstance(read_vtt("d.vtt", "en", draft), CaptionFile)
     assert [one["errors"] for one in validate([draft], "subtitles")] == [[]]
 

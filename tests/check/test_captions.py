@@ -72,11 +72,32 @@ def test_speakers_and_sounds_are_words_too(tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize(
-    ("start", "end", "told"), [(28, 30, 0), (29, 30.5, 1), (30, 31, 0), (19, 21, 0)]
+    ("start", "end", "told"),
+    [
+        (28, 30, None),
+        (29, 30.5, "this cue runs over the pause at 0:30"),
+        (30, 32, "this cue begins right at the pause at 0:30"),
+        (30.4, 32, "this cue begins 0.4 seconds after the pause at 0:30"),
+        (31, 33, None),
+        (19, 21, None),
+        (20, 22, None),
+        (19.5, 20.5, None),
+    ],
 )
-def test_speech_over_a_pause(tmp_path: Path, start: float, end: float, told: int) -> None:
-    """The pause is at 0:30; at 0:20 only a watch stop ends, and no player halts."""
-    assert len(list(over_pause(captioned(tmp_path, (start, end, "Which side?"))))) == told
+def test_speech_over_a_pause(tmp_path: Path, start: float, end: float, told: str | None) -> None:
+    """The pause is at 0:30, and nothing begins for a second; at 0:20 only watching ends, and no player halts."""
+    found = [
+        one.what.split(",")[0]
+        for one in over_pause(captioned(tmp_path, (start, end, "Which side?")))
+    ]
+    assert found == ([told] if told else [])
+
+
+def test_a_stretch_without_a_cue_begins_when_the_hold_of_the_pause_is_over(tmp_path: Path) -> None:
+    """From the pause at 0:30 to 0:36.5 nothing is said, of which 5.5 seconds after the hold; 6 are allowed."""
+    assert list(silence(captioned(tmp_path, *HELLO, *SAID[2:], END))) != []  # 0:31 to 0:38
+    late = tuple((start + 2.5, end + 2.5, words) for start, end, words in SAID[1:])
+    assert list(silence(captioned(tmp_path, *HELLO, *late, END))) == []
 
 
 def test_a_cue_after_the_video(tmp_path: Path) -> None:
@@ -96,8 +117,11 @@ HELLO = (
 )
 
 
+END = (54, 58, "Find both gaps.")
+
+
 def test_script_that_no_caption_has(tmp_path: Path) -> None:
-    result = captioned(tmp_path, *HELLO, SAID[0], SAID[3], (54, 58, "Find both gaps."))
+    result = captioned(tmp_path, *HELLO, SAID[0], SAID[3], END)
     assert lines(silence(result)) == [
         "10:1: there is no caption from 0:34 to 0:43, and 11 words of the script of `breakfast` are in none"
     ]
@@ -109,7 +133,7 @@ def test_a_quiet_stretch_is_none_when_all_the_script_is_captioned(tmp_path: Path
 
 def test_a_stop_without_any_caption(tmp_path: Path) -> None:
     (found,) = silence(captioned(tmp_path, *HELLO))
-    assert "from 0:30 to 1:00, and 21 words" in found.what
+    assert "from 0:31 to 1:00, and 21 words" in found.what
     assert found.place.line == 6
 
 

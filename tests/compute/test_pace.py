@@ -6,8 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.compute.pace import WORDS_A_MINUTE, seconds_to_say
+from generator.compute.pace import seconds_to_say
 from generator.model.grades import GradeBand
+from generator.model.pace import PACES, UNHURRIED
 
 
 @pytest.mark.parametrize(
@@ -37,4 +38,5 @@ def test_each_band_is_spoken_to_as_children_can_follow(
 
     3 to 5 years 120 to 124, 5 to 7 years 128 to 130, grades 5 and 6 about 135, middle school 135 to 140.
     """
-    assert slowest <= WORDS_A_MINUTE[band] <= fastest
+    assert slowest <= PACES[band].spoken <= fastest
+    assert PACES[band].spoken >= UNHURRIED

@@ -7,10 +7,10 @@ from itertools import pairwise
 from pathlib import Path
 
 from generator.compute.result import LessonResult
+from generator.compute.timeline import HOLD
 from generator.model.captions import CaptionFile
 from generator.model.lesson import Video
 from generator.present.recording.chapters import chapters_file, chapters_track
-from generator.present.recording.spoken import HOLD
 from generator.present.words.say import Say
 from generator.read.vtt import read_vtt
 from tests.project import GOOD, library, worked

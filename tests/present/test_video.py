@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -139,3 +140,14 @@ def test_without_captions_there_is_no_page_of_them(tmp_path: Path) -> None:
     result = lesson(tmp_path, f"{{elsewhere: {THERE}}}")
     assert transcript_view(result, stop_views(result, surround()), surround()) is None
     assert shown(result, surround()).transcript == ""
+
+
+def test_what_is_said_stands_under_the_lesson_where_no_stop_has_a_time(tmp_path: Path) -> None:
+    video = f"{{elsewhere: {THERE}, captions: {{en: v.en.vtt}}}}"
+    made = lesson(tmp_path, video, {"v.en.vtt": VTT})
+    stops = tuple(stop for stop in made.lesson.file.stops if stop.kind == "talk")
+    file = made.lesson.file.model_copy(update={"stops": stops})
+    result = replace(made, lesson=replace(made.lesson, file=file))
+    view = transcript_view(result, stop_views(result, surround()), surround())
+    assert view is not None
+    assert [(link.href, len(said)) for link, said in view.parts] == [("index.html", 2)]

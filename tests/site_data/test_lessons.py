@@ -14,6 +14,7 @@ from generator.compute.day import Lean
 from generator.compute.gap import Gap
 from generator.compute.mistakes import Mistake, gap_answers
 from generator.compute.result import LessonResult
+from generator.compute.timeline import pause_points
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.model.measure import Measure
@@ -21,7 +22,7 @@ from generator.model.stops.compare import CompareStop
 from generator.model.stops.move import MoveStop
 from generator.model.stops.watch import WatchStop
 from generator.present.recording.captions import caption_draft
-from generator.present.recording.spoken import paragraphs, spans, spoken
+from generator.present.recording.spoken import paragraphs, spoken
 from generator.read.lesson import read_lesson
 from tests.project import ROOT, library
 
@@ -192,7 +193,7 @@ def test_the_script_says_the_numbers_that_the_page_shows(result: LessonResult) -
 @each_lesson
 def test_the_times_leave_room_for_the_words(result: LessonResult) -> None:
     """At most 130 words a minute in each cue, DCMP for lower grades (references.md 6.2, R)."""
-    for cue in spoken(result.lesson.file.stops):
+    for cue in spoken(result.lesson):
         words = sum(len(line.split()) for line in cue.lines)
         assert words * 60_000 <= 130 * (cue.end - cue.start)
 
@@ -202,18 +203,18 @@ def test_the_captions_are_those_of_the_script(result: LessonResult) -> None:
     video = result.lesson.file.video
     assert video
     written = ROOT / "lessons" / result.lesson.id / video.captions["en"]
-    assert written.read_text("utf-8") == caption_draft(result.lesson.file.stops)
+    assert written.read_text("utf-8") == caption_draft(result.lesson)
 
 
 @each_lesson
 def test_the_captions_are_within_the_limits(result: LessonResult) -> None:
     """One or two lines of at most 32 letters (R), 1.3 to 6 s (M): DCMP, references.md 6.2."""
     stops = result.lesson.file.stops
-    cues = spoken(stops)
+    cues = spoken(result.lesson)
     assert all(len(cue.lines) <= 2 and max(map(len, cue.lines)) <= 32 for cue in cues)
     assert all(1_300 <= cue.end - cue.start <= 6_000 for cue in cues)
     assert all(one.end <= other.start for one, other in pairwise(cues))
-    pauses = [span.end for span in spans(stops) if span.pauses]
+    pauses = [span.end for span in pause_points(stops)]
     assert not [cue for cue in cues for pause in pauses if cue.start < pause < cue.end]
 
 

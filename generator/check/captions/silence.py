@@ -6,7 +6,7 @@ import re
 from collections import Counter
 from collections.abc import Iterator
 
-from generator.check.captions.on_air import OnAir, on_air
+from generator.check.captions.on_air import OnAir, cues_on_air
 from generator.compute.result import LessonResult
 from generator.model.captions import CaptionFile, Cue, clock_ms
 from generator.problems import Place, Problem, Weight
@@ -24,7 +24,7 @@ def silence(result: LessonResult) -> Iterator[Problem]:
     lesson = result.lesson
     own = lesson.captions.get(lesson.language)
     for file in lesson.captions.values():
-        for part in on_air(lesson.file.stops, file.cues):
+        for part in cues_on_air(lesson.file.stops, file.cues):
             stretches = list(_stretches(part, result))
             for start, end in sorted(stretches, key=lambda both: both[0] - both[1])[:1]:
                 if file is own:

@@ -7,7 +7,7 @@ from bisect import bisect_right
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 
-from generator.check.captions.on_air import on_air
+from generator.check.captions.on_air import cues_on_air
 from generator.check.claims.read import rows_called
 from generator.language.grammar import Grammar
 from generator.model.captions import CaptionFile, Cue, clock_ms
@@ -44,7 +44,7 @@ class Speech:
 
 def captions_speech(lesson: Lesson, file: CaptionFile, grammar: Grammar) -> Iterator[Speech]:
     """What the captions of a language say; a sentence runs on from cue to cue of one stop."""
-    for part in on_air(lesson.file.stops, file.cues):
+    for part in cues_on_air(lesson.file.stops, file.cues):
         text = " ".join(cue.text for cue in part.cues)
         yield Speech(part.index, _said(text, grammar), _cue_spot(part.cues))
 

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from decimal import Decimal
 from itertools import groupby
 
 from generator.compute.result import LessonResult
+from generator.compute.timeline import on_air, parts, seconds
 from generator.model.captions import CaptionFile, Cue
 from generator.model.moment import clock
 from generator.present.pages.page import Surround
-from generator.present.pages.video import chapters, shown_language
+from generator.present.pages.video import shown_language
 from generator.present.views.page import LinkView
 from generator.present.views.stop import StopView
 from generator.present.views.video import SaidView, TranscriptView
@@ -53,16 +53,23 @@ def sentences(cues: Sequence[Cue]) -> tuple[tuple[int, str], ...]:
 def _parts(
     file: CaptionFile, result: LessonResult, stops: tuple[StopView, ...]
 ) -> tuple[tuple[LinkView, tuple[SaidView, ...]], ...]:
-    """The sentences, under the chapter that has begun when they are said."""
-    parts = chapters(result, stops)
+    """The sentences, under the stop that is on when they begin."""
+    found = parts(result.lesson.file.stops)
 
-    def chapter(said: tuple[int, str]) -> int:
-        return max(sum(part.start * 1000 <= said[0] for part in parts) - 1, 0)
+    def chapter(said: tuple[int, str]) -> int | None:
+        return on_air(found, said[0]).index if found else None
 
     return tuple(
         (
-            LinkView(f"index.html{parts[number].href}", parts[number].label),
-            tuple(SaidView(clock(Decimal(start) / 1000), text) for start, text in group),
+            _link(None if index is None else stops[index], result),
+            tuple(SaidView(clock(seconds(start)), text) for start, text in group),
         )
-        for number, group in groupby(sentences(file.cues), key=chapter)
+        for index, group in groupby(sentences(file.cues), key=chapter)
     )
+
+
+def _link(stop: StopView | None, result: LessonResult) -> LinkView:
+    """To the stop; to the lesson where none of its stops has a time."""
+    if stop is None:
+        return LinkView("index.html", result.lesson.file.title)
+    return LinkView(f"index.html#{stop.head.id}", stop.head.heading)

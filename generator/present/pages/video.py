@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from decimal import Decimal
 from urllib.parse import urlsplit
 
 from generator.compute.result import LessonResult
+from generator.compute.timeline import Span, parts, pause_points, seconds
 from generator.model.lesson import Video
 from generator.model.moment import clock
-from generator.model.stops.watch import WatchStop
 from generator.present.pages.page import Surround
 from generator.present.recording.chapters import chapters_file
-from generator.present.recording.spoken import Span, spans
 from generator.present.views.stop import StopView
 from generator.present.views.video import ChapterView, ElsewhereView, TrackView, VideoView
 from generator.present.words.say import Say, digits
@@ -25,14 +23,13 @@ def video_view(
     lesson, video = result.lesson, result.lesson.file.video
     if not video:
         return None
-    parts = chapters(result, stops)
     return VideoView(
         src=surround.beside(lesson.id, video.file) if video.file else "",
         poster=surround.beside(lesson.id, video.poster) if video.poster else "",
         tracks=_tracks(video, lesson.id, surround),
         chapters_track=chapters_file(result, surround.say),
         pauses=_pauses(result),
-        chapters=parts,
+        chapters=chapters(result, stops),
         transcript="transcript.html" if lesson.captions else "",
         elsewhere=_elsewhere(video, surround.say),
     )
@@ -40,11 +37,7 @@ def video_view(
 
 def chapters(result: LessonResult, stops: tuple[StopView, ...]) -> tuple[ChapterView, ...]:
     """The parts of the video, one for each stop that has a time in it."""
-    return tuple(
-        _chapter(span, stops[span.index])
-        for span in spans(result.lesson.file.stops)
-        if span.start < span.end
-    )
+    return tuple(_chapter(span, stops[span.index]) for span in parts(result.lesson.file.stops))
 
 
 def shown_language(captions: Mapping[str, object], language: str) -> str | None:
@@ -69,9 +62,8 @@ def _tracks(video: Video, lesson: str, surround: Surround) -> tuple[TrackView, .
 
 def _pauses(result: LessonResult) -> tuple[tuple[str, str], ...]:
     return tuple(
-        (digits(stop.at), result.lesson.stop_id(index))
-        for index, stop in enumerate(result.lesson.file.stops)
-        if stop.at is not None and not isinstance(stop, WatchStop)
+        (digits(seconds(span.end)), result.lesson.stop_id(span.index))
+        for span in pause_points(result.lesson.file.stops)
     )
 
 
@@ -79,7 +71,7 @@ def _chapter(span: Span, stop: StopView) -> ChapterView:
     return ChapterView(
         label=stop.head.heading,
         href=f"#{stop.head.id}",
-        at=clock(Decimal(span.start) / 1000),
+        at=clock(seconds(span.start)),
         start=_seconds(span.start),
         end=_seconds(span.end),
         pause=stop.head.at.text if span.pauses and stop.head.at else "",

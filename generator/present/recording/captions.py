@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
-from generator.model.stops import Stop
+from generator.model.lesson import Lesson
 from generator.present.recording.spoken import spoken
 from generator.present.recording.webvtt import cue, webvtt
 
 DRAFT_NOTE = "Draft made from the script. Delete this note before you edit, and the draft is never made over your words."
 
 
-def caption_draft(stops: Sequence[Stop]) -> str:
-    """WebVTT of everything that is said at the stops of a lesson."""
-    cues = (cue(one.start, one.end, "\n".join(one.lines)) for one in spoken(stops))
+def caption_draft(lesson: Lesson) -> str:
+    """WebVTT of everything that is said at the stops of a lesson, within the site's limits."""
+    cues = (cue(one.start, one.end, "\n".join(one.lines)) for one in spoken(lesson))
     return webvtt([f"NOTE {DRAFT_NOTE}", *cues])

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from generator.compute.result import LessonResult
-from generator.present.recording.spoken import Span, spans
+from generator.compute.timeline import Span, parts
 from generator.present.recording.webvtt import cue, webvtt
 from generator.present.stops.head import Telling, head
 from generator.present.words.say import Say
@@ -14,7 +14,11 @@ from generator.present.words.say import Say
 def chapters_file(result: LessonResult, say: Say) -> str:
     """Name of the track beside the lesson page; empty where the lesson has none."""
     video = result.lesson.file.video
-    return f"chapters.{say.language}.vtt" if video and video.file and _parts(result) else ""
+    return (
+        f"chapters.{say.language}.vtt"
+        if video and video.file and parts(result.lesson.file.stops)
+        else ""
+    )
 
 
 def chapters_track(result: LessonResult, say: Say) -> str:
@@ -24,17 +28,13 @@ def chapters_track(result: LessonResult, say: Say) -> str:
     begins, so that a click on it never lands on the pause itself. A stop that takes no time, as
     when two of them share a moment, has no chapter.
     """
-    found = _parts(result)
+    found = parts(result.lesson.file.stops)
     telling = Telling(result, say, "../")
     ends = [max(one.end, other.start) for one, other in pairwise(found)]
     return webvtt(
         _chapter(span, end, telling)
         for span, end in zip(found, [*ends, found[-1].end], strict=True)
     )
-
-
-def _parts(result: LessonResult) -> list[Span]:
-    return [span for span in spans(result.lesson.file.stops) if span.end > span.start]
 
 
 def _chapter(span: Span, end: int, telling: Telling) -> str:

@@ -7,12 +7,12 @@ from collections.abc import Mapping
 
 from generator.compute.recorded import ChangedFigure, changed_figures
 from generator.compute.result import LessonResult
+from generator.model.captions import CaptionLimits
+from generator.present.recording.line_breaks import lines_of
 from generator.present.recording.webvtt import webvtt_time
 from generator.present.words.amounts import food_name
 from generator.present.words.say import Say
 
-LONGEST = 6_000
-"""ms a correction stands at most, as any caption: DCMP (from memory, status M)."""
 _TIMES = re.compile(r"^(?:(\d+):)?(\d\d):(\d\d)\.(\d{3})\s+-->", re.MULTILINE)
 
 
@@ -43,7 +43,8 @@ def corrected_captions(
     if recorded is None or video is None or not changed:
         return {}
     names = figure_names(result, say)
-    cues = [(int(one.filmed.start * 1000), _cue(one, names, say)) for one in changed]
+    limits = result.lesson.caption_limits
+    cues = [(int(one.filmed.start * 1000), _cue(one, names, limits, say)) for one in changed]
     return {
         name: _merged(recorded.captions[name], cues)
         for language, name in video.captions.items()
@@ -90,10 +91,11 @@ def figure_names(result: LessonResult, say: Say) -> dict[str, str]:
     return {**foods, **eaten, **moves}
 
 
-def _cue(changed: ChangedFigure, names: Mapping[str, str], say: Say) -> str:
+def _cue(changed: ChangedFigure, names: Mapping[str, str], limits: CaptionLimits, say: Say) -> str:
     start = int(changed.filmed.start * 1000)
-    end = min(int(changed.filmed.end * 1000), start + LONGEST)
-    text = _sentence("correction_caption", changed, names, say)
+    end = min(int(changed.filmed.end * 1000), start + int(limits.longest * 1000))
+    sentence = _sentence("correction_caption", changed, names, say)
+    text = "\n".join(lines_of(sentence.split(" "), limits))  # a no-break space breaks no line
     escaped = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
     return f"{webvtt_time(start)} --> {webvtt_time(end)} line:0\n{escaped}"
 

@@ -7,9 +7,9 @@ from decimal import Decimal
 
 from generator.compute.pace import seconds_to_say
 from generator.compute.result import LessonResult
+from generator.compute.timeline import HOLD, Span, seconds, spans
 from generator.model.moment import clock
 from generator.present.recording.shots import on_the_table
-from generator.present.recording.spoken import HOLD, Span, spans
 from generator.present.recording.views import CueView
 from generator.present.views.stop import StopView
 from generator.present.words.say import Say
@@ -31,22 +31,22 @@ def cue_sheet(
     running = words_in_all = 0
     for index, stop in enumerate(result.lesson.file.stops):
         words = len((stop.say or "").split())
-        seconds = seconds_to_say(words, pace)
+        takes = seconds_to_say(words, pace)
         span = planned.get(index)
         lines.append(
             CueView(
                 heading=stops[index].head.heading,
                 planned=f"{_clock(span.start)}–{_clock(span.end)}" if span else "",
                 words=say.number(words),
-                spoken=say("recording_seconds", n=seconds),
+                spoken=say("recording_seconds", n=takes),
                 given=say("recording_seconds", n=_given(span)) if span else "",
-                fits=_fits(_given(span) - seconds, say) if span and words else "",
+                fits=_fits(_given(span) - takes, say) if span and words else "",
                 running=clock(Decimal(running)),
                 table=tuple(on_the_table(index, result, say)),
             )
         )
         words_in_all += words
-        running += seconds + (HOLD // 1000 if span and span.pauses else 0)
+        running += takes + (HOLD // 1000 if span and span.pauses else 0)
     return tuple(lines), _total(words_in_all, running, list(planned.values()), say)
 
 
@@ -76,4 +76,4 @@ def _fits(rest: int, say: Say) -> str:
 
 
 def _clock(milliseconds: int) -> str:
-    return clock(Decimal(milliseconds) / 1000)
+    return clock(seconds(milliseconds))

@@ -79,7 +79,7 @@ def _heard(
 ) -> Iterator[tuple[str, Times]]:
     """Figures whose value is said in digits at their stop, while no slide shows that number."""
     said: dict[str, dict[Decimal, Times]] = {}
-    for cue in spoken(result.lesson.file.stops):
+    for cue in spoken(result.lesson):
         numbers = said.setdefault(result.lesson.stop_id(cue.index), {})
         for found in _NUMBER.findall(" ".join(cue.lines)):
             number = Decimal(found.replace(",", ""))

@@ -6,10 +6,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import NamedTuple
 
-from generator.compute.pace import WORDS_A_MINUTE
 from generator.compute.recorded import ChangedFigure, changed_figures
 from generator.compute.result import LessonResult
+from generator.compute.timeline import HOLD
 from generator.model.moment import clock
+from generator.model.pace import PACES
 from generator.present.pages.page import Surround
 from generator.present.recording.captions import caption_draft
 from generator.present.recording.corrections import figure_names
@@ -17,7 +18,6 @@ from generator.present.recording.cues import cue_sheet
 from generator.present.recording.script import script_stops
 from generator.present.recording.shots import shot_list
 from generator.present.recording.slide_views import slide_views
-from generator.present.recording.spoken import HOLD
 from generator.present.recording.views import PackView, ScriptView, SlidesView
 from generator.present.views.page import LinkView, PageView
 from generator.present.views.stop import StopView
@@ -52,7 +52,7 @@ def draft_name(result: LessonResult, say: Say) -> str:
 
 def draft(result: LessonResult) -> str:
     """The caption draft as WebVTT."""
-    return caption_draft(result.lesson.file.stops)
+    return caption_draft(result.lesson)
 
 
 def _pack(result: LessonResult, stops: Sequence[StopView], surround: Surround) -> PackView:
@@ -111,7 +111,7 @@ def _page(name: str, title: str, result: LessonResult, surround: Surround) -> Pa
 
 
 def _pace(result: LessonResult) -> int:
-    return WORDS_A_MINUTE[result.lesson.file.grades.band]
+    return PACES[result.lesson.file.grades.band].spoken
 
 
 def _again(result: LessonResult, say: Say) -> tuple[str, ...]:

@@ -64,5 +64,5 @@ def rehearsal(result: LessonResult, say: Say, theme: Path) -> Rehearsal:
         pictures=tuple(
             Picture(png, slide.duration / 1000) for png, slide in zip(drawn, shown, strict=True)
         ),
-        webvtt=caption_draft(lesson.file.stops),
+        webvtt=caption_draft(lesson),
     )

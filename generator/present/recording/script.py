@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from decimal import Decimal
 
 from generator.compute.result import LessonResult
+from generator.compute.timeline import seconds, spans
 from generator.model.moment import clock
-from generator.present.recording.spoken import paragraphs, spans
+from generator.present.recording.spoken import paragraphs
 from generator.present.recording.views import ScriptStopView, SpokenView
 from generator.present.views.stop import StopView
 from generator.present.words.say import Say
@@ -27,8 +27,8 @@ def script_stops(
             SpokenView(text, len(text.split()), halts=waits and number == len(said))
             for number, text in enumerate(said, 1)
         )
-        begins = clock(Decimal(span.start) / 1000) if span else ""
-        ends = clock(Decimal(span.end) / 1000) if span else ""
+        begins = clock(seconds(span.start)) if span else ""
+        ends = clock(seconds(span.end)) if span else ""
         pause = say("recording_pause", at=ends) if waits else ""
         if parts:
             found.append(ScriptStopView(stops[index].head.heading, begins, parts, pause))

@@ -6,9 +6,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import accumulate, pairwise
 
 from generator.compute.result import LessonResult
+from generator.compute.timeline import Span, spans
 from generator.present.recording.slides.contents import contents, pause
 from generator.present.recording.slides.slide import Content, Slide
-from generator.present.recording.spoken import Cue, Span, spans, spoken
+from generator.present.recording.spoken import Cue, spoken
 from generator.present.words.say import Say
 
 PAUSE_LEAD = 2_000
@@ -32,7 +33,7 @@ def slides(result: LessonResult, say: Say) -> tuple[Slide, ...]:
     stops = result.lesson.file.stops
     found = spans(stops)
     timed: list[_Timed] = []
-    heard = _first_heard(spoken(stops))
+    heard = _first_heard(spoken(result.lesson))
     for span in found:
         timed += _span(span, result, heard, timed[-1][0] if timed else -_GLIMPSE, say)
     if not timed:
