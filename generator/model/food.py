@@ -7,12 +7,13 @@ from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
 from fractions import Fraction
-from typing import Annotated, Literal
+from typing import TYPE_CHECKING, Annotated, Literal
 
-from pydantic import Field, field_validator
+from pydantic import Field, create_model, field_validator
 
 from generator.model.amount import parse_amount
 from generator.model.base import Frozen
+from generator.model.food_record import FIGURES
 from generator.model.measure import Measure
 from generator.model.wording import FALLBACK, Wording, wording
 
@@ -59,25 +60,37 @@ class Portion(Frozen):
         return names
 
 
-class Per100g(Frozen):
-    """What 100 g hold."""
+class Figures(Frozen):
+    """What 100 g hold; ``Per100g`` has a field for each of ``FIGURES``."""
 
-    energy: Value
-    """kcal"""
-    protein: Value
-    """g"""
-    fat: Value
-    """g; only for the plausibility of energy"""
-    carbohydrate: Value
-    """g; only for the plausibility of energy"""
-    sugars: Value
-    """g, total sugars"""
-    fiber: Value
-    """g, total dietary fiber"""
-    saturated_fat: Value
-    """g"""
-    sodium: Value
-    """mg"""
+    def value(self, figure: str) -> Decimal | None:
+        """The figure in its own unit; nothing where there is no value."""
+        value: Decimal | NoValue = getattr(self, figure)
+        return value if isinstance(value, Decimal) else None
+
+    def gives(self, figure: str) -> bool:
+        """Whether the entry says anything of it, if only ``no value``.
+
+        A figure that came to the library after the entry was written is no value until it is filled
+        in: an older file is still right.
+        """
+        return figure in self.model_fields_set
+
+
+_LATER = {measure.value for measure in Measure if not measure.entry.in_every_entry}
+
+if TYPE_CHECKING:
+
+    class Per100g(Figures):
+        """What 100 g hold, as an entry of ``site_data/foods.yaml`` says it."""
+else:
+    # Made from the table, so that a measure that is added there can be written in an entry at once.
+    Per100g = create_model(
+        "Per100g",
+        __base__=Figures,
+        __module__=__name__,
+        **{name: (Value, "no value" if name in _LATER else ...) for name in FIGURES},
+    )
 
 
 class FoodEntry(Frozen):
@@ -136,8 +149,7 @@ class Food:
 
     def value(self, measure: Measure) -> Decimal | None:
         """What 100 g hold, in the measure's unit; nothing where the record has no value."""
-        value = getattr(self.entry.per_100g, measure.value)
-        return None if value == "no value" else value
+        return self.entry.per_100g.value(measure.value)
 
     def serving(self, amount: str) -> Serving | None:
         """Weigh an amount such as ``2 slices`` or ``150 g``; nothing where no portion fits it."""

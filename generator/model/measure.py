@@ -59,6 +59,9 @@ class MeasureEntry:
     """Nutrient ids in the order that Foundation foods want, where it is another one."""
     grams_per_teaspoon: int | None = None
     """Shown as teaspoons as well, of so many grams."""
+    in_every_entry: bool = False
+    """Whether an entry of ``site_data/foods.yaml`` must give it, if only as ``no value``. A measure
+    that comes later must not make the files of others wrong: there it is no value until filled in."""
 
     @property
     def day(self) -> Decimal | None:
@@ -112,6 +115,7 @@ class Measure(StrEnum):
             Fraction(902, 100),
             "pure fat holds about 900 kcal in 100 g; 1 kcal is 4.184 kJ, in case the label gives kJ",
         ),
+        in_every_entry=True,
     )
     SODIUM = MeasureEntry(
         "sodium",
@@ -128,6 +132,7 @@ class Measure(StrEnum):
             1000 * Fraction(2299, 5844),
             "pure salt holds no more; sodium is in mg here, and 1 g of salt is 393 mg of sodium",
         ),
+        in_every_entry=True,
     )
     SUGARS = MeasureEntry(
         "sugars",
@@ -138,6 +143,7 @@ class Measure(StrEnum):
         most=_PURE,
         # The classroom's teaspoon: USDA weighs 4.2 g (SR28, NDB 19335), public messages say 4.
         grams_per_teaspoon=4,
+        in_every_entry=True,
     )
     SATURATED_FAT = MeasureEntry(
         "saturated_fat",
@@ -150,6 +156,7 @@ class Measure(StrEnum):
         ),
         daily_value=Decimal(20),
         most=_PURE,
+        in_every_entry=True,
     )
     FIBER = MeasureEntry(
         "fiber",
@@ -160,6 +167,7 @@ class Measure(StrEnum):
         label=_gram("(c)(6)"),
         daily_value=Decimal(28),
         most=_PURE,
+        in_every_entry=True,
     )
     PROTEIN = MeasureEntry(
         "protein",
@@ -168,4 +176,5 @@ class Measure(StrEnum):
         label=_gram("(c)(7)"),
         daily_value=Decimal(50),
         most=_PURE,
+        in_every_entry=True,
     )
