@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from generator.language.around_numbers import AroundNumbers, after, before, words
+from generator.language.en.measures import UNITS
 
 _FOLLOWS = (
     "than and or minus plus take less more fewer from in for at on to is are was makes make gives"
@@ -32,7 +33,7 @@ AROUND_NUMBERS = AroundNumbers(
     ),
     multiple_after=after(r"times\s+(?:as|the|more|what|over|and)", "-?fold", "x"),
     unit_after=after(
-        "(?:more |big |little )?(?:kcal|kilocalories?|calories?)", "mg", "milligrams?", "g", "grams?",
+        f"(?:more |big |little )?(?:{'|'.join(UNITS.values())})",
         "teaspoons?", "counts?", "times", "moves?", "tens", "hundreds", "ones", "twenties", "twos",
         "fours", "fives",
     ),

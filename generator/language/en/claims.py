@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
+from generator.language.en.measures import MEASURES, UNITS
 from generator.language.form import Form, Leeway
 from generator.language.grammar import Grammar, Kind, words
-from generator.model.measure import Measure
 
 _ONES = ("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 _PARTS = ("third", "quarter", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
@@ -17,16 +17,9 @@ _LEEWAYS = {
     Leeway.UNDER: ("less than", "fewer than", "under"),
     Leeway.ABOUT: ("about", "around", "roughly", "more or less"),
 }
-_MEASURES = {
-    Measure.ENERGY: r"energy|calories|kilocalories|kcal",
-    Measure.SODIUM: r"sodium|salt|milligrams|mg",
-    Measure.SUGARS: r"sugars?|teaspoons(?: of sugars?)?",
-    Measure.SATURATED_FAT: r"saturated fat|fat",
-    Measure.FIBER: r"fib(?:er|re)",
-    Measure.PROTEIN: r"protein",
-}
 _LEE = rf"(?P<leeway>(?:{'|'.join(word for some in _LEEWAYS.values() for word in some)})\s+)"
-_WHAT = rf"(?:{'|'.join(_MEASURES.values())}|grams|amount|number)"
+_WHAT = rf"(?:{'|'.join(MEASURES.values())}|grams|milligrams|mg|amount|number)"
+_UNIT = rf"(?:{'|'.join(UNITS.values())})"
 _HOLDS = r"(?:holds?|held|has|have|contains?|brings?|gives?|is|are|was|makes?)\s+"
 _NUMBER = rf"(?:\d+(?:\.\d+)?|{'|'.join(_ONES)})"
 _TIMES = rf"(?P<n>twice|double|triple|{_NUMBER}\s+times)"
@@ -77,7 +70,7 @@ CLAIMS = Grammar(
         _kind(Form.SAME, rf"{_HOLDS}(?:just\s+)?as\s+(?:much|many)(?:\s+{_WHAT})?\s+as\b"),
         _kind(
             Form.GAP,
-            rf"{_LEE}?(?P<n>\d+(?:,\d{{3}})*(?:\.\d+)?)\s*(?:kcal|kilocalories|calories|grams?|g|mg|milligrams?)?\s+(?:more\b|(?P<less>less|fewer)\b)(?=\s*(?:[.,;!]|$|than\b|{_WHAT}\b))",
+            rf"{_LEE}?(?P<n>\d+(?:,\d{{3}})*(?:\.\d+)?)\s*{_UNIT}?\s+(?:more\b|(?P<less>less|fewer)\b)(?=\s*(?:[.,;!]|$|than\b|{_WHAT}\b))",
         ),
         _kind(
             Form.MOST,
@@ -114,7 +107,7 @@ CLAIMS = Grammar(
         },
     },
     leeways=tuple((leeway, words(*some)) for leeway, some in _LEEWAYS.items()),
-    measures={measure: words(names) for measure, names in _MEASURES.items()},
+    measures={measure: words(names) for measure, names in MEASURES.items()},
     doubt=words(
         "not",
         "never",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from generator.language.around_numbers import AroundNumbers, after, before, words
+from generator.language.es.measures import UNITS
 
 _FOLLOWS = (
     "que y e o u menos más mas quita de en para por es son era hace hacen da dan queda quedan sobra"
@@ -31,7 +32,7 @@ AROUND_NUMBERS = AroundNumbers(
     ),
     multiple_after=after(r"veces\s+(?:la|el|lo|tant[oa]s?|más|y)"),
     unit_after=after(
-        "kcal", "kilocalorías?", "calorías?", "mg", "miligramos?", "g", "gramos?", "cucharaditas?",
+        *UNITS.values(), "cucharaditas?",
         "conteos?", "cuentas?", "veces", "movimientos?", "decenas", "centenas", "unidades",
         "veintenas",
     ),

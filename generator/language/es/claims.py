@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
+from generator.language.es.measures import MEASURES, UNITS
 from generator.language.form import Form, Leeway
 from generator.language.grammar import Grammar, Kind, words
-from generator.model.measure import Measure
 
 _ONES = ("dos", "tres", "cuatro", "cinco", "seis", "siete", "ocho", "nueve", "diez")
 _PARTS = ("tercio", "cuarto", "quinto", "sexto", "séptimo", "octavo", "noveno", "décimo")
@@ -17,16 +17,9 @@ _LEEWAYS = {
     Leeway.OVER: ("más del?", "más que"),
     Leeway.UNDER: ("menos del?", "menos que"),
 }
-_MEASURES = {
-    Measure.ENERGY: r"energía|calorías|kilocalorías|kcal",
-    Measure.SODIUM: r"sodio|sal|miligramos|mg",
-    Measure.SUGARS: r"azúcar(?:es)?|cucharaditas(?: de azúcar)?",
-    Measure.SATURATED_FAT: r"grasas?(?: saturadas?)?",
-    Measure.FIBER: r"fibra",
-    Measure.PROTEIN: r"proteínas?",
-}
 _LEE = rf"(?P<leeway>(?:{'|'.join(word for some in _LEEWAYS.values() for word in some)})\s+)"
-_WHAT = rf"(?:{'|'.join(_MEASURES.values())}|gramos|cantidad)"
+_WHAT = rf"(?:{'|'.join(MEASURES.values())}|gramos|miligramos|mg|cantidad)"
+_UNIT = rf"(?:{'|'.join(UNITS.values())})"
 _HOLDS = r"(?:tienen?|tenía|contienen?|llevan?|traen?|dan?|aportan?|es|son|hay)\s+"
 _NUMBER = rf"(?:\d+(?:[.,]\d+)?|{'|'.join(_ONES)})"
 _MULTIPLE = r"(?P<n>doble|triple|cuádruple)\b"
@@ -74,7 +67,7 @@ CLAIMS = Grammar(
         _kind(Form.SAME, rf"{_HOLDS}tant[oa]s?\s+(?:{_WHAT}\s+)?como\b"),
         _kind(
             Form.GAP,
-            rf"{_LEE}?(?P<n>\d+(?:[.,]\d+)*)\s*(?:kcal|kilocalorías|calorías|gramos?|g|mg|miligramos)?\s+(?:más\b|(?P<less>menos)\b)(?=\s*(?:[.,;!]|$|que\b|(?:de\s+)?{_WHAT}\b))",
+            rf"{_LEE}?(?P<n>\d+(?:[.,]\d+)*)\s*{_UNIT}?\s+(?:más\b|(?P<less>menos)\b)(?=\s*(?:[.,;!]|$|que\b|(?:de\s+)?{_WHAT}\b))",
         ),
         _kind(
             Form.MOST,
@@ -114,7 +107,7 @@ CLAIMS = Grammar(
         },
     },
     leeways=tuple((leeway, words(*some)) for leeway, some in _LEEWAYS.items()),
-    measures={measure: words(names) for measure, names in _MEASURES.items()},
+    measures={measure: words(names) for measure, names in MEASURES.items()},
     doubt=words("no", "nunca", "tampoco", "si", "imagina", "imaginen", "tendrían?", "sería"),
     telling=words("por qué"),
     rows=re.compile(

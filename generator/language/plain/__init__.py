@@ -13,9 +13,10 @@ from generator.language.grammar import Grammar
 from generator.language.language import Language
 from generator.language.number_words import NumberWords
 from generator.language.phrases import Phrases
+from generator.model.measure import Unit
 
 _NEVER, _ALWAYS = re.compile("(?!)"), re.compile("")
-_UNITS = r"\s*(?:kcal|mg|g)(?!\w)"
+_UNITS = rf"\s*(?:{'|'.join(Unit)})(?!\w)"
 """Signs that are the same in every language written in Latin letters (International System of Units)."""
 
 _NUMBER_WORDS = NumberWords(
