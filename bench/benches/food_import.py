@@ -19,10 +19,11 @@ from bench.measuring.process import environment
 from bench.measuring.row import Case, NothingMeasuredError, Row, row, told
 
 ROWS = 1_000_000
-KEPT = (1003, 1004, 1005, 1008, 1063, 1079, 1093, 1258, 2000, 2047, 2048)
-NUTRIENTS = (*KEPT, *range(1100, 1169))
-"""80 for each food, as in a full SR Legacy record; the rest is skipped, as vitamins are."""
-UNITS = {1008: "KCAL", 2047: "KCAL", 2048: "KCAL", 1093: "MG"}
+MILLIGRAMS = (1087, 1089, 1092, 1093, 1162)
+KEPT = (1003, 1004, 1005, 1008, 1063, 1079, *MILLIGRAMS, 1258, 2000, 2033, 2047, 2048)
+NUTRIENTS = (*KEPT, *range(1100, 1162), *range(1163, 1165))
+"""80 for each food, as in a full SR Legacy record; the rest is skipped, as most vitamins are."""
+UNITS = dict.fromkeys((1008, 2047, 2048), "KCAL") | dict.fromkeys(MILLIGRAMS, "MG")
 _IMPORT = """
 import json, resource, sys, time
 from pathlib import Path

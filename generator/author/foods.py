@@ -15,7 +15,8 @@ from generator.read.fooddata.importing import import_foods
 from generator.read.fooddata.index import has_index, opened_index
 from generator.read.fooddata.search import find_in_library, find_records
 from generator.read.library import read_library
-from generator.write.foods_file import Edit, change_foods, with_entry, with_values
+from generator.write.foods_file import change_foods, with_entry
+from generator.write.foods_values import Addition, Edit, with_values
 
 
 def import_download(
@@ -80,7 +81,7 @@ def add_food(root: Path, fdc: int, id_: str = "", name: str = "", group: str = "
 
 
 def refresh_foods(root: Path) -> Comparison:
-    """Write the figures that changed in the records into ``site_data/foods.yaml``; returns them.
+    """Write what the records say differently, or more, into ``site_data/foods.yaml``; returns it.
 
     Raises:
         LessonError: there is no index, or the file would not be right; it stays as it was.
@@ -92,6 +93,16 @@ def refresh_foods(root: Path) -> Comparison:
         Edit(change.place.line, change.place.column, change.old, change.new)
         for change in compared.changes
     ]
-    if edits:
-        change_foods(root, lambda text: with_values(text, edits), read_library)
+    additions = [
+        Addition(
+            one.place.line,
+            one.place.column,
+            one.last,
+            one.figures,
+            (one.opening.line, one.opening.column),
+        )
+        for one in compared.missing
+    ]
+    if edits or additions:
+        change_foods(root, lambda text: with_values(text, edits, additions), read_library)
     return compared

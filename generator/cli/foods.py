@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from pathlib import Path
 
 import click
@@ -101,7 +102,11 @@ def refresh(root: Path) -> None:
     if compared.unread:
         number = len(compared.unread)
         click.echo(f"Not compared, for their kind of food was not imported: {number} foods")
-    count = len(compared.changes)
+    figures = Counter(figure for one in compared.missing for figure in one.figures)
+    for figure, number in figures.items():
+        some = f"{number} food{'s' if number != 1 else ''}"
+        click.echo(f"{figure}: written for {some} that did not have it")
+    count = len(compared.changes) + figures.total()
     click.echo(
         f"{count or 'No'} figure{'s' if count != 1 else ''} changed in site_data/foods.yaml."
     )

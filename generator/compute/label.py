@@ -20,7 +20,7 @@ class Shown:
     exact: Fraction
     """The value before rounding, in the same unit."""
     rule: str
-    """Paragraph of 21 CFR 101.9 and what it says for this value."""
+    """Paragraph of 21 CFR 101.9 and what it says for this value; of an own value, where it was read."""
 
 
 def label_value(measure: Measure, exact: Fraction) -> Shown:

@@ -14,7 +14,7 @@ from enum import StrEnum
 from fractions import Fraction
 from typing import Self
 
-from generator.model.label_rule import WHOLE_PERCENT, LabelRule, Step
+from generator.model.label_rule import VITAMIN_PERCENT, WHOLE_PERCENT, LabelRule, Step
 
 
 class Unit(StrEnum):
@@ -70,11 +70,23 @@ class MeasureEntry:
 
 
 _PURE = Most(Fraction(1))
+_PURE_IN_MG = Most(
+    Fraction(1000), "it would weigh more than the food itself; it is given in mg here"
+)
 
 
 def _gram(paragraph: str) -> LabelRule:
     """Whole grams; what is below half a gram may be shown as 0, and ours always is."""
     return LabelRule(paragraph, (Step(Decimal(1)),), zero_below=Fraction(1, 2))
+
+
+def _vitamin(step: str) -> LabelRule:
+    """For a vitamin or mineral other than sodium: by its Daily Value to the nearest 10, 1 or 0.1.
+
+    Source: FDA's guidance of December 2019 on rounding (250 mg and more: 10 mg; 25 to under 250:
+    1 mg; under 25: 0.1 mg), for the levels of significance that 21 CFR 101.9(c)(8)(iv) asks for.
+    """
+    return LabelRule("(c)(8)(iv), FDA's guidance of 2019", (Step(Decimal(step)),))
 
 
 class Measure(StrEnum):
@@ -177,4 +189,48 @@ class Measure(StrEnum):
         daily_value=Decimal(50),
         most=_PURE,
         in_every_entry=True,
+    )
+    CALCIUM = MeasureEntry(
+        "calcium",
+        Unit.MILLIGRAM,
+        nutrients=(1087,),
+        label=_vitamin("10"),
+        daily_value=Decimal(1300),
+        percent_steps=VITAMIN_PERCENT,
+        # Calcium's share of calcium carbonate, from the atomic weights 40.08, 12.01 and 16.00.
+        most=Most(
+            1000 * Fraction(4008, 10009),
+            "pure calcium carbonate, as in tablets, holds no more: 400 mg of calcium in 1 g",
+        ),
+    )
+    IRON = MeasureEntry(
+        "iron",
+        Unit.MILLIGRAM,
+        nutrients=(1089,),
+        label=_vitamin("0.1"),
+        daily_value=Decimal(18),
+        percent_steps=VITAMIN_PERCENT,
+        most=_PURE_IN_MG,
+    )
+    POTASSIUM = MeasureEntry(
+        "potassium",
+        Unit.MILLIGRAM,
+        nutrients=(1092,),
+        label=_vitamin("10"),
+        daily_value=Decimal(4700),
+        percent_steps=VITAMIN_PERCENT,
+        # Potassium's share of potassium chloride, from the atomic weights 39.10 and 35.45.
+        most=Most(
+            1000 * Fraction(3910, 7455),
+            "pure potassium chloride, sold in place of salt, holds no more: 524 mg of potassium in 1 g",
+        ),
+    )
+    VITAMIN_C = MeasureEntry(
+        "vitamin_c",
+        Unit.MILLIGRAM,
+        nutrients=(1162,),
+        label=_vitamin("1"),
+        daily_value=Decimal(90),  # from memory
+        percent_steps=VITAMIN_PERCENT,
+        most=_PURE_IN_MG,
     )

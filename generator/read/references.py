@@ -12,7 +12,7 @@ from generator.model.measure import Measure
 from generator.model.places import Path, Places
 from generator.model.stops.compare import LARGEST_VALUE
 from generator.model.wording import FALLBACK
-from generator.problems import Problem
+from generator.problems import Place, Problem
 from generator.read.explain import did_you_mean
 from generator.read.meant import either, foods_like, moves_like
 from generator.read.source import Data
@@ -106,12 +106,21 @@ def _item(
         return
     yield from _amount(item.get("amount"), food, path, places, measure)
     if measure and food.value(measure) is None:
-        what = f"the record of `{name}` has no value for {measure.value}"
-        yield Problem(
-            places.at(*path, "food"),
-            what,
-            "choose another food, or give `value:` and `source:`; no value is not zero",
+        yield _no_value(food, measure, places.at(*path, "food"))
+
+
+def _no_value(food: Food, measure: Measure, place: Place) -> Problem:
+    """A figure the lesson needs: blank in the record, or not in the library yet."""
+    if not food.entry.per_100g.gives(measure.value):
+        what = f"the entry of `{food.id}` in site_data/foods.yaml does not say its {measure.value}"
+        hint = (
+            "take a download of its release in and run `python3 generator foods refresh`, or add "
+            f"`{measure.value}:` from its record {food.entry.fdc} yourself; no value is not zero"
         )
+        return Problem(place, what, hint)
+    what = f"the record of `{food.id}` has no value for {measure.value}"
+    hint = "choose another food, or give `value:` and `source:`; no value is not zero"
+    return Problem(place, what, hint)
 
 
 def _amount(

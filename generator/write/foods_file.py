@@ -6,11 +6,10 @@ out anew by a YAML library, which would drop the comments.
 
 from __future__ import annotations
 
-import json
 import re
 import shutil
 import tempfile
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -19,20 +18,6 @@ from generator.problems import LessonError, Place, Problem
 FOODS = "site_data/foods.yaml"
 _ENTRY = re.compile(r"(?P<indent> +)(?P<id>[\w-]+):\s*(?:#.*)?$")
 _GROUP = re.compile(r"\s+group:\s*[\"']?(?P<group>[^\"'#]+?)[\"']?\s*(?:#.*)?$")
-
-
-@dataclass(frozen=True, slots=True)
-class Edit:
-    """One value of the file to be written differently."""
-
-    line: int
-    """Counted from 1."""
-    column: int
-    """Counted from 1."""
-    old: str
-    """What stands there, without quotes."""
-    new: str
-    """What is to stand there."""
 
 
 def change_foods(root: Path, change: Callable[[str], str], check: Callable[[Path], object]) -> None:
@@ -87,38 +72,6 @@ def with_entry(text: str, id_: str, group: str, lines: Sequence[str]) -> str:
         at, new = entries[-1].end, [f"{indent}# {group}", *new]
     after = [*before[:at], *new, *before[at:]]
     return "\n".join(after) + ("\n" if text.endswith("\n") or at == len(before) else "")
-
-
-def with_values(text: str, edits: Iterable[Edit]) -> str:
-    """The text with some of its values changed.
-
-    Raises:
-        LessonError: a value is not written where it was read.
-    """
-    lines = text.split("\n")
-    for edit in sorted(edits, key=lambda edit: (edit.line, edit.column), reverse=True):
-        line, at = lines[edit.line - 1], edit.column - 1
-        old = next((form for form in _forms(edit.old) if line.startswith(form, at)), None)
-        if old is None:
-            place = Place(FOODS, edit.line, edit.column)
-            raise LessonError(
-                [
-                    Problem(
-                        place, f"`{edit.old}` cannot be changed here", f"write {edit.new} by hand"
-                    )
-                ]
-            )
-        lines[edit.line - 1] = line[:at] + _written(edit.new) + line[at + len(old) :]
-    return "\n".join(lines)
-
-
-def _written(value: str) -> str:
-    """A figure as it is; anything with signs of YAML's own in quotes."""
-    return value if re.fullmatch(r"[\w. ]+", value) else json.dumps(value, ensure_ascii=False)
-
-
-def _forms(value: str) -> tuple[str, ...]:
-    return (json.dumps(value, ensure_ascii=False), f"'{value}'", value)
 
 
 @dataclass(frozen=True, slots=True)

@@ -164,6 +164,21 @@ def test_refresh_lists_old_and_new_and_what_is_gone(filled: Path) -> None:
     assert "2 figures" not in run(filled, "refresh").output
 
 
+def test_refresh_writes_what_an_older_file_lacks(filled: Path) -> None:
+    run(filled, "add", "101", "--id", "beans-odd")
+    before = (filled / FILE).read_text("utf-8")
+    entry = before[before.index("  beans-odd:") :]
+    older = before.replace(
+        entry, entry.replace(", potassium: no value, vitamin_c: no value", "", 1)
+    )
+    assert older != before
+    (filled / FILE).write_text(older, "utf-8")
+    said = run(filled, "refresh").output
+    assert "potassium: written for 1 food that did not have it" in said
+    assert "2 figures changed" in said
+    assert (filled / FILE).read_text("utf-8") == before
+
+
 def test_a_broken_zip_ends_in_a_sentence_with_file_and_line(filled: Path) -> None:
     rows = (*FOOD_NUTRIENT, ("9", "102", "1003", "NaN", "1"))
     file = small_zip(filled / "b.zip", {"food_nutrient.csv": rows})

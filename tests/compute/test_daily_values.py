@@ -25,6 +25,24 @@ from generator.model.measure import Measure
         (Measure.SATURATED_FAT, "3.89", 19),  # 19.45 %
         (Measure.SATURATED_FAT, "3.9", 20),  # 19.5 %
         (Measure.SUGARS, "0", 0),
+        # references of 101.9(c)(8)(iv): calcium, iron, potassium [S], vitamin C [M]
+        (Measure.CALCIUM, "1300", 100),
+        (Measure.IRON, "18", 100),
+        (Measure.POTASSIUM, "4700", 100),
+        (Measure.VITAMIN_C, "90", 100),
+        # The regulation's own example, (d)(8) [S]: 235 mg of potassium, 5.0 %, is shown as 6 %
+        (Measure.POTASSIUM, "235", 6),
+        # (c)(8)(iii) [S]: by 2 up to 10 %, by 5 up to 50 %, by 10 above; ties [C]
+        (Measure.CALCIUM, "12.9", 0),  # 0.99 %
+        (Measure.CALCIUM, "13", 2),  # 1 %
+        (Measure.IRON, "1.8", 10),
+        (Measure.IRON, "2.24", 10),  # 12.4 %
+        (Measure.IRON, "2.25", 15),  # 12.5 %
+        (Measure.VITAMIN_C, "45", 50),
+        (Measure.VITAMIN_C, "49.4", 50),  # 54.9 %
+        (Measure.VITAMIN_C, "49.5", 60),  # 55 %
+        # Sodium is a mineral with whole percents all the same, (c)(9) and (d)(7)(ii) [S]
+        (Measure.SODIUM, "161", 7),
     ],
 )
 def test_percent(measure: Measure, amount: str, percent: int) -> None:

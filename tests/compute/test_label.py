@@ -50,8 +50,23 @@ STEPS = {
     Measure.SUGARS: lambda _: 1,
     Measure.FIBER: lambda _: 1,
     Measure.PROTEIN: lambda _: 1,
+    Measure.CALCIUM: lambda _: 10,
+    Measure.IRON: lambda _: Fraction(1, 10),
+    Measure.POTASSIUM: lambda _: 10,
+    Measure.VITAMIN_C: lambda _: 1,
 }
-"""The step of 21 CFR 101.9(c)(1), (2), (4), (6) and (7) at a value (status S), written again apart."""
+"""The step of 21 CFR 101.9(c)(1), (2), (4), (6) and (7) at a value (status S), and those of FDA's
+guidance of December 2019 for vitamins and minerals (status S), written again apart."""
+
+ZERO_BELOW = {
+    Measure.ENERGY: 5,
+    Measure.SODIUM: 5,
+    Measure.SATURATED_FAT: Fraction(1, 2),
+    Measure.SUGARS: Fraction(1, 2),
+    Measure.FIBER: Fraction(1, 2),
+    Measure.PROTEIN: Fraction(1, 2),
+}
+"""What is less is shown as 0: 21 CFR 101.9(c)(1), (2), (4), (6) and (7) (status S)."""
 
 
 @given(st.sampled_from(Measure), st.fractions(0, 30_000))
@@ -61,8 +76,7 @@ def test_a_shown_value_is_a_multiple_of_its_step_and_never_more_than_half_of_it_
     shown = Fraction(label_value(measure, exact).value)
     step = Fraction(STEPS[measure](exact))
     assert shown % step == 0
-    least = Fraction(1, 2) if measure.unit == "g" else 5
-    if exact < least:
+    if exact < ZERO_BELOW.get(measure, 0):
         assert shown == 0
     else:
         assert -step / 2 <= exact - shown < step / 2

@@ -90,6 +90,12 @@ def test_pure_fat_is_just_possible() -> None:
         (Measure.ENERGY, "14", "130"),
         (Measure.SATURATED_FAT, "4.8", "5"),
         (Measure.SUGARS, "5.6", "6"),
+        # Atomic weights from memory [M]: calcium is 40.04 % of its carbonate, potassium 52.45 %
+        # of its chloride; shown to the nearest 10 mg
+        (Measure.CALCIUM, "10.009", "4010"),
+        (Measure.POTASSIUM, "7.455", "3910"),
+        (Measure.IRON, "2", "2000"),
+        (Measure.VITAMIN_C, "0.5", "500"),
     ],
 )
 def test_most_possible(measure: Measure, grams: str, most: str) -> None:
@@ -100,6 +106,7 @@ def test_two_days_worth() -> None:
     """Twice the reference diet of 2,000 kcal [M] and twice the Daily Values [S]."""
     assert two_days_worth(Measure.ENERGY) == 4000
     assert two_days_worth(Measure.SODIUM) == 4600
+    assert two_days_worth(Measure.CALCIUM) == 2600
 
 
 def test_refusals() -> None:

@@ -33,6 +33,10 @@ class FoodCase(TypedDict):
     protein: str
     fat: str
     carbohydrate: str
+    calcium: str
+    iron: str
+    potassium: str
+    vitamin_c: str
     grams: str
     kcal: str
     label: str
@@ -48,7 +52,7 @@ def kcal(food: Food, amount: str) -> Fraction:
 
 @pytest.mark.parametrize("case", PUBLISHED, ids=lambda case: case["food"])
 def test_published_rows(case: FoodCase) -> None:
-    """Values for 100 g and portion weights R; portion energy and label value C."""
+    """Values for 100 g and portion weights R, minerals and vitamin C S; portion energy and label value C."""
     food = library().foods[case["food"]]
     held, serving = food.entry.per_100g, food.serving(case["amount"])
     assert food.entry.fdc == case["fdc"]
@@ -56,6 +60,8 @@ def test_published_rows(case: FoodCase) -> None:
     assert held.protein == Decimal(case["protein"])
     assert held.fat == Decimal(case["fat"])
     assert held.carbohydrate == Decimal(case["carbohydrate"])
+    for figure in ("calcium", "iron", "potassium", "vitamin_c"):
+        assert str(getattr(held, figure)) == case[figure]
     assert serving is not None
     assert serving.grams == Fraction(case["grams"])
     exact = kcal(food, case["amount"])
@@ -81,6 +87,10 @@ COLUMNS = {
     "fiber": "fiber_g",
     "saturated_fat": "satfat_g",
     "sodium": "sodium_mg",
+    "calcium": "calcium_mg",
+    "iron": "iron_mg",
+    "potassium": "potassium_mg",
+    "vitamin_c": "vitamin_c_mg",
 }
 
 

@@ -9,9 +9,11 @@ import pytest
 
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
+from generator.model.measure import Measure
 from generator.read.lesson import read_lesson
+from generator.read.library import read_library
 from generator.read.references import PAGE_IDS
-from tests.project import GOOD, ROOT, library, problems, read, site
+from tests.project import GOOD, ROOT, library, problems, put, read, site
 
 EXAMPLES = Path(__file__).parents[1] / "examples"
 
@@ -144,6 +146,43 @@ def test_a_record_without_the_value_is_no_zero(tmp_path: Path) -> None:
     assert [str(problem.place).split(":", 1)[1] for problem in found] == ["21:19"]
     assert "has no value for sugars" in found[0].what
     assert "no value is not zero" in found[0].hint
+
+
+def older_foods(root: Path) -> Path:
+    """A site whose foods were written before calcium came."""
+    file = site(root) / "site_data/foods.yaml"
+    text = re.sub(r", calcium: .*?(?=})", "", file.read_text("utf-8"))
+    assert "calcium:" not in text
+    file.write_text(text, "utf-8")
+    return root
+
+
+def test_an_older_food_file_is_still_right(tmp_path: Path) -> None:
+    older = read_library(older_foods(tmp_path))
+    assert older.foods["apple-raw"].value(Measure.CALCIUM) is None
+    assert isinstance(read_lesson(tmp_path, put(tmp_path, GOOD), older), Lesson)
+
+
+def test_a_figure_that_is_not_in_the_file_yet_is_no_zero_and_tells_its_way_in(
+    tmp_path: Path,
+) -> None:
+    older = read_library(older_foods(tmp_path))
+    found = read_lesson(tmp_path, put(tmp_path, GOOD.replace("energy", "calcium")), older)
+    assert isinstance(found, list)
+    assert [problem.what for problem in found] == [
+        f"the entry of `{name}` in site_data/foods.yaml does not say its calcium"
+        for name in ("oatmeal-cooked", "bagel-plain", "apple-raw")
+    ]
+    assert "python3 generator foods refresh" in found[0].hint
+    assert "`calcium:` from its record 173905" in found[0].hint
+
+
+def test_a_blank_is_refused_only_by_the_lesson_that_uses_it(tmp_path: Path) -> None:
+    """USDA SR Legacy gives no vitamin C for cooked amaranth (170683), and 47 mg of calcium."""
+    text = GOOD.replace("oatmeal-cooked", "amaranth-cooked")
+    assert isinstance(read(tmp_path, text.replace("energy", "calcium")), Lesson)
+    (found,) = problems(tmp_path, text.replace("energy", "vitamin_c"))
+    assert found.what == "the record of `amaranth-cooked` has no value for vitamin_c"
 
 
 BESIDE = GOOD.replace(

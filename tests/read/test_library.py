@@ -25,6 +25,8 @@ MISTAKES = [
     ("energy below nothing", FOODS, "energy: 102,", "energy: -1,", "`energy` is `-1`, which is too small"),
     ("energy past all", FOODS, "energy: 102,", "energy: 1e400,", "`energy` is `1e400`, which is too large"),
     ("a value left out", FOODS, "energy: 102, ", "", "`energy:` is missing"),
+    ("a figure misspelled", FOODS, "calcium: 47", "calcum: 47", "`calcum` is not a key"),
+    ("a figure left empty", FOODS, "calcium: 47", "calcium: ~", "`calcium` is empty"),
     ("a food without an English name", FOODS, "{en: Amaranth, es: Amaranto cocido}", "{es: Amaranto cocido}", "need an English name"),
     ("a portion without English", FOODS, "{en: 1 cup, es: 1 taza}", "{es: 1 taza}", "need an English amount"),
     ("a portion without a number", FOODS, "{en: 1 cup,", "{en: cup,", "need an English amount"),

@@ -9,7 +9,8 @@ import pytest
 
 from generator.problems import LessonError, Place, Problem
 from generator.read.library import read_library
-from generator.write.foods_file import FOODS, Edit, change_foods, with_entry, with_values
+from generator.write.foods_file import FOODS, change_foods, with_entry
+from generator.write.foods_values import Addition, Edit, with_values
 
 SITE = Path(__file__).parents[2]
 TEXT = """\
@@ -89,6 +90,42 @@ def test_values_change_where_they_stand_and_keep_their_notes() -> None:
 def test_a_value_that_is_not_there_stops_everything() -> None:
     with pytest.raises(LessonError, match="cannot be changed here"):
         with_values("a: 1\n", [Edit(1, 4, "2", "3")])
+    with pytest.raises(LessonError, match="nothing can be added behind `2` here") as error:
+        with_values("a: {b: 1}\n", [], [Addition(1, 8, "2", {"iron": "3"}, (1, 4))])
+    assert error.value.problems[0].hint == "write iron: 3"
+
+
+@pytest.mark.parametrize(
+    ("text", "addition", "after"),
+    [
+        pytest.param(
+            "a: {x: 1, y: 10} # y\n",
+            Addition(1, 14, "10", {"iron": "no value", "z": "2.5"}, (1, 4)),
+            "a: {x: 1, y: 10, iron: no value, z: 2.5} # y\n",
+            id="in braces",
+        ),
+        pytest.param(
+            "a:\n  x: 1\n  y: 10 # y\nb: 1\n",
+            Addition(3, 6, "10", {"iron": "3", "z": "2.5"}, (2, 3)),
+            "a:\n  x: 1\n  y: 10 # y\n  iron: 3\n  z: 2.5\nb: 1\n",
+            id="on lines of their own",
+        ),
+        pytest.param(
+            "a: {x: 1,\n    y: 10\n}\n",
+            Addition(2, 8, "10", {"iron": "3"}, (1, 4)),
+            "a: {x: 1,\n    y: 10, iron: 3\n}\n",
+            id="in braces over several lines",
+        ),
+    ],
+)
+def test_keys_are_added_behind_the_last_one(text: str, addition: Addition, after: str) -> None:
+    assert with_values(text, [], [addition]) == after
+
+
+def test_a_value_is_changed_and_added_behind_at_once() -> None:
+    edits = [Edit(1, 8, "1", "25"), Edit(1, 14, "10", "100")]
+    added = Addition(1, 14, "10", {"iron": "3"}, (1, 4))
+    assert with_values("a: {x: 1, y: 10}", edits, [added]) == "a: {x: 25, y: 100, iron: 3}"
 
 
 @pytest.fixture

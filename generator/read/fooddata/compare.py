@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 from pathlib import Path
@@ -39,10 +39,27 @@ class Change:
 
 
 @dataclass(frozen=True, slots=True)
+class Missing:
+    """Figures an entry says nothing of, for it is older than the measures."""
+
+    food: str
+    """Id of the entry."""
+    figures: Mapping[str, str]
+    """What the record has, by name, such as ``calcium``."""
+    last: str
+    """The last figure of the entry, as it stands in the file; the new ones go behind it."""
+    place: Place
+    """Where that one stands."""
+    opening: Place
+    """Where the figures of the entry begin."""
+
+
+@dataclass(frozen=True, slots=True)
 class Comparison:
-    """What a newer release changes in the library."""
+    """What the records change in the library."""
 
     changes: tuple[Change, ...]
+    missing: tuple[Missing, ...]
     gone: tuple[str, ...]
     """Entries whose record is not in the index, though its kind of food is."""
     unread: tuple[str, ...]
@@ -58,11 +75,13 @@ def compare(root: Path, library: Library, index: sqlite3.Connection) -> Comparis
         raise LessonError([text])
     source, kinds = read_source(FOODS, text), titles(index)
     changes: list[Change] = []
+    missing: list[Missing] = []
     gone, unread, unweighed = [], [], []
     for food in library.foods.values():
         found = record(index, food.entry.fdc)
         if found is not None:
             changes += _changes(source, food, found)
+            missing += _missing(source, food, found)
             unweighed += [
                 f"{food.id}: {portion.record}"
                 for portion in food.entry.portions
@@ -72,15 +91,13 @@ def compare(root: Path, library: Library, index: sqlite3.Connection) -> Comparis
             gone.append(food.id)
         else:
             unread.append(food.id)
-    return Comparison(tuple(changes), tuple(gone), tuple(unread), tuple(unweighed))
+    return Comparison(tuple(changes), tuple(missing), tuple(gone), tuple(unread), tuple(unweighed))
 
 
 def _changes(source: Source, food: Food, found: FoodRecord) -> Iterator[Change]:
     for name, new in found.per_100g.items():
-        old = getattr(food.entry.per_100g, name)
-        if old != (NO_VALUE if new is None else new):
-            said = NO_VALUE if new is None else plain(new)
-            yield _change(source, food, name, ("per_100g", name), said)
+        if food.entry.per_100g.gives(name) and food.entry.per_100g.value(name) != new:
+            yield _change(source, food, name, ("per_100g", name), _said(new))
     for number, portion in enumerate(food.entry.portions):
         weights = _weights(found, portion)
         # Some records weigh one wording twice; which one was meant, only the old weight can say.
@@ -89,6 +106,24 @@ def _changes(source: Source, food: Food, found: FoodRecord) -> Iterator[Change]:
             yield _change(source, food, portion.record, path, plain(weights[0]))
     if food.entry.release is not None and food.entry.release != found.release:
         yield _change(source, food, "release", ("release",), found.release)
+
+
+def _missing(source: Source, food: Food, found: FoodRecord) -> Iterator[Missing]:
+    missing = {
+        name: _said(new)
+        for name, new in found.per_100g.items()
+        if not food.entry.per_100g.gives(name)
+    }
+    if missing:
+        path: DataPath = ("foods", food.id, "per_100g")
+        written = _at(source.data, path)
+        name, value = list(written.items())[-1] if isinstance(written, dict) else ("", None)
+        at = source.places.at
+        yield Missing(food.id, missing, str(value), at(*path, name), at(*path))
+
+
+def _said(value: Decimal | None) -> str:
+    return NO_VALUE if value is None else plain(value)
 
 
 def _change(source: Source, food: Food, what: str, path: DataPath, new: str) -> Change:

@@ -6,14 +6,14 @@ import sqlite3
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
 from decimal import Decimal
+from hashlib import sha256
 from pathlib import Path
 
 from generator.model.food_record import FIGURES, FoodRecord, RecordPortion
 from generator.problems import LessonError, Place, Problem
+from generator.read.fooddata.layout import KEPT
 
 INDEX = ".cache/foods.sqlite"
-VERSION = 1
-"""Counts up whenever ``SCHEMA`` changes."""
 SCHEMA = """
 CREATE TABLE release (
     data_type TEXT PRIMARY KEY, title TEXT NOT NULL, published TEXT NOT NULL
@@ -34,6 +34,8 @@ CREATE VIRTUAL TABLE word USING fts5(
     description, tokenize = "porter unicode61 remove_diacritics 2", prefix = '2 3'
 );
 """
+VERSION = int(sha256(f"{SCHEMA}{KEPT}".encode()).hexdigest()[:7], 16)
+"""Made of the schema and of what is kept: an index from before a measure came knows nothing of it."""
 _RELEASE = """
 SELECT 'USDA FoodData Central, ' || title || ', ' || published FROM release WHERE data_type = ?
 """
@@ -76,7 +78,9 @@ def opened_index(root: Path) -> Iterator[sqlite3.Connection]:
 
 def _refuse_other_versions(index: sqlite3.Connection) -> None:
     if version(index) != VERSION:
-        raise sqlite3.DatabaseError
+        what = "the index of foods was made by another version of the program"
+        hint = "take the download in again: python3 generator foods import FILE.zip"
+        raise LessonError([Problem(Place(INDEX), what, hint)])
 
 
 def version(index: sqlite3.Connection) -> int:

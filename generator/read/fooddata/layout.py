@@ -71,6 +71,10 @@ NO_UNIT = "9999"
 """The measure unit called ``undetermined``: amount and words alone make the portion."""
 
 
+KEPT = f"{NUTRIENTS}{_FOUNDATION}"
+"""What an index holds of a download, to tell an index that knows less."""
+
+
 def preferences(kind: Kind) -> dict[int, tuple[str, int]]:
     """Figure and rank of each nutrient id; of two with the same figure, the lower rank is kept."""
     figures = NUTRIENTS | (_FOUNDATION if kind.data_type == "foundation_food" else {})

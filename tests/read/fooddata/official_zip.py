@@ -20,6 +20,10 @@ NUTRIENT_OF = {
     "fiber_g": "1079",
     "protein_g": "1003",
     "carb_g": "1005",
+    "calcium_mg": "1087",
+    "iron_mg": "1089",
+    "potassium_mg": "1092",
+    "vitamin_c_mg": "1162",
 }
 """Columns of values_per_100g.csv and the official nutrient ids of nutrient.csv beside it."""
 
@@ -39,9 +43,14 @@ NUTRIENT: Table = (
     ("1062", "Energy", "kJ", "268", "400.0"),
     ("1063", "Sugars, Total NLEA", "G", "269.3", "1500.0"),
     ("1079", "Fiber, total dietary", "G", "291", "1200.0"),
+    ("1087", "Calcium, Ca", "MG", "301", "5300.0"),
+    ("1089", "Iron, Fe", "MG", "303", "5400.0"),
+    ("1092", "Potassium, K", "MG", "306", "5700.0"),
     ("1093", "Sodium, Na", "MG", "307", "5800.0"),
+    ("1162", "Vitamin C, total ascorbic acid", "MG", "401", "6300.0"),
     ("1258", "Fatty acids, total saturated", "G", "606", "9700.0"),
     ("2000", "Sugars, Total", "G", "269", "1510.0"),
+    ("2033", "Total dietary fiber (AOAC 2011.25)", "G", "293", "1300.0"),
     ("2047", "Energy (Atwater General Factors)", "KCAL", "957", "280.0"),
     ("2048", "Energy (Atwater Specific Factors)", "KCAL", "958", "290.0"),
 )

@@ -38,6 +38,10 @@ FOUNDATION: dict[str, Table | bytes | None] = {
         ("4", "202", "1062", "1400", "", "", "", ""),
         ("5", "202", "2047", "332", "", "", "", ""),
         ("6", "202", "1063", "2.5", "", "", "", ""),
+        ("8", "201", "2033", "21.1", "", "", "", ""),
+        ("9", "202", "2033", "18.4", "", "", "", ""),
+        ("10", "202", "1079", "15.3", "", "", "", ""),
+        ("11", "202", "1087", "147", "", "", "", ""),
         ("7", "901", "1008", "-1", "", "", "", ""),
     ),
     "food_portion.csv": (
@@ -112,7 +116,16 @@ def test_foundation_prefers_specific_then_general_factors_and_leaves_samples(
     assert held(tmp_path, 201).per_100g["energy"] == 339
     assert held(tmp_path, 202).per_100g["energy"] == 332
     assert held(tmp_path, 202).per_100g["sugars"] == Decimal("2.5")
+    assert held(tmp_path, 202).per_100g["calcium"] == 147
+    assert held(tmp_path, 201).per_100g["calcium"] is None
     assert [one.wording for one in held(tmp_path, 201).portions] == ["1 cup dry"]
+
+
+def test_fiber_by_the_newer_method_serves_where_there_is_no_other(tmp_path: Path) -> None:
+    """references.md 11.1 (S): Foundation foods have fiber as 2033 more often than as 1079."""
+    load(tmp_path, FOUNDATION)
+    assert held(tmp_path, 201).per_100g["fiber"] == Decimal("21.1")
+    assert held(tmp_path, 202).per_100g["fiber"] == Decimal("15.3")
 
 
 def test_kilojoules_are_never_taken_for_kilocalories(tmp_path: Path) -> None:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import sqlite3
 import zipfile
 from collections.abc import Callable
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -98,8 +100,8 @@ WRONG_CELLS = {
         "must be a day, not `spring`",
     ),
     "a cell too few": (with_row("food.csv", "9"), "food.csv", 4, "this line has 1 cells"),
-    "sodium in grams": (unit("G"), "nutrient.csv", 9, "is in `G`, and we know it in mg only"),
-    "an unknown unit": (unit("SPOON"), "nutrient.csv", 9, "is in `SPOON`"),
+    "sodium in grams": (unit("G"), "nutrient.csv", 12, "is in `G`, and we know it in mg only"),
+    "an unknown unit": (unit("SPOON"), "nutrient.csv", 12, "is in `SPOON`"),
     "no sodium": (
         {"nutrient.csv": [row for row in NUTRIENT if row[0] != "1093"]},
         "nutrient.csv",
@@ -247,6 +249,19 @@ def test_a_damaged_index_is_made_anew_and_said_when_searched(tmp_path: Path) -> 
     (tmp_path / INDEX).write_bytes(b"not a database, and longer than sixteen bytes" * 100)
     with pytest.raises(LessonError, match="cannot be read"), opened_index(tmp_path):
         pass
+    load(tmp_path)
+    with opened_index(tmp_path) as index:
+        assert record(index, 101) is not None
+
+
+def test_an_index_that_knows_less_is_told_and_not_believed(tmp_path: Path) -> None:
+    """One made before a measure came would call all its figures blank."""
+    load(tmp_path)
+    with closing(sqlite3.connect(tmp_path / INDEX)) as index:
+        index.execute("PRAGMA user_version = 1")
+    with pytest.raises(LessonError, match="another version") as error, opened_index(tmp_path):
+        pass
+    assert "foods import FILE.zip" in error.value.problems[0].hint
     load(tmp_path)
     with opened_index(tmp_path) as index:
         assert record(index, 101) is not None

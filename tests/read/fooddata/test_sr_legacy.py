@@ -6,6 +6,7 @@ Source: USDA FoodData Central, SR Legacy, April 2018; references.md 3.4 and 11 b
 from __future__ import annotations
 
 import csv
+import re
 import shutil
 from collections import Counter
 from decimal import Decimal
@@ -37,6 +38,10 @@ FIGURE_OF = {
     "fiber_g": "fiber",
     "protein_g": "protein",
     "carb_g": "carbohydrate",
+    "calcium_mg": "calcium",
+    "iron_mg": "iron",
+    "potassium_mg": "potassium",
+    "vitamin_c_mg": "vitamin_c",
 }
 
 
@@ -106,6 +111,21 @@ def test_a_refresh_changes_nothing_in_our_library(
     compared = refresh_foods(root)
     assert compared.changes == compared.gone == compared.unweighed == compared.unread == ()
     assert (root / "site_data/foods.yaml").read_bytes() == before
+
+
+def test_a_refresh_fills_in_what_an_older_file_lacks(
+    imported: tuple[Path, Imported], tmp_path: Path
+) -> None:
+    """From a file without the minerals and vitamin C to ours, byte for byte."""
+    root = site(tmp_path)
+    index_for(root, imported[0])
+    file = root / "site_data/foods.yaml"
+    ours = file.read_text("utf-8")
+    file.write_text(re.sub(r", calcium: [^}]*", "", ours), "utf-8")
+    compared = refresh_foods(root)
+    assert compared.changes == ()
+    assert len(compared.missing) == ours.count("    fdc: ")
+    assert file.read_text("utf-8") == ours
 
 
 def test_a_refresh_writes_the_figures_of_a_newer_release_and_nothing_else(tmp_path: Path) -> None:
