@@ -8,7 +8,7 @@ from pathlib import Path
 
 from markupsafe import Markup
 
-from generator.check import check_lesson, check_words
+from generator.check import check_lesson, check_site, check_words
 from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.engine.lock import alone
@@ -83,8 +83,9 @@ def work(root: Path, only: str | None = None) -> Worked:
             problems += read
     results = tuple(work_out(lesson, library) for lesson in lessons)
     problems += [problem for result in results for problem in check_lesson(result)]
-    for result in _each_translated(lessons, library, missing=lambda _: "", stale=str):
-        problems += check_words(result)
+    in_other = tuple(_each_translated(lessons, library, missing=lambda _: "", stale=str))
+    problems += [problem for result in in_other for problem in check_words(result)]
+    problems += check_site(library, (*results, *in_other))
     if any(problem.weight is Weight.MUST for problem in problems):
         raise LessonError(problems)
     translated = {

@@ -6,14 +6,18 @@ from pathlib import Path
 
 from generator.author.translation_text import first_draft, with_marks
 from generator.build import work
+from generator.compute.lacking_names import lacking_names
 from generator.model.library import Library
 from generator.model.texts import translatable
 from generator.problems import LessonError, Place, Problem
 from generator.write.translation_file import write_draft, write_marks
 
 
-def begin_translation(root: Path, lesson: str, language: str) -> Path:
-    """Write a file with every text of a lesson to translate; returns it.
+def begin_translation(root: Path, lesson: str, language: str) -> tuple[Path, int]:
+    """Write a file with every text of a lesson to translate.
+
+    Returns:
+        the file, and how many names the library lacks for the lesson; they are listed in it.
 
     Raises:
         LessonError: as ``work``; the site has no such language; the file is there already.
@@ -21,7 +25,9 @@ def begin_translation(root: Path, lesson: str, language: str) -> Path:
     worked = work(root, lesson)
     _refuse_unknown(language, worked.library)
     path = f"lessons/{lesson}/lesson.{language}.yaml"
-    return write_draft(root, path, first_draft(worked.results[0].lesson, language))
+    result, places = worked.results[0], worked.library.places
+    lacking = tuple((places[one.at], one) for one in lacking_names(result, language))
+    return write_draft(root, path, first_draft(result.lesson, language, lacking)), len(lacking)
 
 
 def mark_translated(root: Path, lesson: str, language: str) -> tuple[Path, int]:

@@ -4,22 +4,32 @@ from __future__ import annotations
 
 import json
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
+from generator.compute.lacking_names import LackingName
 from generator.model.lesson import Lesson
 from generator.model.places import Path
 from generator.model.texts import translatable
 from generator.model.translation import Translation, dotted, text_mark
+from generator.problems import Place
 
 _MARKS = re.compile(r"^made_from:.*\Z", re.MULTILINE | re.DOTALL)
 _HEAD = "made_from:  # written by python3 generator translated; says which original each text was made from\n"
 
 
-def first_draft(lesson: Lesson, language: str) -> str:
-    """A file with every text of the lesson to translate, each original above its empty place."""
+def first_draft(
+    lesson: Lesson, language: str, lacking: Sequence[tuple[Place, LackingName]] = ()
+) -> str:
+    """A file with every text of the lesson to translate, each original above its empty place.
+
+    Args:
+        lesson: what is translated.
+        language: tag of BCP 47.
+        lacking: names that the libraries lack, each with its place there; the file lists them.
+    """
     texts = {key: original for key, _, original in translatable(lesson)}
     lines = [f"# {lesson.file.title}, in {language}. Write each text between the quotes."]
-    return "\n".join([*lines, *_lines(texts, (), 0)]) + "\n"
+    return "\n".join([*lines, *_names(lacking, language), *_lines(texts, (), 0)]) + "\n"
 
 
 def with_marks(text: str, lesson: Lesson, translation: Translation) -> str:
@@ -30,6 +40,19 @@ def with_marks(text: str, lesson: Lesson, translation: Translation) -> str:
         if (made := translation.texts.get(key))
     ]
     return _MARKS.sub("", text).rstrip() + "\n" + _HEAD + "\n".join(dict.fromkeys(marks)) + "\n"
+
+
+def _names(lacking: Sequence[tuple[Place, LackingName]], language: str) -> Iterator[str]:
+    """Comments that say where each lacking name is to be written."""
+    if lacking:
+        yield f"# These names have no {language} yet. Write them where they stand, not here:"
+    for place, name in lacking:
+        key = (
+            f"`{language}:` below `texts:`"
+            if name.at[0] == "moves"
+            else f"`{language}: …` in `names:`"
+        )
+        yield f"#   {place.path}:{place.line}  {name.at[1]}: {key}  # {name.original}"
 
 
 def _lines(texts: dict[Path, str], path: Path, depth: int) -> Iterator[str]:

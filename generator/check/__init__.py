@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 
 from generator.check.caps import counts_within_caps
 from generator.check.captions import CAPTION_RULES, CAPTION_WORD_RULES
 from generator.check.claims import words_against_numbers
+from generator.check.interface_words import interface_translated
 from generator.check.kind_words import kind_words
+from generator.check.languages import checked_less
+from generator.check.names import names_complete
 from generator.check.plausible_values import plausible_values
 from generator.check.reading import easy_to_read
 from generator.check.recorded import numbers_as_filmed
 from generator.check.spoken_numbers import spoken_numbers, untranslated_numbers
 from generator.check.translations import translations_complete
+from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
+from generator.model.library import Library
 from generator.problems import Problem
 
 Rule = Callable[[LessonResult], Iterator[Problem]]
@@ -48,6 +53,19 @@ def check_words(result: LessonResult) -> Iterator[Problem]:
     """What the rules about words have to say of a lesson in another language."""
     for rule in IN_EVERY_LANGUAGE:
         yield from rule(result)
+
+
+def check_site(library: Library, results: Iterable[LessonResult]) -> Iterator[Problem]:
+    """What is to be said once for a whole site, whatever the number of its lessons.
+
+    Args:
+        library: what stands in ``site_data/``.
+        results: every lesson in every language it has.
+    """
+    yield from checked_less(library)
+    yield from interface_translated(library)
+    lacking = (name for result in results for name in lacking_names(result))
+    yield from names_complete(lacking, library.places)
 
 
 def check_lesson(result: LessonResult) -> Iterator[Problem]:

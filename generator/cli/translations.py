@@ -16,7 +16,11 @@ from generator.cli.options import lesson_argument, root_option
 @root_option
 def translate(lesson: str, language: str, root: Path) -> None:
     """Begin a translation of LESSON into LANGUAGE: a file with every text to fill in."""
-    file = begin_translation(root, lesson, language).relative_to(root).as_posix()
+    made, lacking = begin_translation(root, lesson, language)
+    file = made.relative_to(root).as_posix()
+    if lacking:
+        names = f"{lacking} name{'s'[: lacking != 1]} of foods and moves"
+        click.echo(f"{language} lacks {names}; {file} says where to write them.")
     click.echo(
         f"{file} is ready. Fill it in, then write: python3 generator translated {lesson} {language}"
     )

@@ -31,6 +31,17 @@ class Language:
     reading_level: ReadingLevel | None
     """Nothing where no formula is known."""
 
+    @property
+    def unchecked(self) -> tuple[str, ...]:
+        """What cannot be checked in it, in words; nothing for a language with a whole folder."""
+        known = {
+            "claims about numbers": bool(self.claims.claims),
+            "numbers in words": bool(self.number_words.begin),
+            "words of guilt and payment": bool(self.unkind_words),
+            "the reading level": self.reading_level is not None,
+        }
+        return tuple(what for what, is_known in known.items() if not is_known)
+
     def numbers_in(self, text: str) -> tuple[Number, ...]:
         """The numbers of a text in order, in words or digits."""
         return numbers_in(text, self.number_words)

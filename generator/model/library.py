@@ -7,8 +7,10 @@ from dataclasses import dataclass, field
 
 from generator.model.food import Food
 from generator.model.move import Move
+from generator.model.places import Path
 from generator.model.site import SiteFile
 from generator.model.words import Words
+from generator.problems import Place
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,3 +24,6 @@ class Library:
     words: Mapping[str, Words] = field(repr=False)
     """Interface texts by language."""
     site: SiteFile
+    places: Mapping[Path, Place] = field(default_factory=dict, repr=False)
+    """Where words of the library stand: ``("foods", "apple-raw", "names")``, ``("moves", "march",
+    "texts")``, ``("words", "es", "grams")``, and ``("languages", 1)`` of the site."""

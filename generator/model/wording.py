@@ -26,7 +26,7 @@ def wording(by_language: Mapping[str, Words], language: str) -> Wording[Words]:
 
     Args:
         by_language: words by language tag; ``FALLBACK`` is always among them.
-        language: tag of BCP 47.
+        language: tag of BCP 47; words without a region serve every region.
     """
-    own = by_language.get(language)
+    own = by_language.get(language) or by_language.get(language.partition("-")[0])
     return Wording(own, foreign=False) if own else Wording(by_language[FALLBACK], foreign=True)

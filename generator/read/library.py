@@ -12,9 +12,10 @@ from generator.model.base import Frozen
 from generator.model.food import Food, FoodEntry
 from generator.model.library import Library
 from generator.model.move import Move, Moves
+from generator.model.places import Path as DataPath
 from generator.model.places import Places
 from generator.model.site import SiteFile
-from generator.problems import LessonError, Problem
+from generator.problems import LessonError, Place, Problem
 from generator.read.explain import Model, validate
 from generator.read.files import read_text
 from generator.read.site_folder import folder_problems
@@ -42,17 +43,21 @@ def read_library(root: Path) -> Library:
     """
     if problems := folder_problems(root):
         raise LessonError(problems)
-    site = _whole(root, SITE, SiteFile, problems)
-    foods = _foods(root, problems)
-    moves = _moves(root, problems)
-    words = read_words(root, site.languages if site else (), problems)
+    places: dict[DataPath, Place] = {}
+    data, of_site = _data(root, SITE, problems)
+    site = _kept(validate(SiteFile, data, of_site), problems) if data is not None else None
+    foods = _foods(root, problems, places)
+    moves = _moves(root, problems, places)
+    words = read_words(root, site.languages if site else (), problems, places)
     if problems or site is None:
         raise LessonError(problems)
-    return Library(foods, moves, words, site)
+    places |= {("languages", at): of_site.at("languages", at) for at in range(len(site.languages))}
+    return Library(foods, moves, words, site, places)
 
 
-def _foods(root: Path, problems: list[Problem]) -> dict[str, Food]:
+def _foods(root: Path, problems: list[Problem], words_at: dict[DataPath, Place]) -> dict[str, Food]:
     data, places = _data(root, FOODS, problems)
+    words_at |= {path: place for path, place in places.keys.items() if path[-1:] == ("names",)}
     source = _part(FoodSource, data, places, "source", problems)
     release = f"{source.name}, {source.release}" if source else ""
     entries = _entries(FoodEntry, data, places, "foods", problems)
@@ -71,17 +76,15 @@ def _foods(root: Path, problems: list[Problem]) -> dict[str, Food]:
     return {name: Food(name, entry, entry.release or release) for name, entry in entries.items()}
 
 
-def _moves(root: Path, problems: list[Problem]) -> Mapping[str, Move]:
+def _moves(
+    root: Path, problems: list[Problem], words_at: dict[DataPath, Place]
+) -> Mapping[str, Move]:
     data, places = _data(root, MOVES, problems)
+    words_at |= {path: place for path, place in places.keys.items() if path[2:] == ("texts",)}
     entries = _entries(Move, data, places, "moves", problems)
     if not problems and data is not None:
         _kept(validate(Moves, data, places), problems)
     return entries
-
-
-def _whole(root: Path, path: str, model: type[Model], problems: list[Problem]) -> Model | None:
-    data, places = _data(root, path, problems)
-    return _kept(validate(model, data, places), problems) if data is not None else None
 
 
 def _data(root: Path, path: str, problems: list[Problem]) -> tuple[Data, Places]:

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from babel import Locale, UnknownLocaleError
 
+from generator.model.places import Path as DataPath
 from generator.model.words import Words
 from generator.problems import Place, Problem
 from generator.read.explain import did_you_mean
@@ -17,8 +18,16 @@ _FIRST = "en"
 _BACK = "take it from the last commit"
 
 
-def read_words(root: Path, languages: tuple[str, ...], problems: list[Problem]) -> dict[str, Words]:
-    """Texts of ``site_data/words/<language>.yaml``; what English has, every language must have."""
+def read_words(
+    root: Path,
+    languages: tuple[str, ...],
+    problems: list[Problem],
+    places: dict[DataPath, Place],
+) -> dict[str, Words]:
+    """Texts of ``site_data/words/<language>.yaml``; what English has, every language must have.
+
+    The place of each is added to ``places`` as ``("words", language, key)``.
+    """
     sources = {
         language: _source(root, language, problems)
         for language in dict.fromkeys((_FIRST, *languages))
@@ -29,6 +38,9 @@ def read_words(root: Path, languages: tuple[str, ...], problems: list[Problem]) 
     for language, source in sources.items():
         if source and first and language != _FIRST:
             problems += _differences(source, first)
+    for language, source in sources.items():
+        keys = source.keys if source else {}
+        places |= {("words", language, *path): place for path, place in keys.items()}
     return {name: Words(name, _texts(source)) for name, source in sources.items() if source}
 
 

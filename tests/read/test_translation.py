@@ -149,7 +149,7 @@ def test_unkind_words_are_questioned_in_the_translation_too(project: Path) -> No
 def test_a_first_draft_asks_for_every_text_and_is_never_written_over(project: Path) -> None:
     file = project / "lessons/two-soups/lesson.es.yaml"
     file.unlink()
-    assert begin_translation(project, "two-soups", "es") == file
+    assert begin_translation(project, "two-soups", "es") == (file, 0)
     assert "# Which bowl holds more?" in file.read_text("utf-8")
     missing = [what for what in questions(project) if "is missing" in what]
     assert len(missing) == 8

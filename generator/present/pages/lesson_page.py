@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
-from generator.model.lesson import LessonFile
 from generator.model.texts import file_texts
 from generator.present.pages.open_data import open_data
 from generator.present.pages.page import Surround
@@ -35,7 +35,7 @@ def lesson_view(
         id=lesson.id,
         title=file.title,
         summary=inline(file.summary),
-        notice=say("translation_notice") if _is_partly_foreign(file) else "",
+        notice=say("translation_notice") if _is_partly_foreign(result) else "",
         meta=meta_line(result, say),
         you_need=file.you_need,
         goals=file.goals,
@@ -62,9 +62,10 @@ def stop_views(result: LessonResult, surround: Surround) -> tuple[StopView, ...]
     )
 
 
-def _is_partly_foreign(file: LessonFile) -> bool:
-    """Whether a text is missing in the page's language, or older than what it translates."""
-    return any(is_marked(text) for _, text in file_texts(file))
+def _is_partly_foreign(result: LessonResult) -> bool:
+    """Whether a text or a name is missing in the page's language, or older than what it translates."""
+    texts = file_texts(result.lesson.file)
+    return any(is_marked(text) for _, text in texts) or bool(lacking_names(result))
 
 
 def _pack(surround: Surround) -> LinkView | None:

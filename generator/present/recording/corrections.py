@@ -11,6 +11,7 @@ from generator.model.captions import CaptionLimits
 from generator.present.recording.line_breaks import lines_of
 from generator.present.recording.webvtt import webvtt_time
 from generator.present.words.amounts import food_name
+from generator.present.words.move_text import move_text
 from generator.present.words.say import Say
 
 _TIMES = re.compile(r"^(?:(\d+):)?(\d\d):(\d\d)\.(\d{3})\s+-->", re.MULTILINE)
@@ -85,7 +86,7 @@ def figure_names(result: LessonResult, say: Say) -> dict[str, str]:
         f"{stop}.card-{number}.{what}": say(f"correction_{what.replace('-', '_')}", move=text.name)
         for stop, movement in result.movements.items()
         for number, counted in enumerate(movement.counts, 1)
-        for text in [counted.move.text(say.language).words]
+        for text in [move_text(counted.move, say)]
         for what in ("count", "left-over")
     }
     return {**foods, **eaten, **moves}

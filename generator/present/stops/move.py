@@ -12,6 +12,7 @@ from generator.present.pictures.figures import figure, picture_name
 from generator.present.stops.compare import row_names
 from generator.present.stops.head import Telling, head
 from generator.present.views.stops import MoveCardView, MoveView
+from generator.present.words.move_text import move_text
 from generator.present.words.number import number
 from generator.present.words.prose import inline
 
@@ -41,7 +42,7 @@ def move_view(index: int, stop: MoveStop, telling: Telling) -> MoveView:
 def _card(counted: MoveCount, compare: CompareStop, place: int, telling: Telling) -> MoveCardView:
     say = telling.say
     move, count, measure = counted.move, counted.count, compare.measure
-    text = move.text(say.language).words
+    text = move_text(move, say)
     row, gap = row_names(counted.row, say), say.quantity(counted.row.gap.size, measure)
     return MoveCardView(
         id=counted.move_id,

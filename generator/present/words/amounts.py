@@ -12,6 +12,7 @@ from generator.compute.result import Holding
 from generator.compute.rounding import whole
 from generator.model.measure import Measure
 from generator.present.views.amounts import BlocksView, HoldingView, WorkingView
+from generator.present.words.foreign import of_library
 from generator.present.words.number import number
 from generator.present.words.say import Say, as_decimal
 
@@ -41,15 +42,18 @@ def holding_view(
 
 def food_name(holding: Holding, say: Say) -> str:
     """The lesson's own wording, or the library's name."""
-    return holding.name(say.language).words
+    name = holding.name(say.language)
+    return of_library(name.words) if name.foreign else name.words
 
 
 def amount_words(holding: Holding, say: Say) -> str:
     """``1 medium``, as the page's language says it; ``2 × 1 rebanada`` for a multiple in another language."""
     serving = holding.serving
     name = serving.portion.name(say.language) if serving and serving.portion else None
-    if serving is None or name is None or name.foreign:
+    if serving is None or name is None:
         return holding.item.amount or ""
+    if name.foreign:
+        return of_library(holding.item.amount or name.words)
     if serving.times == 1:
         return name.words
     if say.language == _WRITTEN_IN:

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from generator.compute.result import LessonResult
 from generator.model.food import Food
 from generator.model.measure import Measure
+from generator.present.words.foreign import of_library
 from generator.present.words.say import Say
 
 
@@ -37,4 +38,7 @@ def _foods(result: LessonResult) -> tuple[Food, ...]:
 
 
 def _names(foods: Iterator[Food], say: Say) -> tuple[str, ...]:
-    return tuple(say.inside(food.name(say.language).words) for food in foods)
+    names = (food.name(say.language) for food in foods)
+    return tuple(
+        of_library(name.words) if name.foreign else say.inside(name.words) for name in names
+    )

@@ -10,6 +10,7 @@ from generator.compute.result import LessonResult, MoveCount
 from generator.model.grades import Grades
 from generator.model.measure import Measure
 from generator.present.views.notes import CountTruthView
+from generator.present.words.move_text import move_text
 from generator.present.words.say import Say, as_decimal
 
 
@@ -24,7 +25,7 @@ def count_truths(result: LessonResult, say: Say) -> tuple[CountTruthView, ...]:
 
 
 def _truth(counted: MoveCount, grades: Grades, say: Say) -> CountTruthView:
-    name = counted.move.text(say.language).words.name
+    name = move_text(counted.move, say).name
     found = move_minutes(counted.move, counted.row.gap.size, grades)
     if found is None:
         says = say("count_truth_none", move=name)

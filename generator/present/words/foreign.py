@@ -9,8 +9,10 @@ from __future__ import annotations
 
 import re
 
-_MISSING, _STALE, _END = "\ue000", "\ue001", "\ue002"
-_ANY = re.compile(f"[{_MISSING}{_STALE}{_END}]")
+from generator.model.wording import FALLBACK
+
+_MISSING, _STALE, _OF_LIBRARY, _END = "\ue000", "\ue001", "\ue003", "\ue002"
+_ANY = re.compile(f"[{_MISSING}{_STALE}{_OF_LIBRARY}{_END}]")
 _TAG_OR_SCRIPT = re.compile(r"(<script\b.*?</script>|<title>.*?</title>|<[^>]*>)", re.DOTALL)
 
 
@@ -22,6 +24,11 @@ def missing(original: str) -> str:
 def stale(translation: str) -> str:
     """A translation whose original has changed."""
     return f"{_STALE}{translation}{_END}"
+
+
+def of_library(text: str) -> str:
+    """A name of the library, in the language it always has."""
+    return f"{_OF_LIBRARY}{text}{_END}"
 
 
 def is_marked(text: str) -> bool:
@@ -52,4 +59,5 @@ def settle(page: str, language: str) -> str:
 
 def _elements(text: str, language: str) -> str:
     opened = text.replace(_MISSING, f'<span lang="{language}" class="untranslated">')
+    opened = opened.replace(_OF_LIBRARY, f'<span lang="{FALLBACK}" class="untranslated">')
     return opened.replace(_STALE, '<span class="untranslated">').replace(_END, "</span>")

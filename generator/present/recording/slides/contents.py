@@ -28,6 +28,7 @@ from generator.present.recording.slides.slide import (
 )
 from generator.present.recording.spoken import paragraphs
 from generator.present.words.amounts import holding_view
+from generator.present.words.move_text import move_text
 from generator.present.words.say import Say
 
 _MARKUP = re.compile(r"[*_`]+|\[([^\]]*)\]\([^)]*\)")
@@ -113,7 +114,7 @@ def _moves(heading: str, movement: Movement, say: Say) -> tuple[Content, ...]:
 
 
 def _move(heading: str, counted: CountedMove, measure: Measure, say: Say) -> MoveCount:
-    text = counted.move.text(say.language).words
+    text = move_text(counted.move, say)
     left = counted.count.left_over
     return MoveCount(
         heading=heading,

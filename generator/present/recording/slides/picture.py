@@ -10,6 +10,7 @@ from pathlib import Path
 import typst
 
 from generator.present.recording.slides.slide import Slide
+from generator.present.words.foreign import without_marks
 
 
 def pictures(slides: Sequence[Slide], theme: Path) -> tuple[bytes, ...]:
@@ -30,7 +31,7 @@ def pictures(slides: Sequence[Slide], theme: Path) -> tuple[bytes, ...]:
         root=theme,
         format="png",
         ppi=54,  # the page is 1280 points wide
-        sys_inputs={"slides": json.dumps(entries)},
+        sys_inputs={"slides": without_marks(json.dumps(entries, ensure_ascii=False))},
         ignore_system_fonts=True,
     )
     return (
