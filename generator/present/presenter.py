@@ -10,6 +10,11 @@ from markupsafe import Markup
 from generator.compute.result import LessonResult
 from generator.present.assets.bundle import join_script, join_styles, sources
 from generator.present.assets.environment import Theme
+from generator.present.assets.kind_files import (
+    script_entries,
+    style_entries,
+    with_paper_styles,
+)
 from generator.present.output import Output
 from generator.present.pages.components import PATH, components_view
 from generator.present.pages.home import home_view
@@ -117,9 +122,9 @@ class Presenter:
         return self._surround.site.languages[0]
 
 
-_STYLES = ("screen", "work", "day", "reading", "paper")
-_SCRIPTS = ("lesson", "video", "day", "paper")
-"""Entries of theme/css/ and theme/js/, each joined into one file with all it imports."""
+_STYLES = ("screen", "reading", "paper")
+_SCRIPTS = ("lesson", "video", "paper")
+"""Entries of theme/css/ and theme/js/, each joined into one file with all it imports; the kinds of stop name more."""
 
 
 def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
@@ -129,12 +134,16 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
         folder: the theme's.
         recording: whether there are pages for filming, which have a style and a script of their own.
     """
-    styles, scripts = sources(folder, "css"), sources(folder, "js")
+    styles, scripts = with_paper_styles(sources(folder, "css")), sources(folder, "js")
     own = ("recording",) if recording else ()
-    for name in (*_STYLES, *own):
-        yield Output(f"assets/{name}.css", join_styles(f"css/{name}.css", styles).encode())
+    entries = {name: f"css/{name}.css" for name in (*_STYLES, *own)} | style_entries(styles)
+    for name, entry in entries.items():
+        yield Output(f"assets/{name}.css", join_styles(entry, styles).encode())
     for name in (*_SCRIPTS, *own):
         yield Output(f"assets/{name}.js", join_script(f"js/{name}.js", scripts).encode())
+    for entry, text in script_entries(scripts).items():
+        name = entry.removeprefix("js/")
+        yield Output(f"assets/{name}", join_script(entry, {**scripts, entry: text}).encode())
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
     yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())

@@ -10,7 +10,6 @@ import pytest
 
 from generator.model.words import Words
 from generator.present.pictures.chart import _separators, chart_view, figure_json
-from generator.present.stops.head import Telling
 from generator.present.words.say import Say
 from tests.project import GOOD, library, worked
 
@@ -19,7 +18,7 @@ SAY = Say(library().words["en"])
 
 def test_bars_are_to_one_scale(tmp_path: Path) -> None:
     result = worked(tmp_path, GOOD)
-    view = chart_view(result.comparisons["breakfast"], Telling(result, SAY, "../"))
+    view = chart_view(result.comparisons["breakfast"], SAY, "../")
     assert [bar.value for bar in view.bars] == [
         f"{value}\N{NO-BREAK SPACE}kcal" for value in (170, 260, 80, 110)
     ]
@@ -36,7 +35,7 @@ def test_bars_of_nothing_have_no_width(tmp_path: Path) -> None:
     ]
     result = worked(tmp_path, "\n".join(lines))
     comparison = result.comparisons["breakfast"]
-    view = chart_view(comparison, Telling(result, SAY, "../"))
+    view = chart_view(comparison, SAY, "../")
     assert {bar.width for bar in view.bars} == {"0"}
     assert json.loads(figure_json(comparison, SAY))["layout"]["xaxis"]["range"][1] > 0
 

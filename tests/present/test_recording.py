@@ -17,7 +17,7 @@ from generator.present.pages.page import Surround
 from generator.present.recording.corrections import corrected_captions, corrections
 from generator.present.recording.filmed import filmed_figures, recorded_text
 from generator.present.recording.pack import pack_pages
-from generator.present.recording.slides import slides
+from generator.present.recording.slides.order import slides
 from generator.present.recording.views import PackView, ScriptView, SlidesView
 from generator.present.words.say import Say
 from generator.read.recorded import read_recorded

@@ -8,7 +8,9 @@ from pathlib import Path
 import pytest
 
 from generator.compute.result import LessonResult
-from generator.present.recording.slides import (
+from generator.present.recording.slides.order import slides
+from generator.present.recording.slides.picture import pictures
+from generator.present.recording.slides.slide import (
     Before,
     Held,
     Line,
@@ -17,8 +19,6 @@ from generator.present.recording.slides import (
     Question,
     RowOfTwo,
     Slide,
-    pictures,
-    slides,
 )
 from generator.present.words.say import Say
 from tests.project import ROOT, library, worked

@@ -1,3 +1,5 @@
+import { TOLD_BY_KINDS } from "./told-by-kinds.js";
+
 /**
  * What of a stop is read aloud, in pieces. Knows no voice.
  *
@@ -6,7 +8,7 @@
  * @property {string} language tag of the language it is written in
  */
 
-const TOLD = "h2, .prompt, .stop-watch > p, .stop-compare > p, .stop-move > p, .stop-day > p, .before li, [data-hint][open] > p, [data-reveal][open] > p, [data-band]";
+const TOLD = `h2, .prompt, [data-hint][open] > p, [data-reveal][open] > p, [data-band], ${TOLD_BY_KINDS}`;
 
 /**
  * The heading, the question, and the hint and the answer where they are open: sentence by sentence,

@@ -1,22 +1,33 @@
-"""The kinds of stop a lesson is made of, each in a file of its own."""
+"""The kinds of stop a lesson is made of: every file of this folder but ``base.py`` is one."""
 
 from __future__ import annotations
 
-from generator.model.stops.ask import AskStop
-from generator.model.stops.compare import CompareStop
-from generator.model.stops.day import DayStop
-from generator.model.stops.move import MoveStop
-from generator.model.stops.talk import TalkStop
-from generator.model.stops.watch import WatchStop
+from collections.abc import Iterator
+from functools import reduce
+from importlib import import_module
+from operator import or_
+from pkgutil import iter_modules
+from typing import TYPE_CHECKING
 
-Stop = WatchStop | AskStop | CompareStop | MoveStop | DayStop | TalkStop
+from generator.model.stops.base import BaseStop
 
-STOP_KINDS: dict[str, type[Stop]] = {
-    "watch": WatchStop,
-    "ask": AskStop,
-    "compare": CompareStop,
-    "move": MoveStop,
-    "day": DayStop,
-    "talk": TalkStop,
-}
+
+def _classes() -> Iterator[type[BaseStop]]:
+    for name in sorted(module.name for module in iter_modules(__path__) if module.name != "base"):
+        module = import_module(f"{__name__}.{name}")
+        for one in vars(module).values():
+            if (
+                isinstance(one, type)
+                and issubclass(one, BaseStop)
+                and one.__module__ == module.__name__
+            ):
+                yield one
+
+
+STOP_KINDS: dict[str, type[BaseStop]] = {one.kind_name(): one for one in _classes()}
 """Every kind by the key that begins it in a lesson file."""
+
+if TYPE_CHECKING:
+    Stop = BaseStop
+else:
+    Stop = reduce(or_, STOP_KINDS.values())  # what pydantic chooses from by `kind`

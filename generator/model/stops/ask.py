@@ -4,16 +4,13 @@ from __future__ import annotations
 
 from typing import Literal
 
-from generator.model.moment import Moment
-from generator.model.stops.base import BaseStop, Text
+from generator.model.stops.base import PauseStop, Text
 
 
-class AskStop(BaseStop):
+class AskStop(PauseStop):
     """Ask, and reveal when the learner wants to check."""
 
     kind: Literal["ask"] = "ask"
-    at: Moment | None = None
-    """Pause point, written as ``"1:10"``; held in seconds."""
     prompt: Text
     """The question."""
     hint: Text | None = None

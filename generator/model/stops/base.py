@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 from pydantic import Field, StringConstraints
 
 from generator.model.base import Frozen
+from generator.model.moment import Moment
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1)]
 """Words an educator wrote; never markup of the page."""
@@ -26,3 +27,23 @@ class BaseStop(Frozen):
     """Heading, where the kind's own word does not serve."""
     say: Text | None = None
     """Script the educator reads at this stop."""
+
+    if TYPE_CHECKING:  # each kind declares both in its own way
+        kind: str
+        """The key that begins it in a lesson file."""
+
+        @property
+        def at(self) -> Moment | None:
+            """Where it begins in the video, in seconds."""
+
+    @classmethod
+    def kind_name(cls) -> str:
+        """The key that begins a stop of this class in a lesson file."""
+        return str(cls.model_fields["kind"].default)
+
+
+class PauseStop(BaseStop):
+    """A stop that may halt the video."""
+
+    at: Moment | None = None
+    """Pause point, written as ``"1:10"``; held in seconds."""

@@ -10,8 +10,7 @@ from pydantic import Field, model_validator
 
 from generator.model.base import Frozen
 from generator.model.measure import Measure
-from generator.model.moment import Moment
-from generator.model.stops.base import BaseStop, StopId, Text
+from generator.model.stops.base import PauseStop, StopId, Text
 
 LARGEST_VALUE = 20_000
 """The most of any measure that one side of a row may hold, in the measure's unit."""
@@ -70,14 +69,12 @@ class Item(Frozen):
         return self
 
 
-class CompareStop(BaseStop):
+class CompareStop(PauseStop):
     """Two sides, row by row."""
 
     kind: Literal["compare"] = "compare"
     id: StopId
     """Required here: a move stop calls it by this name."""
-    at: Moment | None = None
-    """Pause point, written as ``"1:10"``; held in seconds."""
     measure: Measure
     """What is compared."""
     sides: tuple[Text, Text]

@@ -8,8 +8,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from generator.model.base import Frozen
-from generator.model.moment import Moment
-from generator.model.stops.base import BaseStop, Text
+from generator.model.stops.base import PauseStop, Text
 from generator.model.stops.compare import Item
 
 
@@ -49,12 +48,10 @@ class Eaten(Item):
     """The meal it belongs to, such as ``Breakfast``."""
 
 
-class DayStop(BaseStop):
+class DayStop(PauseStop):
     """What an invented person ate and did in a day; the learner decides first, then checks."""
 
     kind: Literal["day"] = "day"
-    at: Moment | None = None
-    """Pause point, written as ``"1:10"``; held in seconds."""
     person: Person
     """Who the day belongs to."""
     ate: Annotated[tuple[Eaten, ...], Field(min_length=1, max_length=24)]

@@ -7,17 +7,14 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from generator.model.moment import Moment
-from generator.model.stops.base import BaseStop, StopId, Text
+from generator.model.stops.base import PauseStop, StopId, Text
 from generator.model.stops.compare import LARGEST_VALUE
 
 
-class MoveStop(BaseStop):
+class MoveStop(PauseStop):
     """One move for each row of a compare stop."""
 
     kind: Literal["move"] = "move"
-    at: Moment | None = None
-    """Pause point, written as ``"1:10"``; held in seconds."""
     compare: StopId = Field(alias="for")
     """Id of the compare stop whose gaps are counted."""
     one_move_per: Annotated[

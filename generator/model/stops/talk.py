@@ -4,16 +4,13 @@ from __future__ import annotations
 
 from typing import Literal
 
-from generator.model.moment import Moment
-from generator.model.stops.base import BaseStop, Text
+from generator.model.stops.base import PauseStop, Text
 
 
-class TalkStop(BaseStop):
+class TalkStop(PauseStop):
     """A prompt for the family or the class."""
 
     kind: Literal["talk"] = "talk"
-    at: Moment | None = None
-    """Pause point, written as ``"1:10"``; held in seconds."""
     prompt: Text
     """What to talk about."""
     ideas: tuple[Text, ...] = ()

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from generator.present.assets.bundle import join_script, join_styles, sources
+from generator.present.assets.kind_files import with_read_aloud
 from generator.present.output import Output
 from generator.present.words.say import Say
 
@@ -18,7 +19,7 @@ _PLAY = "later_play_"
 
 def later_files(theme: Path, says: Iterable[Say]) -> Iterator[Output]:
     """The bundles with their texts, once for each language, and what they all share."""
-    scripts, styles = sources(theme, "js"), sources(theme, "css")
+    scripts, styles = with_read_aloud(sources(theme, "js")), sources(theme, "css")
     for name in ("later.css", "home.css", "play.css"):
         yield Output(f"assets/{name}", join_styles(f"css/{name}", styles).encode())
     for say in says:

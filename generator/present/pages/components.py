@@ -8,12 +8,11 @@ from decimal import Decimal
 
 from generator.compute.day import Lean
 from generator.compute.result import LessonResult
-from generator.present.pages.lesson_page import stop_views
+from generator.present.pages.lesson_page import stop_views, stops_on_page
 from generator.present.pages.page import Surround
-from generator.present.stops.day import STEEPEST
+from generator.present.stops.day import STEEPEST, DayView
 from generator.present.views.components import ComponentsView
 from generator.present.views.stop import StopView
-from generator.present.views.stops import DayView
 from generator.present.words.amounts import blocks_view
 
 PATH = "components/index.html"
@@ -25,10 +24,11 @@ _TILTS = {Lean.EATEN: -STEEPEST, Lean.EVEN: 0, Lean.NEEDED: STEEPEST}
 def components_view(results: Iterable[LessonResult], surround: Surround) -> ComponentsView:
     """The components, in stops of the site's own lessons: one stop of each kind."""
     stops = tuple(_one_of_each(results, surround))
-    say = surround.say
+    say, page = surround.say, surround.page(PATH, "components")
     return ComponentsView(
-        page=surround.page(PATH, "components"),
-        stops=stops,
+        page=page,
+        stops=stops_on_page(stops, page.root, {}),
+        video=None,
         piles=tuple(blocks_view(Decimal(number), say) for number in _NUMBERS),
         tens=blocks_view(Decimal(320), say, in_tens=True),
         days=tuple(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
+
 from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
 from generator.model.texts import file_texts
@@ -10,9 +12,9 @@ from generator.present.pages.page import Surround
 from generator.present.pages.take_home import SIZE, take_home_name
 from generator.present.pages.video import video_view
 from generator.present.recording.corrections import corrections
-from generator.present.stops.head import Telling
-from generator.present.stops.view import stop_view
-from generator.present.views.lesson import LessonView
+from generator.present.stops.in_lesson import in_lesson
+from generator.present.stops.kinds import kind_of
+from generator.present.views.lesson import LessonView, StopOnPage
 from generator.present.views.page import LinkView
 from generator.present.views.stop import StopView
 from generator.present.words.care import allergen_line, care_lines
@@ -40,12 +42,11 @@ def lesson_view(
         you_need=file.you_need,
         goals=file.goals,
         video=video_view(result, stops, surround),
-        stops=stops,
-        corrections=corrections(result, say),
+        stops=stops_on_page(stops, page.root, corrections(result, say)),
+        player_above=not any(kind_of(stop).holds_player for stop in stops),
         open_data=open_data(result, stops, surround),
         downloads=downloads(result, say),
         notes=LinkView("notes.html", say("notes_title")),
-        styles_at=styles_at(stops, page.root),
         pack=_pack(surround),
         take_home=_take_home(lesson.id, surround),
         care=care_lines(result, say),
@@ -56,10 +57,42 @@ def lesson_view(
 
 def stop_views(result: LessonResult, surround: Surround) -> tuple[StopView, ...]:
     """The stops in order, as any page of the lesson shows them."""
-    telling = Telling(result, surround.say, surround.root(f"{result.lesson.id}/index.html"))
-    return tuple(
-        stop_view(index, stop, telling) for index, stop in enumerate(result.lesson.file.stops)
+    to_root = surround.root(f"{result.lesson.id}/index.html")
+    found = (
+        in_lesson(index, result, surround.say, to_root)
+        for index in range(len(result.lesson.file.stops))
     )
+    return tuple(kind_of(stop).view(stop) for stop in found)
+
+
+def stops_on_page(
+    stops: Iterable[StopView], root: str, corrections: Mapping[str, tuple[str, ...]]
+) -> tuple[StopOnPage, ...]:
+    """Each stop with what it brings to the page.
+
+    A style that the page begins without is linked before the first stop that needs it. There it
+    holds up what follows and nothing above, so the first view waits for nothing further down.
+
+    Args:
+        root: relative address of the site's root, ``../``.
+        corrections: by id of a stop.
+    """
+    found: list[StopOnPage] = []
+    linked: set[str] = set()
+    for stop in stops:
+        kind = kind_of(stop)
+        new = [style for style in kind.styles if style not in linked]
+        linked.update(new)
+        found.append(
+            StopOnPage(
+                stop=stop,
+                styles=tuple(f"{root}assets/{style}.css" for style in new),
+                script=f"{root}assets/{kind.name}.js" if kind.script == kind.name else "",
+                holds_player=kind.holds_player and not any(other.holds_player for other in found),
+                corrections=corrections.get(stop.head.id, ()),
+            )
+        )
+    return tuple(found)
 
 
 def _is_partly_foreign(result: LessonResult) -> bool:
@@ -79,26 +112,6 @@ def _take_home(lesson: str, surround: Surround) -> LinkView | None:
     if surround.preview:
         return None
     return LinkView(take_home_name(lesson), surround.say("take_home", size=SIZE))
-
-
-def styles_at(stops: tuple[StopView, ...], root: str) -> dict[str, tuple[str, ...]]:
-    """Styles that a page begins without, each before the first stop that needs it.
-
-    A style sheet linked there holds up what follows it and nothing above, so the first view
-    does not wait for what stands further down.
-    """
-    places: dict[str, tuple[str, ...]] = {}
-    linked: set[str] = set()
-    for stop in stops:
-        new = [name for name in _STYLES.get(stop.head.kind, ()) if name not in linked]
-        linked.update(new)
-        if new:
-            places[stop.head.id] = tuple(f"{root}assets/{name}.css" for name in new)
-    return places
-
-
-_STYLES = {"compare": ("work",), "move": ("work",), "day": ("work", "day")}
-"""By kind of stop: the style sheets of theme/css/ it needs beyond the page's own."""
 
 
 def meta_line(result: LessonResult, say: Say) -> str:

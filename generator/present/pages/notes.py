@@ -4,27 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from generator.compute.likely import likely_answers
-from generator.compute.result import Comparison, LessonResult
+from generator.compute.result import LessonResult
 from generator.present.pages.lesson_page import downloads, meta_line
 from generator.present.pages.page import Surround
-from generator.present.views.notes import (
-    AnswerView,
-    LikelyView,
-    NotesView,
-    PlanView,
-    StopSourcesView,
-)
+from generator.present.stops.in_lesson import in_lesson
+from generator.present.stops.kinds import kind_of
+from generator.present.views.notes import AnswerView, NotesView, PlanView, StopSourcesView
 from generator.present.views.page import LinkView
 from generator.present.views.stop import StopView
-from generator.present.views.stops import (
-    AskView,
-    CompareView,
-    DayView,
-    MoveView,
-    TalkView,
-    WatchView,
-)
 from generator.present.words.care import allergen_line, care_lines
 from generator.present.words.count_truth import count_truths
 from generator.present.words.prose import inline
@@ -37,7 +24,6 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
     lesson, say = result.lesson, surround.say
     file = lesson.file
     title = say("notes_title")
-    compares = tuple(stop for stop in stops if isinstance(stop, CompareView))
     return NotesView(
         page=surround.page(f"{lesson.id}/notes.html", f"{title}: {file.title}"),
         title=file.title,
@@ -47,13 +33,9 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
         goals=file.goals,
         standards=tuple((code, _standard(code, surround)) for code in file.standards),
         you_need=file.you_need,
-        plan=_plan(stops, say),
-        answers=tuple(
-            answer
-            for view in compares
-            for answer in _answers(view, result.comparisons[view.head.id], say)
-        ),
-        talks=tuple(stop for stop in stops if isinstance(stop, TalkView)),
+        plan=tuple(_plan(stop, say) for stop in stops),
+        answers=tuple(_answers(result, stops, say)),
+        talks=tuple(one for stop in stops for one in kind_of(stop).discussion(stop)),
         count_truth=count_truths(result, say),
         adaptations=tuple(
             say(f"adapt_{name}")
@@ -61,11 +43,7 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
         ),
         care=care_lines(result, say),
         allergens=allergen_line(result, say),
-        sources=tuple(
-            StopSourcesView(stop.head.id, stop.head.heading, stop.sources)
-            for stop in stops
-            if isinstance(stop, CompareView | DayView)
-        ),
+        sources=tuple(_sources(stops)),
         days=bool(result.days),
         downloads=downloads(result, say),
         stamp=print_stamp(result),
@@ -77,43 +55,19 @@ def _standard(code: str, surround: Surround) -> str:
     return known.says if known else ""
 
 
-def _plan(stops: tuple[StopView, ...], say: Say) -> tuple[PlanView, ...]:
-    return tuple(
-        PlanView(
-            stop.head.at.text if stop.head.at else "",
-            stop.head.heading,
-            _does(stop, say),
-            f"index.html#{stop.head.id}",
-        )
-        for stop in stops
-    )
+def _plan(stop: StopView, say: Say) -> PlanView:
+    at = stop.head.at.text if stop.head.at else ""
+    does = kind_of(stop).plan(stop, say)
+    return PlanView(at, stop.head.heading, does, f"index.html#{stop.head.id}")
 
 
-def _does(stop: StopView, say: Say) -> str:
-    """What a class does at a stop."""
-    match stop:
-        case WatchView():
-            return stop.says
-        case AskView():
-            return say("plan_ask")
-        case CompareView():
-            return say("plan_compare", n=len(stop.rows), measure=stop.measure)
-        case MoveView():
-            return say("plan_move", n=len(stop.cards))
-        case TalkView():
-            return say("plan_talk")
-        case DayView():
-            return say("plan_day")
-        case _:
-            raise TypeError(f"no plan is written for {type(stop).__name__}")
+def _answers(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> Iterator[AnswerView]:
+    for index, view in enumerate(stops):
+        yield from kind_of(view).answers(in_lesson(index, result, say), view)
 
 
-def _answers(view: CompareView, comparison: Comparison, say: Say) -> Iterator[AnswerView]:
-    for row, worked in zip(view.rows, comparison.rows, strict=True):
-        likely = tuple(
-            LikelyView(say.number(answer), say(f"mistake_{mistake}"))
-            for answer, mistake in likely_answers(worked.gap)
-        )
-        yield AnswerView(row.legend, row.working.lines, row.working.says, likely)
-    if view.total:
-        yield AnswerView(say("total"), view.total.working.lines, view.total.working.says, ())
+def _sources(stops: tuple[StopView, ...]) -> Iterator[StopSourcesView]:
+    """Stops that have none are left out."""
+    for stop in stops:
+        if sources := kind_of(stop).sources(stop):
+            yield StopSourcesView(stop.head.id, stop.head.heading, sources)

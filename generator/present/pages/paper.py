@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from itertools import islice
 
 from generator.compute.result import LessonResult
@@ -10,10 +10,13 @@ from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.page import Surround
 from generator.present.pages.practice import practice_views
 from generator.present.pictures.qr import qr_code
+from generator.present.stops.kind import Paper
+from generator.present.stops.kinds import kind_of
+from generator.present.views.move_card import MoveCardView
 from generator.present.views.page import LinkView
-from generator.present.views.paper import CardSheetView, CardsView, SheetView
+from generator.present.views.paper import CardSheetView, CardsView, SheetView, StopOnSheet
 from generator.present.views.stop import StopView
-from generator.present.views.stops import MoveCardView, MoveView, WatchView
+from generator.present.words.care import before_moving
 from generator.present.words.stamp import print_stamp
 
 CARDS_A_SHEET = 4
@@ -22,7 +25,6 @@ PRACTICE_A_SHEET = 6
 
 def cards_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surround) -> CardsView:
     """The movement cards, four to a sheet."""
-    moves = tuple(stop for stop in stops if isinstance(stop, MoveView))
     address = surround.address(f"{result.lesson.id}/index.html")
     title = surround.say("cards_title")
     return CardsView(
@@ -31,8 +33,8 @@ def cards_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
         ),
         title=result.lesson.file.title,
         back=LinkView("index.html", surround.say("back_to_lesson")),
-        sheets=_sheets(card for stop in moves for card in stop.cards),
-        stops=moves,
+        sheets=_sheets(card for stop in stops for card in kind_of(stop).cards(stop)),
+        before=before_moving(surround.say),
         qr=qr_code(address),
         address=address,
         stamp=print_stamp(result),
@@ -54,12 +56,19 @@ def sheet_view(
         meta=meta_line(result, say),
         back=LinkView("index.html", say("back_to_lesson")),
         answers=answers,
-        stops=tuple(stop for stop in stops if not isinstance(stop, WatchView)),
+        stops=tuple(_on_sheet(stops)),
         practice=practice_views(result, say, PRACTICE_A_SHEET),
         qr=qr_code(address),
         address=address,
         stamp=print_stamp(result),
     )
+
+
+def _on_sheet(stops: tuple[StopView, ...]) -> Iterator[StopOnSheet]:
+    for stop in stops:
+        paper = kind_of(stop).paper
+        if paper is not Paper.LEFT_OUT:
+            yield StopOnSheet(stop, whole=paper is Paper.WHOLE)
 
 
 def _sheets(cards: Iterable[MoveCardView]) -> tuple[CardSheetView, ...]:

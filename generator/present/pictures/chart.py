@@ -9,7 +9,6 @@ from plotly.io import to_json
 
 from generator.compute.result import Comparison
 from generator.compute.rounding import whole
-from generator.present.stops.head import Telling
 from generator.present.views.comparison import BarView, ChartView
 from generator.present.words.amounts import SIDE_KEYS, food_name
 from generator.present.words.say import Say, digits
@@ -18,9 +17,9 @@ _COLOURS = ("#1F5673", "#97480F")
 """Slate and apricot of theme/css/tokens.css, both readable on light paper."""
 
 
-def chart_view(comparison: Comparison, telling: Telling) -> ChartView:
-    """Bars for each row, to one scale."""
-    say, stop = telling.say, comparison.stop
+def chart_view(comparison: Comparison, say: Say, to_root: str) -> ChartView:
+    """Bars for each row, to one scale; ``to_root`` is the site's root from the page, ``../``."""
+    stop = comparison.stop
     largest = max((held.shown.value for row in comparison.rows for held in row.sides), default=0)
     bars = tuple(
         BarView(
@@ -43,7 +42,7 @@ def chart_view(comparison: Comparison, telling: Telling) -> ChartView:
         ),
         bars=bars,
         figure=f"{stop.id}.chart.json",
-        library=f"{telling.to_root}assets/plotly-basic.min.js",
+        library=f"{to_root}assets/plotly-basic.min.js",
     )
 
 

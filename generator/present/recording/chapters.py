@@ -7,7 +7,7 @@ from itertools import pairwise
 from generator.compute.result import LessonResult
 from generator.compute.timeline import Span, parts
 from generator.present.recording.webvtt import cue, webvtt
-from generator.present.stops.head import Telling, head
+from generator.present.stops.in_lesson import in_lesson
 from generator.present.words.say import Say
 
 
@@ -29,15 +29,14 @@ def chapters_track(result: LessonResult, say: Say) -> str:
     when two of them share a moment, has no chapter.
     """
     found = parts(result.lesson.file.stops)
-    telling = Telling(result, say, "../")
     ends = [max(one.end, other.start) for one, other in pairwise(found)]
     return webvtt(
-        _chapter(span, end, telling)
+        _chapter(span, end, result, say)
         for span, end in zip(found, [*ends, found[-1].end], strict=True)
     )
 
 
-def _chapter(span: Span, end: int, telling: Telling) -> str:
-    stop = head(span.index, telling.result.lesson.file.stops[span.index], telling)
+def _chapter(span: Span, end: int, result: LessonResult, say: Say) -> str:
+    stop = in_lesson(span.index, result, say)
     title = " ".join(stop.heading.split())  # a chapter's title is one line
     return cue(span.start, end, title, stop.id)

@@ -42,7 +42,7 @@ def cue_sheet(
                 given=say("recording_seconds", n=_given(span)) if span else "",
                 fits=_fits(_given(span) - takes, say) if span and words else "",
                 running=clock(Decimal(running)),
-                table=tuple(on_the_table(index, result, say)),
+                table=on_the_table(index, result, say),
             )
         )
         words_in_all += words

@@ -11,7 +11,8 @@ from generator.compute.result import LessonResult
 from generator.compute.trace import Figure, trace
 from generator.model.moment import clock
 from generator.model.recorded import FilmedFigure
-from generator.present.recording.slides import MoveCount, RowOfTwo, Slide, slides
+from generator.present.recording.slides.order import slides
+from generator.present.recording.slides.slide import MoveCount, RowOfTwo, Slide
 from generator.present.recording.spoken import spoken
 from generator.present.words.say import Say, digits
 

@@ -17,7 +17,7 @@ from generator.present.recording.corrections import figure_names
 from generator.present.recording.cues import cue_sheet
 from generator.present.recording.script import script_stops
 from generator.present.recording.shots import shot_list
-from generator.present.recording.slide_views import slide_views
+from generator.present.recording.slides.order import slides
 from generator.present.recording.views import PackView, ScriptView, SlidesView
 from generator.present.views.page import LinkView, PageView
 from generator.present.views.stop import StopView
@@ -70,7 +70,7 @@ def _pack(result: LessonResult, stops: Sequence[StopView], surround: Surround) -
         cues_says=say("recording_cues_says", pace=pace, hold=HOLD // 1000),
         cues=cues,
         total=total,
-        shots=shot_list(result, stops, say),
+        shots=shot_list(result, say),
         again=_again(result, say),
         stamp=print_stamp(result),
     )
@@ -93,7 +93,7 @@ def _slides(result: LessonResult, surround: Surround) -> SlidesView:
         page=_page("slides.html", say("recording_slides"), result, surround),
         title=result.lesson.file.title,
         back=LinkView("index.html", say("recording_title")),
-        slides=slide_views(result, say),
+        slides=slides(result, say),
     )
 
 

@@ -4,9 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from markupsafe import Markup
-
-from generator.present.recording.slides.slide import Content
+from generator.present.recording.slides.slide import Slide
 from generator.present.views.page import LinkView, PageView
 
 
@@ -92,26 +90,10 @@ class ScriptView:
 
 
 @dataclass(frozen=True, slots=True)
-class SlideView:
-    """One slide."""
-
-    layout: str
-    """Name of its template: ``row-of-two``."""
-    label: str
-    """``Slide 3 of 21, 0:54``."""
-    number: int
-    knots: tuple[str, ...]
-    """A word for each knot of the thread: ``done``, ``here`` or ``ahead``."""
-    content: Content
-    figures: tuple[Markup, ...]
-    """Pictures of a move."""
-
-
-@dataclass(frozen=True, slots=True)
 class SlidesView:
     """The slides for filming."""
 
     page: PageView
     title: str
     back: LinkView
-    slides: tuple[SlideView, ...]
+    slides: tuple[Slide, ...]

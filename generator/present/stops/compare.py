@@ -2,109 +2,141 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from markupsafe import Markup
 
-from generator.compute.count import Count
 from generator.compute.gap import Gap
-from generator.compute.result import Comparison, Row
-from generator.model.measure import Measure
+from generator.compute.likely import likely_answers
+from generator.compute.result import Holding
 from generator.model.stops.compare import CompareStop, Solve
 from generator.present.pictures.chart import chart_view
-from generator.present.pictures.columns import columns
-from generator.present.pictures.number_line import number_line
-from generator.present.stops.head import Telling, head
-from generator.present.views.comparison import CountView, RowView, TotalView
-from generator.present.views.stops import CompareView
-from generator.present.words.amounts import (
-    SIDE_KEYS,
-    blocks_view,
-    food_name,
-    gap_working,
-    holding_view,
-)
-from generator.present.words.number import number, quantity
-from generator.present.words.prose import inline
-from generator.present.words.say import Say, digits
+from generator.present.recording.slides.slide import Held, RowOfTwo
+from generator.present.stops.in_lesson import StopInLesson
+from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.stops.row import row_view, total_view
+from generator.present.views.amounts import SourceView
+from generator.present.views.comparison import ChartView, RowView, TotalView
+from generator.present.views.notes import AnswerView, LikelyView
+from generator.present.views.stop import Head
+from generator.present.words.amounts import holding_view, weighed
+from generator.present.words.prose import inline, plain
+from generator.present.words.say import Say
 from generator.present.words.sources import source_views
 
 
-def compare_view(index: int, stop: CompareStop, telling: Telling) -> CompareView:
-    """The gap calculator of a compare stop."""
-    comparison = telling.result.comparisons[stop.id]
-    say = telling.say
+@dataclass(frozen=True, slots=True)
+class CompareView:
+    """A gap calculator."""
+
+    head: Head
+    prompt: Markup
+    measure: str
+    """``energy``, in the page's language."""
+    unit: str
+    about: str
+    """What the measure is, in one sentence for a child."""
+    sides: tuple[str, str]
+    rows: tuple[RowView, ...]
+    total: TotalView | None
+    """Where the total is asked for or there is more than one row."""
+    ask_total: bool
+    reveal: Markup
+    chart: ChartView
+    sources: tuple[SourceView, ...]
+
+
+def _view(told: StopInLesson[CompareStop]) -> CompareView:
+    stop, say = told.stop, told.say
+    comparison = told.result.comparisons[stop.id]
     asks_total = Solve.TOTAL in stop.solve
     return CompareView(
-        head=head(index, stop, telling),
+        head=told.head(),
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
         measure=say(f"measure_{stop.measure}"),
         unit=stop.measure.unit,
         about=say(f"about_{stop.measure}"),
         sides=stop.sides,
-        rows=tuple(
-            _row_view(place, row, stop, say) for place, row in enumerate(comparison.rows, 1)
-        ),
-        total=_total_view(comparison, say) if asks_total or len(comparison.rows) > 1 else None,
+        rows=tuple(row_view(place, row, stop, say) for place, row in enumerate(comparison.rows, 1)),
+        total=total_view(comparison, say) if asks_total or len(comparison.rows) > 1 else None,
         ask_total=asks_total,
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
-        chart=chart_view(comparison, telling),
+        chart=chart_view(comparison, say, told.to_root),
         sources=source_views(comparison, say),
     )
 
 
-def _row_view(place: int, row: Row, stop: CompareStop, say: Say) -> RowView:
-    first, second = (
-        holding_view(held, side, stop.sides[side], stop.measure, say)
-        for side, held in enumerate(row.sides)
-    )
-    gap = row.gap
-    count = row.count if Solve.COUNT in stop.solve else None
-    return RowView(
-        id=f"{stop.id}-row-{place}",
-        number=place,
-        legend=say("row_legend", number=place, first=first.name, second=second.name),
-        first=first,
-        second=second,
-        gap=quantity(gap.size, stop.measure, say),
-        holder="" if gap.holder is None else stop.sides[gap.holder],
-        left=blocks_view(gap.size, say, in_tens=True),
-        left_key=SIDE_KEYS[gap.holder or 0],
-        line=number_line(gap, say),
-        ask_gap=Solve.GAP in stop.solve,
-        count=_count_view(count, stop.measure, say) if count else None,
-        hint=row_hint(gap, say),
-        working=gap_working(gap, count, stop.sides, stop.measure, say),
-        columns=columns(digits(gap.larger), digits(gap.smaller), digits(gap.size)),
+def _slides(told: StopInLesson[CompareStop]) -> tuple[RowOfTwo, ...]:
+    stop, say = told.stop, told.say
+    return tuple(
+        RowOfTwo(
+            heading=told.plain_heading,
+            first=_held(row.sides[0], 0, stop, say),
+            second=_held(row.sides[1], 1, stop, say),
+            question=say("paper_how_much_more"),
+        )
+        for row in told.result.comparisons[stop.id].rows
     )
 
 
-def _count_view(count: Count, measure: Measure, say: Say) -> CountView:
-    left = say.quantity(count.left_over, measure) if count.left_over else ""
-    return CountView(number(count.whole, say), number(count.per, say), left)
+def _held(held: Holding, side: int, stop: CompareStop, say: Say) -> Held:
+    view = holding_view(held, side, stop.sides[side], stop.measure, say)
+    side_name, food = plain(view.side), plain(view.name)
+    return Held(side_name, food, view.amount, view.value.text, view.unit, view.blocks)
 
 
-def row_hint(gap: Gap, say: Say) -> str:
-    """The first step, without the answer."""
-    if gap.holder is None:
-        return say("row_hint_even")
-    return say("row_hint", larger=say.number(gap.larger), smaller=say.number(gap.smaller))
+def _task(told: StopInLesson[CompareStop]) -> str:
+    return told.say("slide_task_compare")
 
 
-def _total_view(comparison: Comparison, say: Say) -> TotalView:
-    stop, total = comparison.stop, comparison.total
-    working = gap_working(total, None, stop.sides, stop.measure, say)
-    sums = tuple(
-        " + ".join(say.number(row.sides[side].shown.value) for row in comparison.rows)
-        + f" = {say.number(value)}"
-        for side, value in enumerate((total.first, total.second))
+def _table(told: StopInLesson[CompareStop]) -> tuple[str, ...]:
+    rows = told.result.comparisons[told.stop.id].rows
+    return tuple(weighed(held, told.say) for row in rows for held in row.sides)
+
+
+def _plan(view: CompareView, say: Say) -> str:
+    return say("plan_compare", n=len(view.rows), measure=view.measure)
+
+
+def _answers(told: StopInLesson[CompareStop], view: CompareView) -> tuple[AnswerView, ...]:
+    """Every row with the wrong answers that are likely, and the total."""
+    say, worked = told.say, told.result.comparisons[told.stop.id]
+    rows = tuple(
+        AnswerView(row.legend, row.working.lines, row.working.says, _likely(one.gap, say))
+        for row, one in zip(view.rows, worked.rows, strict=True)
     )
-    return TotalView(
-        first=quantity(total.first, stop.measure, say),
-        second=quantity(total.second, stop.measure, say),
-        gap=quantity(total.size, stop.measure, say),
-        working=type(working)((*sums, *working.lines), working.says),
+    if not view.total:
+        return rows
+    working = view.total.working
+    return (*rows, AnswerView(say("total"), working.lines, working.says, ()))
+
+
+def _likely(gap: Gap, say: Say) -> tuple[LikelyView, ...]:
+    return tuple(
+        LikelyView(say.number(answer), say(f"mistake_{mistake}"))
+        for answer, mistake in likely_answers(gap)
     )
 
 
-def row_names(row: Row, say: Say) -> str:
-    """``Apple and Apple pie``."""
-    return say.listed(tuple(food_name(held, say) for held in row.sides))
+def _sources(view: CompareView) -> tuple[SourceView, ...]:
+    return view.sources
+
+
+KIND = StopKind(
+    stop=CompareStop,
+    sees=CompareView,
+    view=_view,
+    holds_player=False,
+    paper=Paper.IN_PARTS,
+    slides=_slides,
+    task=_task,
+    table=_table,
+    plan=_plan,
+    answers=_answers,
+    discussion=nothing,
+    sources=_sources,
+    cards=nothing,
+    styles=("work",),
+    script="lesson",
+    read_aloud=("> p",),
+)

@@ -2,29 +2,50 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from markupsafe import Markup
 
 from generator.compute.result import MoveCount
-from generator.model.pose import Pose
+from generator.model.measure import Measure
+from generator.model.pose import Hold, Pose, Support
 from generator.model.stops.compare import CompareStop, Solve
 from generator.model.stops.move import MoveStop
 from generator.present.pictures.figures import figure, picture_name
-from generator.present.stops.compare import row_names
-from generator.present.stops.head import Telling, head
-from generator.present.views.stops import MoveCardView, MoveView
+from generator.present.pictures.figures.file import drawn_alone
+from generator.present.recording.slides.slide import Before, Content
+from generator.present.recording.slides.slide import MoveCount as MoveCountSlide
+from generator.present.stops.in_lesson import StopInLesson
+from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.views.move_card import MoveCardView
+from generator.present.views.stop import Head
+from generator.present.words.amounts import row_names
+from generator.present.words.care import before_moving
 from generator.present.words.move_text import move_text
 from generator.present.words.number import number
 from generator.present.words.prose import inline
+from generator.present.words.say import Say
 
 
-def move_view(index: int, stop: MoveStop, telling: Telling) -> MoveView:
-    """The moves of a comparison, one for each row."""
-    say = telling.say
-    identity = head(index, stop, telling)
-    movement = telling.result.movements[identity.id]
+@dataclass(frozen=True, slots=True)
+class MoveView:
+    """The moves of a comparison."""
+
+    head: Head
+    prompt: Markup
+    rule: str
+    """``One move for every 10 kcal of the gap.``"""
+    cards: tuple[MoveCardView, ...]
+    before: tuple[str, ...]
+    """Room check and stop signs, before anyone moves."""
+
+
+def _view(told: StopInLesson[MoveStop]) -> MoveView:
+    stop, say = told.stop, told.say
+    movement = told.result.movements[told.id]
     measure = movement.comparison.stop.measure
     return MoveView(
-        head=identity,
+        head=told.head(),
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
         rule=say(
             "move_rule",
@@ -32,15 +53,17 @@ def move_view(index: int, stop: MoveStop, telling: Telling) -> MoveView:
             measure=say(f"measure_{measure}"),
         ),
         cards=tuple(
-            _card(counted, movement.comparison.stop, place, telling)
+            _card(counted, movement.comparison.stop, place, told)
             for place, counted in enumerate(movement.counts, 1)
         ),
-        before=tuple(say(f"before_moving_{number}") for number in range(1, 5)),
+        before=before_moving(say),
     )
 
 
-def _card(counted: MoveCount, compare: CompareStop, place: int, telling: Telling) -> MoveCardView:
-    say = telling.say
+def _card(
+    counted: MoveCount, compare: CompareStop, place: int, told: StopInLesson[MoveStop]
+) -> MoveCardView:
+    say = told.say
     move, count, measure = counted.move, counted.count, compare.measure
     text = move_text(move, say)
     row, gap = row_names(counted.row, say), say.quantity(counted.row.gap.size, measure)
@@ -58,8 +81,8 @@ def _card(counted: MoveCount, compare: CompareStop, place: int, telling: Telling
         pace=move.pace,
         figures=tuple(Markup(figure(pose)) for pose in move.poses),  # noqa: S704  # drawn from numbers only
         seated_figures=tuple(Markup(figure(pose)) for pose in move.seated_poses),  # noqa: S704  # drawn from numbers only
-        pictures=_pictures(counted.move_id, move.poses, telling, seated=False),
-        seated_pictures=_pictures(counted.move_id, move.seated_poses, telling, seated=True),
+        pictures=_pictures(counted.move_id, move.poses, told.to_root, seated=False),
+        seated_pictures=_pictures(counted.move_id, move.seated_poses, told.to_root, seated=True),
         for_row=say("card_for_row", row=row, gap=gap, per=say.number(count.per)),
         row=row,
         division=f"{gap} ÷ {say.number(count.per)}",
@@ -67,9 +90,75 @@ def _card(counted: MoveCount, compare: CompareStop, place: int, telling: Telling
     )
 
 
-def _pictures(
-    move: str, poses: tuple[Pose, ...], telling: Telling, *, seated: bool
-) -> tuple[str, ...]:
+def _pictures(move: str, poses: tuple[Pose, ...], to_root: str, *, seated: bool) -> tuple[str, ...]:
     """Addresses of the poses' pictures from the lesson page."""
     numbers = range(1, len(poses) + 1)
-    return tuple(telling.to_root + picture_name(move, number, seated=seated) for number in numbers)
+    return tuple(to_root + picture_name(move, number, seated=seated) for number in numbers)
+
+
+def _slides(told: StopInLesson[MoveStop]) -> tuple[Content, ...]:
+    say, movement = told.say, told.result.movements[told.id]
+    measure = movement.comparison.stop.measure
+    return (
+        Before(say("before_you_move"), before_moving(say)),
+        *(_slide(told.plain_heading, counted, measure, say) for counted in movement.counts),
+    )
+
+
+def _slide(heading: str, counted: MoveCount, measure: Measure, say: Say) -> MoveCountSlide:
+    text = move_text(counted.move, say)
+    left = counted.count.left_over
+    return MoveCountSlide(
+        heading=heading,
+        name=text.name,
+        count=say.number(counted.count.whole),
+        count_is=say("one_count_is", count_is=text.count_is),
+        left_over=say("left_over", rest=say.quantity(left, measure)) if left else "",
+        figures=tuple(map(drawn_alone, counted.move.poses)),
+    )
+
+
+def _task(told: StopInLesson[MoveStop]) -> str:
+    return told.say("slide_task_move")
+
+
+def _table(told: StopInLesson[MoveStop]) -> tuple[str, ...]:
+    """A chair for the seated versions, and what hands and back need."""
+    moves = [counted.move for counted in told.result.movements[told.id].counts]
+    poses = [pose for move in moves for pose in (*move.poses, *move.seated_poses)]
+    needed = {
+        "recording_bottles": any(pose.hold is Hold.BOTTLES for pose in poses),
+        "recording_chair": any(
+            pose.support in {Support.CHAIR, Support.CHAIR_BEHIND} for pose in poses
+        ),
+        "recording_wall": any(pose.support is Support.WALL for pose in poses),
+    }
+    return tuple(told.say(key) for key, asked in needed.items() if asked)
+
+
+def _plan(view: MoveView, say: Say) -> str:
+    return say("plan_move", n=len(view.cards))
+
+
+def _cards(view: MoveView) -> tuple[MoveCardView, ...]:
+    return view.cards
+
+
+KIND = StopKind(
+    stop=MoveStop,
+    sees=MoveView,
+    view=_view,
+    holds_player=False,
+    paper=Paper.WHOLE,
+    slides=_slides,
+    task=_task,
+    table=_table,
+    plan=_plan,
+    answers=nothing,
+    discussion=nothing,
+    sources=nothing,
+    cards=_cards,
+    styles=("work",),
+    script="lesson",
+    read_aloud=("> p", ".before li"),
+)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from generator.present.stops.day import DayView
 from generator.present.views.amounts import BlocksView
+from generator.present.views.lesson import StopOnPage
 from generator.present.views.page import PageView
-from generator.present.views.stop import StopView
-from generator.present.views.stops import DayView
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,8 +15,10 @@ class ComponentsView:
     """The page of all components in all states."""
 
     page: PageView
-    stops: tuple[StopView, ...]
+    stops: tuple[StopOnPage, ...]
     """One of each kind."""
+    video: None
+    """No lesson's video is shown here."""
     piles: tuple[BlocksView, ...]
     tens: BlocksView
     """A number with its hundreds taken apart."""

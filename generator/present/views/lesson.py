@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 
 from markupsafe import Markup
@@ -10,6 +9,21 @@ from markupsafe import Markup
 from generator.present.views.page import LinkView, PageView
 from generator.present.views.stop import StopView
 from generator.present.views.video import VideoView
+
+
+@dataclass(frozen=True, slots=True)
+class StopOnPage:
+    """A stop at its place on the lesson page."""
+
+    stop: StopView
+    styles: tuple[str, ...]
+    """Addresses of styles the page begins without, at the first stop that needs them."""
+    script: str
+    """Address of the script that brings its element to life once the page is shown, or empty."""
+    holds_player: bool
+    """Whether the video stands here."""
+    corrections: tuple[str, ...]
+    """Numbers that changed after the video was made."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,17 +41,15 @@ class LessonView:
     you_need: tuple[str, ...]
     goals: tuple[str, ...]
     video: VideoView | None
-    stops: tuple[StopView, ...]
-    corrections: Mapping[str, tuple[str, ...]]
-    """By stop: numbers that changed after the video was made."""
+    stops: tuple[StopOnPage, ...]
+    player_above: bool
+    """Whether the video stands above the stops, for none of them holds it."""
     open_data: Markup
     """What the lesson is, as schema.org JSON-LD, safe inside a script block."""
     downloads: tuple[LinkView, ...]
     """Cards, worksheet, answer key."""
     notes: LinkView
     """The teaching notes."""
-    styles_at: Mapping[str, tuple[str, ...]]
-    """By id of the stop that first needs them: addresses of styles the page begins without."""
     pack: LinkView | None
     """The recording pack, where it is made."""
     take_home: LinkView | None

@@ -8,7 +8,6 @@ from markupsafe import Markup
 
 from generator.present.views.amounts import SourceView
 from generator.present.views.page import LinkView, PageView
-from generator.present.views.stops import TalkView
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +39,14 @@ class AnswerView:
     lines: tuple[str, ...]
     says: str
     likely: tuple[LikelyView, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class DiscussionView:
+    """Something to talk over."""
+
+    prompt: Markup
+    ideas: tuple[Markup, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +84,7 @@ class NotesView:
     you_need: tuple[str, ...]
     plan: tuple[PlanView, ...]
     answers: tuple[AnswerView, ...]
-    talks: tuple[TalkView, ...]
+    talks: tuple[DiscussionView, ...]
     count_truth: tuple[CountTruthView, ...]
     adaptations: tuple[str, ...]
     care: tuple[str, ...]

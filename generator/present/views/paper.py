@@ -6,10 +6,10 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
+from generator.present.views.move_card import MoveCardView
 from generator.present.views.page import LinkView, PageView
 from generator.present.views.practice import PracticeView
 from generator.present.views.stop import StopView
-from generator.present.views.stops import MoveCardView, MoveView
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,11 +28,21 @@ class CardsView:
     title: str
     back: LinkView
     sheets: tuple[CardSheetView, ...]
-    stops: tuple[MoveView, ...]
+    before: tuple[str, ...]
+    """Room check and stop signs, before anyone moves."""
     qr: Markup
     """SVG of the lesson's address; empty while the site has none."""
     address: str
     stamp: str
+
+
+@dataclass(frozen=True, slots=True)
+class StopOnSheet:
+    """A stop on the worksheet."""
+
+    stop: StopView
+    whole: bool
+    """Whether it is never torn over two sheets."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +55,7 @@ class SheetView:
     back: LinkView
     answers: bool
     """Whether the answers are printed."""
-    stops: tuple[StopView, ...]
+    stops: tuple[StopOnSheet, ...]
     """In the order of the lesson; what is only watched is left out."""
     practice: tuple[PracticeView, ...]
     qr: Markup

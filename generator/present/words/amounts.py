@@ -8,7 +8,7 @@ from fractions import Fraction
 from generator.compute.blocks import to_blocks
 from generator.compute.count import Count
 from generator.compute.gap import Gap
-from generator.compute.result import Holding
+from generator.compute.result import Holding, Row
 from generator.compute.rounding import whole
 from generator.model.measure import Measure
 from generator.present.views.amounts import BlocksView, HoldingView, WorkingView
@@ -59,6 +59,19 @@ def amount_words(holding: Holding, say: Say) -> str:
     if say.language == _WRITTEN_IN:
         return holding.item.amount or ""
     return f"{say.number(as_decimal(serving.times))} × {name.words}"
+
+
+def row_names(row: Row, say: Say) -> str:
+    """``Apple and Apple pie``."""
+    return say.listed(tuple(food_name(held, say) for held in row.sides))
+
+
+def weighed(held: Holding, say: Say) -> str:
+    """``1 medium apple, 182 g``: a food to have ready, with its weight where the amount does not say it."""
+    amount, name, grams = amount_words(held, say), food_name(held, say), weight(held, say)
+    if grams and not amount.endswith(" g"):
+        return say("recording_food_weighed", amount=amount, name=name, grams=grams)
+    return say("recording_food", amount=amount, name=name) if amount else name
 
 
 def weight(holding: Holding, say: Say) -> str:

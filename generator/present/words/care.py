@@ -21,6 +21,11 @@ def care_lines(result: LessonResult, say: Say) -> tuple[str, ...]:
     return (*lines, say("care_local"))
 
 
+def before_moving(say: Say) -> tuple[str, ...]:
+    """The room check and the stop signs, before anyone moves."""
+    return tuple(say(f"before_moving_{number}") for number in range(1, 5))
+
+
 def allergen_line(result: LessonResult, say: Say) -> str:
     """The major allergens the library knows of in the foods shown; empty where it knows none."""
     named = {allergen for food in _foods(result) for allergen in food.entry.allergens}

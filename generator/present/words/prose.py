@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from functools import cache
 
 from markdown_it import MarkdownIt
 from markupsafe import Markup
+
+_MARKS = re.compile(r"[*_`]+|\[([^\]]*)\]\([^)]*\)")
 
 
 def inline(text: str) -> Markup:
@@ -16,6 +19,11 @@ def inline(text: str) -> Markup:
 def blocks(text: str) -> Markup:
     """Paragraphs and lists."""
     return Markup(_parser().render(text))  # noqa: S704  # the parser escapes all HTML
+
+
+def plain(text: str) -> str:
+    """A text without its Markdown marks, its apostrophes rounded: for slides."""
+    return " ".join(_MARKS.sub(lambda found: found[1] or "", text).replace("'", "’").split())
 
 
 @cache

@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
+from decimal import Decimal
 
+from markupsafe import Markup
+
+from generator.model.moment import clock
 from generator.present.views.amounts import BlocksView
 
 
@@ -68,7 +73,7 @@ class MoveCount:
     count_is: str
     left_over: str
     """``5 kcal left over``, or empty."""
-    figures: tuple[str, ...]
+    figures: tuple[Markup, ...]
     """SVG of the two poses."""
 
 
@@ -103,5 +108,18 @@ class Slide:
 
     @property
     def layout(self) -> str:
-        """Name of the drawing in ``theme/slides.typ``, such as ``RowOfTwo``."""
-        return type(self.content).__name__
+        """Name of its drawing in ``theme/slides.typ`` and of its page, such as ``row-of-two``."""
+        return re.sub(r"(?<=[a-z])(?=[A-Z])", "-", type(self.content).__name__).lower()
+
+    @property
+    def at(self) -> str:
+        """When it begins, such as ``0:54``."""
+        return clock(Decimal(self.start) / 1000)
+
+    @property
+    def knots(self) -> tuple[str, ...]:
+        """A word for each knot of the thread: ``done``, ``here`` or ``ahead``."""
+        return tuple(
+            "done" if stop < self.stop else "here" if stop == self.stop else "ahead"
+            for stop in range(self.stops)
+        )

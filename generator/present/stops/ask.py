@@ -1,0 +1,68 @@
+"""An ask stop: a question, its hint and its answer on request."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from generator.model.stops.ask import AskStop
+from generator.present.recording.slides.slide import Question
+from generator.present.stops.in_lesson import StopInLesson
+from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.views.stop import Head
+from generator.present.words.prose import inline, plain
+from generator.present.words.say import Say
+
+
+@dataclass(frozen=True, slots=True)
+class AskView:
+    """A question with hint and reveal."""
+
+    head: Head
+    prompt: Markup
+    hint: Markup
+    """Empty where there is none."""
+    reveal: Markup
+
+
+def _view(told: StopInLesson[AskStop]) -> AskView:
+    stop = told.stop
+    return AskView(
+        head=told.head(),
+        prompt=inline(stop.prompt),
+        hint=inline(stop.hint) if stop.hint else Markup(""),
+        reveal=inline(stop.reveal),
+    )
+
+
+def _slides(told: StopInLesson[AskStop]) -> tuple[Question, ...]:
+    return (Question(told.plain_heading, plain(told.stop.prompt)),)
+
+
+def _task(told: StopInLesson[AskStop]) -> str:
+    return plain(told.stop.prompt)
+
+
+def _plan(view: AskView, say: Say) -> str:  # noqa: ARG001  # the same for every question
+    return say("plan_ask")
+
+
+KIND = StopKind(
+    stop=AskStop,
+    sees=AskView,
+    view=_view,
+    holds_player=False,
+    paper=Paper.WHOLE,
+    slides=_slides,
+    task=_task,
+    table=nothing,
+    plan=_plan,
+    answers=nothing,
+    discussion=nothing,
+    sources=nothing,
+    cards=nothing,
+    styles=(),
+    script=None,
+    read_aloud=(),
+)

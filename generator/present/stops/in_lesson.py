@@ -1,0 +1,55 @@
+"""A stop in its lesson: all that its pages, papers and slides are made from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Generic, TypeVar
+
+from generator.compute.result import LessonResult
+from generator.model.stops.base import BaseStop
+from generator.present.views.stop import Head
+from generator.present.words.number import moment
+from generator.present.words.prose import plain
+from generator.present.words.say import Say
+
+S_co = TypeVar("S_co", bound=BaseStop, covariant=True)
+
+
+@dataclass(frozen=True, slots=True)
+class StopInLesson(Generic[S_co]):
+    """One stop, the numbers of its lesson, and the words they are put into."""
+
+    stop: S_co
+    index: int
+    """Its place among the stops, from 0."""
+    result: LessonResult
+    say: Say
+    to_root: str = ""
+    """Relative address of the site's root from the page that shows it: ``../``."""
+
+    @property
+    def id(self) -> str:
+        """Its address on the page."""
+        return self.result.lesson.stop_id(self.index)
+
+    @property
+    def heading(self) -> str:
+        """Its own title, or its kind's word."""
+        return self.stop.title or self.say(f"stop_{self.stop.kind}")
+
+    @property
+    def plain_heading(self) -> str:
+        """The heading where no Markdown is read: on slides."""
+        return plain(self.stop.title) if self.stop.title else self.heading
+
+    def head(self) -> Head:
+        """What its view begins with."""
+        at = None if self.stop.at is None else moment(self.stop.at)
+        return Head(kind=self.stop.kind, id=self.id, heading=self.heading, at=at)
+
+
+def in_lesson(
+    index: int, result: LessonResult, say: Say, to_root: str = ""
+) -> StopInLesson[BaseStop]:
+    """The stop at an index of a lesson."""
+    return StopInLesson(result.lesson.file.stops[index], index, result, say, to_root)

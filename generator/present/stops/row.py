@@ -1,0 +1,76 @@
+"""The rows of a gap calculator, and its total."""
+
+from __future__ import annotations
+
+from generator.compute.count import Count
+from generator.compute.gap import Gap
+from generator.compute.result import Comparison, Row
+from generator.model.measure import Measure
+from generator.model.stops.compare import CompareStop, Solve
+from generator.present.pictures.columns import columns
+from generator.present.pictures.number_line import number_line
+from generator.present.views.comparison import CountView, RowView, TotalView
+from generator.present.words.amounts import (
+    SIDE_KEYS,
+    blocks_view,
+    gap_working,
+    holding_view,
+)
+from generator.present.words.number import number, quantity
+from generator.present.words.say import Say, digits
+
+
+def row_view(place: int, row: Row, stop: CompareStop, say: Say) -> RowView:
+    """One row; its place is counted from 1."""
+    first, second = (
+        holding_view(held, side, stop.sides[side], stop.measure, say)
+        for side, held in enumerate(row.sides)
+    )
+    gap = row.gap
+    count = row.count if Solve.COUNT in stop.solve else None
+    return RowView(
+        id=f"{stop.id}-row-{place}",
+        number=place,
+        legend=say("row_legend", number=place, first=first.name, second=second.name),
+        first=first,
+        second=second,
+        gap=quantity(gap.size, stop.measure, say),
+        holder="" if gap.holder is None else stop.sides[gap.holder],
+        left=blocks_view(gap.size, say, in_tens=True),
+        left_key=SIDE_KEYS[gap.holder or 0],
+        line=number_line(gap, say),
+        ask_gap=Solve.GAP in stop.solve,
+        count=_count_view(count, stop.measure, say) if count else None,
+        hint=row_hint(gap, say),
+        working=gap_working(gap, count, stop.sides, stop.measure, say),
+        columns=columns(digits(gap.larger), digits(gap.smaller), digits(gap.size)),
+    )
+
+
+def _count_view(count: Count, measure: Measure, say: Say) -> CountView:
+    left = say.quantity(count.left_over, measure) if count.left_over else ""
+    return CountView(number(count.whole, say), number(count.per, say), left)
+
+
+def row_hint(gap: Gap, say: Say) -> str:
+    """The first step, without the answer."""
+    if gap.holder is None:
+        return say("row_hint_even")
+    return say("row_hint", larger=say.number(gap.larger), smaller=say.number(gap.smaller))
+
+
+def total_view(comparison: Comparison, say: Say) -> TotalView:
+    """Both totals and their gap."""
+    stop, total = comparison.stop, comparison.total
+    working = gap_working(total, None, stop.sides, stop.measure, say)
+    sums = tuple(
+        " + ".join(say.number(row.sides[side].shown.value) for row in comparison.rows)
+        + f" = {say.number(value)}"
+        for side, value in enumerate((total.first, total.second))
+    )
+    return TotalView(
+        first=quantity(total.first, stop.measure, say),
+        second=quantity(total.second, stop.measure, say),
+        gap=quantity(total.size, stop.measure, say),
+        working=type(working)((*sums, *working.lines), working.says),
+    )

@@ -1,0 +1,72 @@
+"""A watch stop: a stretch of the video."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from generator.model.moment import clock
+from generator.model.stops.watch import WatchStop
+from generator.present.recording.slides.slide import Line
+from generator.present.recording.spoken import paragraphs
+from generator.present.stops.in_lesson import StopInLesson
+from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.views.stop import Head
+from generator.present.words.prose import plain
+from generator.present.words.say import Say
+
+
+@dataclass(frozen=True, slots=True)
+class WatchView:
+    """A stretch of the video."""
+
+    head: Head
+    until: str
+    """``0:40``"""
+    says: str
+    """``Watch from 0:00 to 0:40.``"""
+
+
+def _view(told: StopInLesson[WatchStop]) -> WatchView:
+    stop = told.stop
+    says = told.say("watch_from_to", start=clock(stop.start), end=clock(stop.end))
+    return WatchView(head=told.head(), until=clock(stop.end), says=says)
+
+
+def _slides(told: StopInLesson[WatchStop]) -> tuple[Line, ...]:
+    """A slide for each paragraph of the script; the lesson's first is headed by its title."""
+    title = told.plain_heading if told.index else plain(told.result.lesson.file.title)
+    lines = [_last_sentence(part) for part in paragraphs(told.stop.say or "")]
+    return tuple(Line(title, line) for line in lines or [""])
+
+
+def _last_sentence(paragraph: str) -> str:
+    return plain(re.split(r"(?<=[.?!]) ", paragraph)[-1])
+
+
+def _no_task(told: StopInLesson[WatchStop]) -> str:  # noqa: ARG001  # it never pauses
+    return ""
+
+
+def _plan(view: WatchView, say: Say) -> str:  # noqa: ARG001  # its own sentence serves
+    return view.says
+
+
+KIND = StopKind(
+    stop=WatchStop,
+    sees=WatchView,
+    view=_view,
+    holds_player=True,
+    paper=Paper.LEFT_OUT,
+    slides=_slides,
+    task=_no_task,
+    table=nothing,
+    plan=_plan,
+    answers=nothing,
+    discussion=nothing,
+    sources=nothing,
+    cards=nothing,
+    styles=(),
+    script=None,
+    read_aloud=("> p",),
+)

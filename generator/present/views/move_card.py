@@ -1,0 +1,44 @@
+"""A move with its count, on the page and on a card."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from generator.present.views.number import Number
+
+
+@dataclass(frozen=True, slots=True)
+class MoveCardView:
+    """A move with its count."""
+
+    id: str
+    """Id in the moves library."""
+    name: str
+    count: Number
+    """Whole counts."""
+    left_over: str
+    count_is: str
+    """``One count is one knee up.``"""
+    steps: tuple[str, ...]
+    seated: str
+    care: str
+    room: str
+    noise: str
+    pace: int
+    """Counts a minute."""
+    figures: tuple[Markup, ...]
+    """Line figures of the move."""
+    seated_figures: tuple[Markup, ...]
+    pictures: tuple[str, ...]
+    """Addresses of the figures as files, for pages that should stay small."""
+    seated_pictures: tuple[str, ...]
+    for_row: str
+    """``Apple and Apple pie: 320 ÷ 10``"""
+    row: str
+    """``Apple and Apple pie``"""
+    division: str
+    """``320 kcal ÷ 10``"""
+    asked_in: str
+    """Address of the row whose gap or count the learner works out; empty where that is not asked."""
