@@ -3,25 +3,16 @@
 from __future__ import annotations
 
 import json
-import random
-import shutil
 from collections.abc import Callable
-from decimal import Decimal
-from fractions import Fraction
 from pathlib import Path
-from typing import Any
 
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from generator.compute.count import count_moves
-from generator.compute.gap import Gap
-from generator.compute.mistakes import gap_answers, gap_mistake
 from tests.browser.still_page import ROOT, write_page
 
 EXAMPLES = ROOT / "tests" / "examples"
 ARITHMETIC = json.loads((EXAMPLES / "arithmetic.json").read_text(encoding="utf-8"))
-MISTAKES = json.loads((EXAMPLES / "mistakes.json").read_text(encoding="utf-8"))
 STORE = "plumline-1-circle/still"
 
 
@@ -30,83 +21,6 @@ def address(tmp_path: Path, serve: Callable[[Path], str]) -> str:
     """A still page, served."""
     write_page(tmp_path)
     return serve(tmp_path)
-
-
-@pytest.fixture
-def modules(tmp_path: Path, serve: Callable[[Path], str], page: Page) -> Page:
-    """A blank page beside the modules, which a test imports as they are written."""
-    shutil.copytree(ROOT / "theme" / "js", tmp_path / "js")
-    (tmp_path / "index.html").write_text("<!doctype html><title>Blank</title>", encoding="utf-8")
-    page.goto(serve(tmp_path))
-    return page
-
-
-def run(page: Page, module: str, name: str, calls: list[list[Any]]) -> list[Any]:
-    """Call an exported function once for each list of arguments."""
-    script = "async ([path, name, calls]) => { const all = await import(path); return calls.map((words) => all[name](...words)); }"
-    found = page.evaluate(script, [f"/js/{module}", name, calls])
-    assert isinstance(found, list)
-    return found
-
-
-def tenths(number: str) -> float:
-    return float(Decimal(number) * 10)
-
-
-def test_answers_are_read_kindly(modules: Page) -> None:
-    cases = ARITHMETIC["reading"]
-    found = run(
-        modules,
-        "gap-arithmetic.js",
-        "readTenths",
-        [[case["text"], case["language"]] for case in cases],
-    )
-    assert dict(zip([case["title"] for case in cases], found, strict=True)) == {
-        case["title"]: case["tenths"] for case in cases
-    }
-
-
-def test_wrong_gaps_are_read_as_python_reads_them(modules: Page) -> None:
-    cases = MISTAKES["gap"]
-    calls = [
-        [tenths(case["larger"]), tenths(case["smaller"]), tenths(case["answer"])] for case in cases
-    ]
-    assert run(modules, "mistakes.js", "gapMistake", calls) == [
-        case["mistake"] or "" for case in cases
-    ]
-
-
-def test_wrong_counts_are_read_as_python_reads_them(modules: Page) -> None:
-    cases = MISTAKES["count"]
-    calls = [[tenths(case["gap"]), tenths(case["per"]), tenths(case["answer"])] for case in cases]
-    assert run(modules, "mistakes.js", "countMistake", calls) == [
-        case["mistake"] or "" for case in cases
-    ]
-
-
-def test_python_and_the_page_agree_on_what_no_example_holds(modules: Page) -> None:
-    """Two thousand subtractions of tenths, each with the answer of one of its mistakes."""
-    chance = random.Random(1978)  # noqa: S311 - nothing secret: a seed, so that a failure comes back
-    calls: list[list[Any]] = []
-    for _ in range(2000):
-        bottom, top = sorted(chance.choices(range(0, 20_000, chance.choice([5, 10, 100])), k=2))
-        answers = [answer for made in gap_answers(top, bottom).values() for answer in made]
-        calls.append([top, bottom, float(chance.choice(answers))])
-    exact = [[Decimal(str(number)) / 10 for number in call] for call in calls]
-    assert run(modules, "mistakes.js", "gapMistake", calls) == [
-        gap_mistake(*numbers) or "" for numbers in exact
-    ]
-
-
-@pytest.mark.parametrize("case", ARITHMETIC["rows"], ids=lambda case: case["title"])
-def test_rows_worked_out_by_hand_are_what_python_works_out(case: dict[str, Any]) -> None:
-    gap = Gap(Decimal(case["first"]), Decimal(case["second"]), exact=Fraction(0))
-    count = count_moves(gap.size, Decimal(case["per"]))
-    assert (gap.size, count.whole, count.left_over) == (
-        Decimal(case["gap"]),
-        case["count"],
-        Decimal(case["left"]),
-    )
 
 
 def test_every_row_worked_out_by_hand_is_right_on_the_page(address: str, page: Page) -> None:

@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-import json
 import re
-import shutil
 from collections.abc import Callable, Iterator
 from pathlib import Path
-from typing import Any
 
 import pytest
 from playwright.sync_api import Browser, Locator, Page, Route, expect
@@ -19,7 +16,6 @@ Axe = Callable[[Page], list[str]]
 
 LESSON = "river-walk"
 THERE = "https://films.example/watch/17"
-CASES = json.loads((ROOT / "tests/examples/transcript.json").read_text("utf-8"))
 NEAR = 0.5
 """Seconds a video may have run on before it was looked at."""
 
@@ -138,35 +134,6 @@ def test_what_is_said_can_be_read_with_the_captions_off(lesson: Page) -> None:
     summary(lesson, "Read along").press("Enter")
     expect(lesson.locator(".said button").first).to_be_visible()
     assert lesson.evaluate("document.querySelector('video').textTracks[0].mode") == "hidden"
-
-
-def test_captions_become_sentences(page: Page, tmp_path: Path, serve: Serve) -> None:
-    """The page of all that is said is held to the same cases."""
-    shutil.copy(ROOT / "theme/js/transcript-lines.js", tmp_path)
-    (tmp_path / "index.html").write_text("<!doctype html><title>Blank</title>", "utf-8")
-    page.goto(serve(tmp_path))
-    made: list[Any] = page.evaluate(
-        """async (cases) => {
-        const { sentences } = await import("/transcript-lines.js");
-        return cases.map(({cues}) => sentences(cues.map(([startTime, text]) => ({startTime, text})))
-          .map(({startTime, text}) => [startTime, text]));
-      }""",
-        CASES,
-    )
-    assert made == [case["lines"] for case in CASES]
-
-
-@pytest.mark.parametrize(
-    ("seconds", "text"), [(0, "0:00"), (69.9, "1:09"), (600, "10:00"), (3661, "1:01:01")]
-)
-def test_times_are_told_as_on_the_page(
-    page: Page, tmp_path: Path, serve: Serve, seconds: float, text: str
-) -> None:
-    shutil.copy(ROOT / "theme/js/transcript-lines.js", tmp_path)
-    (tmp_path / "index.html").write_text("<!doctype html><title>Blank</title>", "utf-8")
-    page.goto(serve(tmp_path))
-    clock = "async (seconds) => (await import('/transcript-lines.js')).clock(seconds)"
-    assert page.evaluate(clock, seconds) == text
 
 
 def gone(route: Route) -> None:

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import json
 import re
-import shutil
 from collections.abc import Callable
 from pathlib import Path
 
@@ -12,21 +10,10 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from generator.compute.practice import practice_problems
-from tests.site_project import ROOT
 
-EXAMPLES = json.loads((ROOT / "tests" / "examples" / "practice.json").read_text(encoding="utf-8"))
 Serve = Callable[[Path], str]
 LESSON = "river-walk"
 SUM = re.compile(r"([\d,]+) − ([\d,]+) =")
-
-
-@pytest.fixture
-def modules(tmp_path: Path, serve: Serve, page: Page) -> Page:
-    """A blank page beside the modules."""
-    shutil.copytree(ROOT / "theme" / "js", tmp_path / "js")
-    (tmp_path / "index.html").write_text("<!doctype html><title>Blank</title>", encoding="utf-8")
-    page.goto(serve(tmp_path))
-    return page
 
 
 @pytest.fixture
@@ -43,28 +30,6 @@ def sums(page: Page) -> list[tuple[int, int]]:
 
 def made(seed: str, largest: int, number: int) -> list[tuple[int, int]]:
     return [(one.larger, one.smaller) for one in practice_problems(seed, largest, number)]
-
-
-def test_the_browser_draws_as_python_does(modules: Page) -> None:
-    found = modules.evaluate(
-        """async ({hash, shifts, problems}) => {
-          const all = await import('/js/practice-numbers.js');
-          return [
-            hash.map(({text}) => all.hashOf(text)),
-            shifts.map(({before}) => all.shifted(before)),
-            problems.map(({seed, largest, problems}) => {
-              const made = all.practiceProblems(seed, largest);
-              return problems.map(() => made.next().value).map(({larger, smaller}) => [larger, smaller]);
-            }),
-          ];
-        }""",
-        EXAMPLES,
-    )
-    assert found == [
-        [case["hash"] for case in EXAMPLES["hash"]],
-        [case["after"] for case in EXAMPLES["shifts"]],
-        [case["problems"] for case in EXAMPLES["problems"]],
-    ]
 
 
 def test_more_problems_come_and_nothing_shifts(page: Page, address: str) -> None:

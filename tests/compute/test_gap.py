@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
+import json
 from decimal import Decimal
 from fractions import Fraction
+from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from generator.compute.count import count_moves
 from generator.compute.gap import Gap, total_gap
 from generator.compute.label import label_value
 from generator.model.measure import Measure
 from tests.project import library
 
+EXAMPLES = Path(__file__).parents[1] / "examples"
+ROWS = json.loads((EXAMPLES / "arithmetic.json").read_text("utf-8"))["rows"]
 SHOWN = st.integers(0, 40_000).map(lambda halves: Decimal(halves) / 2)
 GAPS = st.tuples(SHOWN, SHOWN).map(lambda pair: Gap(*pair, Fraction(pair[0] - pair[1])))
 
@@ -78,3 +84,12 @@ def test_the_order_of_rounding_on_ground_beef() -> None:
     gap = Gap(lean_side.value, other.value, lean_side.exact - other.exact)
     assert (lean_side.value, other.value, gap.size, gap.holder) == (180, 230, 50, 1)
     assert abs(gap.exact) == Fraction("45.05")
+
+
+@pytest.mark.parametrize("case", ROWS, ids=lambda case: str(case["title"]))
+def test_rows_worked_out_by_hand_are_what_python_works_out(case: dict[str, Any]) -> None:
+    """The browser's arithmetic is held to the same rows, in tests/node/."""
+    gap = Gap(Decimal(case["first"]), Decimal(case["second"]), exact=Fraction(0))
+    count = count_moves(gap.size, Decimal(case["per"]))
+    wanted = Decimal(case["gap"]), case["count"], Decimal(case["left"])
+    assert (gap.size, count.whole, count.left_over) == wanted
