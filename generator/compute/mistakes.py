@@ -23,7 +23,7 @@ _Column = Callable[[int, int, int], int]
 
 
 class Mistake(StrEnum):
-    """A way to a wrong answer; the value is the end of its text's key, ``later_play_smaller_from_larger``."""
+    """A way to a wrong answer; the value is the end of its text's key, ``not_yet_smaller_from_larger``."""
 
     SMALLER_FROM_LARGER = "smaller_from_larger"
     """In each place the smaller digit is taken from the larger: 63 − 29 = 46."""

@@ -65,7 +65,7 @@ def site_with(folder: Path, words: str, interface: str) -> Path:
     site.write_text(yaml.safe_dump(settings, allow_unicode=True), "utf-8")
     names = project / "site_data/words/en.yaml"
     texts = yaml.safe_load(names.read_text("utf-8")) | dict.fromkeys(
-        ("js_right", "hint", "check"), interface
+        ("right", "hint", "check"), interface
     )
     names.write_text(yaml.safe_dump(texts, allow_unicode=True), "utf-8")
     return build_project(project)
@@ -110,7 +110,7 @@ def test_they_cannot_end_the_block_of_words(hostile: Path) -> None:
     root = read_page(hostile / "small/index.html")
     scripts = [each for each in root.iter("script") if each.get("id") == "words"]
     assert len(scripts) == 1
-    assert json.loads(scripts[0].text or "")["js_right"] == UNBRACED
+    assert json.loads(scripts[0].text or "")["right"] == UNBRACED
 
 
 @pytest.mark.parametrize(

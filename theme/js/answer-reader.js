@@ -1,6 +1,6 @@
 import { readTenths, restingPlace, writeTenths } from "./gap-arithmetic.js";
 import { countMistake, gapMistake } from "./mistakes.js";
-import { tell } from "./tell.js";
+import { keys, say } from "./say.js";
 
 /**
  * An entry that is not right yet. Numbers are in tenths.
@@ -14,6 +14,32 @@ import { tell } from "./tell.js";
  */
 
 /**
+ * What is said of each mistake of mistakes.js, and where none is seen.
+ * @type {Record<string, string> & { unread: string }}
+ */
+const NOT_YET = keys({
+  unread: "not_yet_unread",
+  gap_step: "not_yet_gap_step",
+  gap_look: "not_yet_gap_look",
+  count_step: "not_yet_count_step",
+  smaller_from_larger: "not_yet_smaller_from_larger",
+  no_decrement: "not_yet_no_decrement",
+  zero_gives_digit: "not_yet_zero_gives_digit",
+  zero_gives_zero: "not_yet_zero_gives_zero",
+  across_zero: "not_yet_across_zero",
+  added: "not_yet_added",
+  forgot_to_divide: "not_yet_forgot_to_divide",
+  multiplied: "not_yet_multiplied",
+  took_one_away: "not_yet_took_one_away",
+  moved_zero: "not_yet_moved_zero",
+  counted_left_over: "not_yet_counted_left_over",
+  dropped_zero: "not_yet_dropped_zero",
+  kept_zero: "not_yet_kept_zero",
+  ten_off: "not_yet_ten_off",
+  hundred_off: "not_yet_hundred_off",
+});
+
+/**
  * Says what led to a wrong answer and what the next smaller step is.
  * @param {Entry} entry
  */
@@ -23,19 +49,8 @@ export function notYet({ larger, smaller, per, counting, text }) {
   const rest = restingPlace(smaller, larger);
   const numbers = Object.entries({ larger, smaller, per, rest, gap: larger - smaller });
   const written = Object.fromEntries(numbers.map(([name, number]) => [name, writeTenths(number, language)]));
-  if (!text.trim()) return tell(counting ? "play_count_empty" : "play_gap_empty", written);
-  if (tenths === null) return tell("play_unread", written);
-  if (counting) return tell(`play_${countMistake(larger - smaller, per, tenths) || "count_step"}`, written);
-  return tell(`play_${gapMistake(larger, smaller, tenths) || (rest ? "gap_step" : "gap_look")}`, written);
-}
-
-/**
- * Answers the rows that ask with `not-yet`.
- * @param {EventTarget} page
- */
-export function readAnswers(page) {
-  page.addEventListener("not-yet", (event) => {
-    const { detail } = /** @type {CustomEvent} */ (event);
-    detail.says = notYet(detail);
-  });
+  if (!text.trim()) return counting ? say("not_yet_count_empty", written) : say("not_yet_gap_empty", written);
+  if (tenths === null) return say("not_yet_unread", written);
+  if (counting) return say(NOT_YET[countMistake(larger - smaller, per, tenths) || "count_step"] ?? NOT_YET.unread, written);
+  return say(NOT_YET[gapMistake(larger, smaller, tenths) || (rest ? "gap_step" : "gap_look")] ?? NOT_YET.unread, written);
 }

@@ -1,23 +1,25 @@
+import { LiveElement } from "./live-element.js";
 import { loadScript } from "./load-script.js";
-import { say } from "./words.js";
+import { say } from "./say.js";
 
 /**
  * Draws the figure to explore, on request: nothing of it is loaded before. The table with its
  * numbers stays, whatever happens.
  */
-export class GapChart extends HTMLElement {
+export class GapChart extends LiveElement {
   static define() {
     customElements.define("gap-chart", this);
   }
 
-  connectedCallback() {
+  /** @param {AbortSignal} signal */
+  connected(signal) {
     const button = this.querySelector("button");
     if (!button || location.protocol === "file:") return; // from a folder no data can be fetched
-    const status = document.createElement("p");
+    const status = this.querySelector("[role=status]") ?? document.createElement("p");
     status.setAttribute("role", "status");
     button.after(status);
     button.hidden = false;
-    button.addEventListener("click", async () => {
+    const explore = async () => {
       status.textContent = say("chart_wait");
       try {
         await this.draw();
@@ -26,7 +28,8 @@ export class GapChart extends HTMLElement {
       } catch {
         status.textContent = say("chart_failed");
       }
-    });
+    };
+    button.addEventListener("click", explore, { signal });
   }
 
   async draw() {

@@ -1,12 +1,14 @@
 import { button } from "./button.js";
+import { LiveElement } from "./live-element.js";
 import { bytesOf, canKeep, Kept } from "./kept.js";
-import { megabytes, tell } from "./tell.js";
+import { megabytes } from "./megabytes.js";
+import { say } from "./say.js";
 
 /**
  * Keeps this lesson on the device, for where there is no network: says how large it is, shows how
  * far it has come, offers a newer version quietly, and takes everything away again.
  */
-export class KeepLesson extends HTMLElement {
+export class KeepLesson extends LiveElement {
   static define() {
     customElements.define("keep-lesson", this);
   }
@@ -17,13 +19,14 @@ export class KeepLesson extends HTMLElement {
   told = document.createElement("p");
   buttons = document.createElement("p");
 
-  connectedCallback() {
-    if (!canKeep()) return;
+  /** @param {AbortSignal} signal */
+  connected(signal) {
+    if (!canKeep() || this.box.isConnected) return;
     this.told.setAttribute("role", "status");
     this.buttons.className = "buttons";
     this.box.append(this.summary, this.told, this.buttons);
-    this.box.addEventListener("toggle", () => this.box.open && !this.buttons.hasChildNodes() && this.offer());
-    this.summary.textContent = tell("keep");
+    this.box.addEventListener("toggle", () => this.box.open && !this.buttons.hasChildNodes() && this.offer(), { signal });
+    this.summary.textContent = say("keep");
     this.append(this.box);
     this.hidden = false;
     this.begin();
@@ -33,20 +36,20 @@ export class KeepLesson extends HTMLElement {
   async begin() {
     const here = await this.kept.list();
     if (!here) return;
-    this.summary.textContent = tell("keep_kept");
+    this.summary.textContent = say("keep_kept");
     await this.offer();
   }
 
   async offer() {
     const here = await this.kept.list();
     const list = await this.newest();
-    if (here && (!list || list.version === here.version)) this.show(tell("keep_is_kept", { size: megabytes(bytesOf(here.files)) }), this.removing());
-    else if (!list) this.show(tell("keep_no_list"), this.again("keep_again", () => this.offer()));
+    if (here && (!list || list.version === here.version)) this.show(say("keep_is_kept", { size: megabytes(bytesOf(here.files)) }), this.removing());
+    else if (!list) this.show(say("keep_no_list"), this.again(say("keep_again"), () => this.offer()));
     else {
       const size = megabytes(bytesOf(await this.kept.missing(list)));
-      if (here) this.summary.textContent = tell("keep_newer");
-      const start = this.again(here ? "keep_renew" : "keep_it", () => this.store(list));
-      this.show(tell(here ? "keep_is_newer" : "keep_size", { size }), start, ...(here ? [this.removing()] : []));
+      if (here) this.summary.textContent = say("keep_newer");
+      const start = this.again(here ? say("keep_renew") : say("keep_it"), () => this.store(list));
+      this.show(here ? say("keep_is_newer", { size }) : say("keep_size", { size }), start, ...(here ? [this.removing()] : []));
     }
   }
 
@@ -54,14 +57,14 @@ export class KeepLesson extends HTMLElement {
   async store(list) {
     const all = bytesOf(list.files);
     const bar = document.createElement("progress");
-    bar.setAttribute("aria-label", tell("keep_storing"));
-    this.show(tell("keep_storing"), bar);
+    bar.setAttribute("aria-label", say("keep_storing"));
+    this.show(say("keep_storing"), bar);
     let come = 0;
     try {
       // Worker and page share one root: the worker may not answer above its own folder.
       await navigator.serviceWorker.register(this.dataset.worker ?? "");
       await this.kept.keep(list, (bytes) => (bar.value = Math.min((come += bytes) / all, 1)));
-      this.summary.textContent = tell("keep_kept");
+      this.summary.textContent = say("keep_kept");
       await this.offer();
     } catch (failed) {
       await this.fail(list, failed instanceof DOMException && failed.name === "QuotaExceededError");
@@ -76,13 +79,13 @@ export class KeepLesson extends HTMLElement {
    */
   async fail(list, isFull) {
     if (isFull) await this.kept.dropUnfinished();
-    this.show(tell(isFull ? "keep_full" : "keep_failed"), this.again("keep_again", () => this.store(list)));
+    this.show(isFull ? say("keep_full") : say("keep_failed"), this.again(say("keep_again"), () => this.store(list)));
   }
 
   async remove() {
     await this.kept.remove();
-    this.summary.textContent = tell("keep");
-    this.show(tell("keep_removed"), this.again("keep_again", () => this.offer()));
+    this.summary.textContent = say("keep");
+    this.show(say("keep_removed"), this.again(say("keep_again"), () => this.offer()));
     this.summary.focus();
   }
 
@@ -98,17 +101,17 @@ export class KeepLesson extends HTMLElement {
   }
 
   /**
-   * @param {string} key of the button's text
+   * @param {string} text of the button
    * @param {() => void} then
    */
-  again(key, then) {
-    const made = button(tell(key));
+  again(text, then) {
+    const made = button(text);
     made.addEventListener("click", then);
     return made;
   }
 
   removing() {
-    return this.again("keep_remove", () => this.remove());
+    return this.again(say("keep_remove"), () => this.remove());
   }
 
   /**

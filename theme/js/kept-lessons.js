@@ -1,6 +1,7 @@
 import { button } from "./button.js";
 import { bytesOf, canKeep, everyKept } from "./kept.js";
-import { megabytes, tell } from "./tell.js";
+import { megabytes } from "./megabytes.js";
+import { say } from "./say.js";
 
 /** Lists the lessons that are kept on this device, each with the way to it and a button that removes it. */
 export class KeptLessons extends HTMLElement {
@@ -12,7 +13,7 @@ export class KeptLessons extends HTMLElement {
     if (!canKeep()) return;
     const heading = document.createElement("h2");
     heading.tabIndex = -1;
-    heading.textContent = tell("kept_here");
+    heading.textContent = say("kept_here");
     const list = document.createElement("ul");
     const root = new URL(this.dataset.root || ".", location.href);
     for (const [kept, { title, files }] of await everyKept(root)) list.append(this.line(kept, title, bytesOf(files)));
@@ -30,8 +31,8 @@ export class KeptLessons extends HTMLElement {
     const link = document.createElement("a");
     link.href = new URL("index.html", kept.folder).href;
     link.textContent = title;
-    const remove = button(tell("keep_remove"));
-    remove.setAttribute("aria-label", tell("kept_remove", { title }));
+    const remove = button(say("keep_remove"));
+    remove.setAttribute("aria-label", say("kept_remove", { title }));
     remove.addEventListener("click", async () => {
       await kept.remove();
       line.remove();

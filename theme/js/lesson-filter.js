@@ -1,29 +1,32 @@
 import { isWanted, readChoice, writeChoice } from "./lesson-choice.js";
-import { tell } from "./tell.js";
+import { LiveElement } from "./live-element.js";
+import { say } from "./say.js";
 
 /**
  * Narrows the list of lessons by what is chosen above it. The choice stands in the address, so
  * that a link to it can be sent.
  */
-export class LessonFilter extends HTMLElement {
+export class LessonFilter extends LiveElement {
   static define() {
     customElements.define("lesson-filter", this);
   }
 
-  form = this.querySelector("form");
-  told = this.querySelector("[role=status]");
-  rows = [...document.querySelectorAll(/** @type {"li"} */ (".lessons > li"))].map((row) => ({ row, lesson: listed(row) }));
+  /** @type {{ row: HTMLElement, lesson: import("./lesson-choice.js").Listed }[]} */
+  rows = [];
 
-  connectedCallback() {
-    const { form } = this;
+  /** @param {AbortSignal} signal */
+  connected(signal) {
+    const form = this.querySelector("form");
     if (!form) return;
     form.hidden = false;
-    form.addEventListener("change", () => {
+    this.rows = [...document.querySelectorAll(/** @type {"li"} */ (".lessons > li"))].map((row) => ({ row, lesson: listed(row) }));
+    const chosen = () => {
       history.replaceState(null, "", `#${writeChoice(this.chosen())}`);
       this.show();
-    });
-    form.addEventListener("submit", (event) => event.preventDefault());
-    addEventListener("hashchange", () => this.take());
+    };
+    form.addEventListener("change", chosen, { signal });
+    form.addEventListener("submit", (event) => event.preventDefault(), { signal });
+    addEventListener("hashchange", () => this.take(), { signal });
     this.take();
   }
 
@@ -48,7 +51,8 @@ export class LessonFilter extends HTMLElement {
       row.hidden = !isWanted(lesson, wanted);
       if (!row.hidden) n += 1;
     }
-    if (this.told) this.told.textContent = tell(n ? "lessons" : "lessons_none", { n });
+    const told = this.querySelector("[role=status]");
+    if (told) told.textContent = n ? say("lessons", { n }) : say("lessons_none");
   }
 }
 

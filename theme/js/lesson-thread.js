@@ -1,13 +1,15 @@
 import { announce, unseen } from "./announce.js";
+import { tellOf } from "./events.js";
+import { LiveElement } from "./live-element.js";
 import { Progress } from "./progress.js";
+import { say } from "./say.js";
 import { lessonStore } from "./store.js";
-import { say } from "./words.js";
 
 /**
  * Fills the knots of the stops that are done and hangs the plum where the learner is. Whatever a
  * learner did in this lesson can be cleared, which sends `lesson-cleared` to this element.
  */
-export class LessonThread extends HTMLElement {
+export class LessonThread extends LiveElement {
   static define() {
     customElements.define("lesson-thread", this);
   }
@@ -17,57 +19,75 @@ export class LessonThread extends HTMLElement {
   /** @type {HTMLElement[]} */
   stops = [];
 
-  connectedCallback() {
+  /** @param {AbortSignal} signal */
+  connected(signal) {
     this.stops = [...this.querySelectorAll(/** @type {"section"} */ (".stop"))];
     this.progress.stops = this.stops.map(({ id }) => id);
-    this.listen();
+    this.listen(signal);
     this.show();
-    if (!document.querySelector("pause-player")) this.offerWayOn();
+    if (!document.querySelector("pause-player")) this.offerWayOn(signal);
   }
 
-  /** Without a video the way on from a stop leads to the next one. */
-  offerWayOn() {
+  /**
+   * Without a video the way on from a stop leads to the next one.
+   * @param {AbortSignal} signal
+   */
+  offerWayOn(signal) {
     for (const [index, stop] of this.stops.entries()) {
       const button = stop.querySelector("[data-go-on]");
       const next = this.stops[index + 1];
       if (button && next) {
         button.removeAttribute("hidden");
-        button.addEventListener("click", () => next.querySelector("h2")?.focus());
+        button.addEventListener("click", () => next.querySelector("h2")?.focus(), { signal });
       }
     }
   }
 
-  listen() {
-    this.on("focusin", (stop) => this.progress.isDone(stop.id) || this.visit(stop)); // the plum does not climb back
-    this.on("pause-reached", (stop) => {
-      this.finishWatched(this.stops.slice(0, this.stops.indexOf(stop)));
-      this.visit(stop);
-    });
-    this.on("ended", () => this.finishWatched(this.stops));
-    this.on("gap-found", (stop, row) => this.findRow(stop, row));
-    this.on("toggle", (stop, details) => {
-      if (details.matches("[data-working][open]")) this.findRow(stop, details);
-      if (details.matches(".stop-ask > [data-reveal][open]")) this.finish(stop);
-    });
-    this.on("click", (stop, button) => button.closest("[data-go-on]") && this.finish(stop));
+  /** @param {AbortSignal} signal */
+  listen(signal) {
+    const heard = {
+      focusin: (/** @type {HTMLElement} */ stop) => this.progress.isDone(stop.id) || this.visit(stop), // the plum does not climb back
+      "pause-reached": (/** @type {HTMLElement} */ stop) => this.reach(stop),
+      ended: () => this.finishWatched(this.stops),
+      "gap-found": (/** @type {HTMLElement} */ stop, /** @type {Element} */ row) => this.findRow(stop, row),
+      toggle: (/** @type {HTMLElement} */ stop, /** @type {Element} */ details) => this.lookInside(stop, details),
+      click: (/** @type {HTMLElement} */ stop, /** @type {Element} */ button) => button.closest("[data-go-on]") && this.finish(stop),
+    };
+    for (const [happened, then] of Object.entries(heard)) this.on(happened, then, signal);
     const clear = this.querySelector("[data-clear]");
     clear?.removeAttribute("hidden");
-    clear?.addEventListener("click", () => this.clear());
+    clear?.addEventListener("click", () => this.clear(), { signal });
+  }
+
+  /** @param {HTMLElement} stop where the video has halted */
+  reach(stop) {
+    this.finishWatched(this.stops.slice(0, this.stops.indexOf(stop)));
+    this.visit(stop);
+  }
+
+  /**
+   * @param {HTMLElement} stop
+   * @param {Element} details that were opened or closed
+   */
+  lookInside(stop, details) {
+    if (details.matches("[data-working][open]")) this.findRow(stop, details);
+    if (details.matches(".stop-ask > [data-reveal][open]")) this.finish(stop);
   }
 
   /**
    * Hears what happens inside a stop; on the way down, because `toggle` and `ended` do not bubble.
    * @param {string} happened
    * @param {(stop: HTMLElement, target: Element) => void} then
+   * @param {AbortSignal} signal
    */
-  on(happened, then) {
+  on(happened, then, signal) {
     this.addEventListener(
       happened,
       ({ target }) => {
         const stop = target instanceof Element && target.closest("section");
         if (stop) then(stop, target);
       },
-      true,
+      { signal, capture: true },
     );
   }
 
@@ -102,9 +122,9 @@ export class LessonThread extends HTMLElement {
   clear() {
     this.store.clear();
     for (const row of this.querySelectorAll("[data-found]")) row.removeAttribute("data-found");
-    this.dispatchEvent(new CustomEvent("lesson-cleared"));
+    tellOf(this, "lesson-cleared");
     this.show();
-    announce(say("cleared"));
+    announce(say("lesson_cleared"));
   }
 
   show() {
@@ -115,7 +135,7 @@ export class LessonThread extends HTMLElement {
       knot?.toggleAttribute("data-done", done);
       knot?.toggleAttribute("aria-current", here);
       if (here) knot?.setAttribute("aria-current", "step");
-      this.describe(stop, (done ? ` (${say("done")})` : "") + (here ? ` (${say("here")})` : ""));
+      this.describe(stop, (done ? ` (${say("knot_done")})` : "") + (here ? ` (${say("knot_here")})` : ""));
     }
   }
 

@@ -1,18 +1,19 @@
+import { LiveElement } from "./live-element.js";
 import { loadStyle } from "./load-style.js";
 import { make, makeButton } from "./make.js";
 import { PacerCount } from "./pacer-count.js";
 import { readMove, roomCheck } from "./pacer-move.js";
-import { tell } from "./tell.js";
+import { say } from "./say.js";
 
 /**
  * Counts a move along with the learner, in a window over the page: the room is looked at first,
  * once a visit; then the count; then a rest for as long as the learner likes.
  */
-export class MovePacer extends HTMLElement {
+export class MovePacer extends LiveElement {
   static define() {
     customElements.define("move-pacer", this);
     const pacer = new MovePacer();
-    document.addEventListener("count-along", ({ target }) => target instanceof HTMLElement && pacer.open(target));
+    document.addEventListener("count-along", ({ target }) => target instanceof HTMLElement && pacer.open(target)); // for as long as the page is there
   }
 
   /** @type {Promise<unknown> | undefined} */
@@ -24,11 +25,12 @@ export class MovePacer extends HTMLElement {
   /** @type {PacerCount | undefined} */
   count;
 
-  connectedCallback() {
+  /** @param {AbortSignal} signal */
+  connected(signal) {
     this.append(this.dialog);
     this.dialog.setAttribute("aria-labelledby", this.heading.id);
-    this.dialog.addEventListener("close", () => this.count?.halt());
-    document.addEventListener("visibilitychange", () => this.dialog.open && this.count?.look());
+    this.dialog.addEventListener("close", () => this.count?.halt(), { signal });
+    document.addEventListener("visibilitychange", () => this.dialog.open && this.count?.look(), { signal });
   }
 
   /** @param {HTMLElement} card */
@@ -37,18 +39,18 @@ export class MovePacer extends HTMLElement {
     if (!this.isConnected) document.body.append(this);
     const move = readMove(card);
     if (!this.dialog.open) this.dialog.showModal();
-    if (!move.count) return this.rest(move, tell("play_none"));
+    if (!move.count) return this.rest(move, say("pacer_none"));
     if (this.isRoomChecked || !roomCheck(move).length) return this.begin(move);
-    const ready = makeButton(tell("play_ready"), () => this.begin(move), "filled");
-    this.show(tell("play_room"), make("ul", {}, ...roomCheck(move)), row(ready, this.closing("play_not_now")));
+    const ready = makeButton(say("pacer_ready"), () => this.begin(move), "filled");
+    this.show(say("pacer_room"), make("ul", {}, ...roomCheck(move)), row(ready, this.closing(say("pacer_not_now"))));
   }
 
   /** @param {import("./pacer-move.js").Move} move */
   begin(move) {
     this.isRoomChecked = true;
     this.count?.halt();
-    this.count = new PacerCount(move, () => this.rest(move, tell("play_all", { count: String(move.count) })));
-    this.show(move.name, this.count.view, row(this.closing("play_close")));
+    this.count = new PacerCount(move, () => this.rest(move, say("pacer_all", { count: String(move.count) })));
+    this.show(move.name, this.count.view, row(this.closing(say("pacer_close"))));
     this.count.go.focus();
   }
 
@@ -59,11 +61,11 @@ export class MovePacer extends HTMLElement {
    */
   rest(move, text) {
     const { next, left } = move;
-    const further = next && makeButton(tell("play_next", { move: readMove(next).name }), () => this.open(next), "filled");
-    const again = move.count ? [makeButton(tell("play_again"), () => this.begin(move))] : [];
-    const leftOver = left ? [make("p", {}, tell("play_left", { left }))] : [];
-    const ways = further ? [further, ...again, this.closing("play_close")] : [this.closing("play_close", "filled"), ...again];
-    this.show(text, ...leftOver, make("p", {}, tell("play_rest")), row(...ways));
+    const further = next && makeButton(say("pacer_next", { move: readMove(next).name }), () => this.open(next), "filled");
+    const again = move.count ? [makeButton(say("pacer_again"), () => this.begin(move))] : [];
+    const leftOver = left ? [make("p", {}, say("pacer_left", { left }))] : [];
+    const ways = further ? [further, ...again, this.closing(say("pacer_close"))] : [this.closing(say("pacer_close"), "filled"), ...again];
+    this.show(text, ...leftOver, make("p", {}, say("pacer_rest")), row(...ways));
   }
 
   /**
@@ -77,11 +79,11 @@ export class MovePacer extends HTMLElement {
   }
 
   /**
-   * @param {string} key of what the button says
+   * @param {string} text
    * @param {string} [look]
    */
-  closing(key, look) {
-    return makeButton(tell(key), () => this.dialog.close(), look);
+  closing(text, look) {
+    return makeButton(text, () => this.dialog.close(), look);
   }
 }
 

@@ -3,7 +3,7 @@ import { Beeps } from "./pacer-beeps.js";
 import { atPace, dueAt, nextPace, numberAt, pause, run, still } from "./pacer-clock.js";
 import { figuresOf } from "./pacer-move.js";
 import { Store } from "./store.js";
-import { tell } from "./tell.js";
+import { say } from "./say.js";
 
 /**
  * The count of one move: large figures at the learner's pace, on a chair or standing, with soft
@@ -25,7 +25,7 @@ export class PacerCount {
   figures = make("div", { className: "poses" });
   pace = make("output");
   go = makeButton("", () => this.goOrPause(), "filled");
-  beepSwitch = makeSwitch(tell("play_beeps"), this.isOn("beeps"), (on) => this.set("beeps", on));
+  beepSwitch = makeSwitch(say("pacer_beeps"), this.isOn("beeps"), (on) => this.set("beeps", on));
 
   /**
    * @param {import("./pacer-move.js").Move} move
@@ -43,18 +43,18 @@ export class PacerCount {
 
   parts() {
     const { count } = this.move;
-    const slower = makeButton(tell("play_slower"), () => this.step(-1));
-    const faster = makeButton(tell("play_faster"), () => this.step(1));
+    const slower = makeButton(say("pacer_slower"), () => this.step(-1));
+    const faster = makeButton(say("pacer_faster"), () => this.step(1));
     return [
-      make("div", { className: "pacer-stage" }, this.figures, make("p", { className: "pacer-number" }, this.number, ` ${tell("play_of", { count: String(count) })}`)),
+      make("div", { className: "pacer-stage" }, this.figures, make("p", { className: "pacer-number" }, this.number, ` ${say("pacer_of", { count: String(count) })}`)),
       this.heard,
       this.state,
       make("p", { className: "buttons" }, this.go),
       make("p", { className: "pacer-pace" }, slower, this.pace, faster),
-      makeSwitch(tell("play_sitting"), this.isOn("sitting"), (on) => this.set("sitting", on)),
+      makeSwitch(say("pacer_sitting"), this.isOn("sitting"), (on) => this.set("sitting", on)),
       this.sitting,
       this.beepSwitch,
-      makeSwitch(tell("play_quiet"), this.isOn("quiet"), (on) => this.set("quiet", on)),
+      makeSwitch(say("pacer_quiet"), this.isOn("quiet"), (on) => this.set("quiet", on)),
       this.quiet,
     ];
   }
@@ -112,12 +112,12 @@ export class PacerCount {
     const { runs, pace } = this.pacing;
     const begun = this.shown > 0;
     const sitting = this.isOn("sitting");
-    this.go.textContent = tell(runs ? "play_pause" : begun ? "play_on" : "play_start");
-    this.state.textContent = runs && !begun ? tell("play_get_ready") : !runs && begun ? tell("play_paused", { number: String(this.shown) }) : "\u00a0";
-    this.pace.textContent = tell("play_pace", { pace: String(pace) });
+    this.go.textContent = runs ? say("pacer_pause") : begun ? say("pacer_on") : say("pacer_start");
+    this.state.textContent = runs && !begun ? say("pacer_get_ready") : !runs && begun ? say("pacer_paused", { number: String(this.shown) }) : "\u00a0";
+    this.pace.textContent = say("pacer_pace", { pace: String(pace) });
     this.figures.replaceChildren(...figuresOf(this.move, sitting));
     this.sitting.textContent = sitting ? this.move.sitting : "";
-    this.quiet.textContent = this.isOn("quiet") ? tell("play_quiet_says") : "";
+    this.quiet.textContent = this.isOn("quiet") ? say("pacer_quiet_says") : "";
     const box = this.beepSwitch.querySelector("input");
     if (box) box.disabled = this.isOn("quiet");
   }

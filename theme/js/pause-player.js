@@ -1,39 +1,43 @@
 import { announce } from "./announce.js";
+import { tellOf } from "./events.js";
+import { LiveElement } from "./live-element.js";
 import { watchForLoss } from "./missing-video.js";
 import { pauseBetween, untilNext } from "./pause-points.js";
+import { say } from "./say.js";
 import { Store } from "./store.js";
-import { say } from "./words.js";
 
 /**
  * Halts its video at each pause point, once, and moves to the stop that begins there; goes on when
  * the stop's button says so. A stop that is reached gets `pause-reached`. Where the video does not
  * come, it says so, and the stops lead on without it.
  */
-export class PausePlayer extends HTMLElement {
+export class PausePlayer extends LiveElement {
   static define() {
     customElements.define("pause-player", this);
   }
 
-  // The script runs when the page is read to its end: what the element holds is there already.
-  video = this.querySelector("video");
-  box = this.querySelector("input");
-  missing = this.querySelector("[data-missing]");
+  /** @type {HTMLInputElement | null} */
+  box = null;
   isMissing = false;
   /** @type {import("./pause-points.js").PausePoint[]} */
-  points = JSON.parse(this.dataset.pauses || "[]").map(([at = "", stop = ""]) => ({ at: Number(at), stop }));
+  points = [];
   /** @type {Set<string>} */
   passed = new Set();
   last = -1; // a pause at 0:00 is a pause too
 
-  connectedCallback() {
-    const { video } = this;
+  /** @param {AbortSignal} signal */
+  connected(signal) {
+    const video = this.querySelector("video");
     if (!video) return;
-    for (const happened of ["timeupdate", "ended", "seeked", "ratechange"]) video.addEventListener(happened, () => this.look(video));
-    video.addEventListener("play", () => this.watchFrames(video));
-    this.watchCues(video);
-    this.offerButtons(video);
-    this.offerSwitch();
-    watchForLoss(video, (isMissing) => this.tellLoss(isMissing));
+    this.points = JSON.parse(this.dataset.pauses || "[]").map(([at = "", stop = ""]) => ({ at: Number(at), stop }));
+    this.box = this.querySelector("input");
+    for (const happened of ["timeupdate", "ended", "seeked", "ratechange"]) video.addEventListener(happened, () => this.look(video), { signal });
+    video.addEventListener("play", () => this.watchFrames(video), { signal });
+    signal.addEventListener("abort", () => clearTimeout(this.timer));
+    this.watchCues(video, signal);
+    this.offerButtons(video, signal);
+    this.offerSwitch(signal);
+    watchForLoss(video, (isMissing) => this.tellLoss(isMissing), signal);
     if (!video.paused) this.watchFrames(video); // it was started before this script came
   }
 
@@ -56,13 +60,14 @@ export class PausePlayer extends HTMLElement {
   /**
    * In a hidden tab no picture is shown and clocks tick once a second; captions keep their time there too.
    * @param {HTMLVideoElement} video
+   * @param {AbortSignal} signal
    */
-  watchCues(video) {
+  watchCues(video, signal) {
     const track = video.addTextTrack("metadata");
     track.mode = "hidden";
     for (const { at } of this.points) {
       const cue = new VTTCue(at, at + 1, "");
-      cue.onenter = () => this.look(video);
+      cue.addEventListener("enter", () => this.look(video), { signal });
       track.addCue(cue);
     }
   }
@@ -86,8 +91,8 @@ export class PausePlayer extends HTMLElement {
     this.passed.add(stop);
     const section = document.getElementById(stop);
     const heading = section?.querySelector("h2");
-    section?.dispatchEvent(new CustomEvent("pause-reached", { bubbles: true }));
-    announce(say("paused", { stop: heading?.firstChild?.textContent ?? "" }));
+    tellOf(section, "pause-reached");
+    announce(say("video_paused", { stop: heading?.firstChild?.textContent ?? "" }));
     section?.scrollIntoView(); // the whole question, not its heading at the lower edge
     heading?.focus({ preventScroll: true });
   }
@@ -118,19 +123,29 @@ export class PausePlayer extends HTMLElement {
     video.play().catch(() => {}); // there may be no file; its controls say so
   }
 
-  /** @param {HTMLVideoElement} video */
-  offerButtons(video) {
+  /**
+   * @param {HTMLVideoElement} video
+   * @param {AbortSignal} signal
+   */
+  offerButtons(video, signal) {
     for (const button of document.querySelectorAll("[data-go-on], button[data-play-from]")) button.removeAttribute("hidden");
-    document.addEventListener("click", (event) => {
-      const asked = /** @type {Element} */ (event.target).closest(/** @type {"button"} */ ("[data-go-on], [data-play-from]"));
-      const section = asked?.closest("section");
-      const from = asked?.dataset.playFrom;
-      if (from && !this.isMissing) {
-        event.preventDefault(); // a link to the stop, where there is no video
-        if (!asked.closest("video-transcript")) video.focus(); // who reads stays with the reading
-        this.playAgainFrom(video, Number(from));
-      } else if (section && !from) this.goOn(video, section);
-    });
+    const asked = (/** @type {Event} */ event) => this.answerClick(video, event);
+    document.addEventListener("click", asked, { signal });
+  }
+
+  /**
+   * @param {HTMLVideoElement} video
+   * @param {Event} event
+   */
+  answerClick(video, event) {
+    const asked = /** @type {Element} */ (event.target).closest(/** @type {"button"} */ ("[data-go-on], [data-play-from]"));
+    const section = asked?.closest("section");
+    const from = asked?.dataset.playFrom;
+    if (from && !this.isMissing) {
+      event.preventDefault(); // a link to the stop, where there is no video
+      if (!asked.closest("video-transcript")) video.focus(); // who reads stays with the reading
+      this.playAgainFrom(video, Number(from));
+    } else if (section && !from) this.goOn(video, section);
   }
 
   /**
@@ -146,17 +161,21 @@ export class PausePlayer extends HTMLElement {
   /** @param {boolean} isMissing */
   tellLoss(isMissing) {
     this.isMissing = isMissing;
-    this.missing?.toggleAttribute("hidden", !isMissing);
-    if (isMissing) announce(this.missing?.textContent ?? "");
+    const sentence = this.querySelector("[data-missing]");
+    sentence?.toggleAttribute("hidden", !isMissing);
+    if (isMissing) announce(sentence?.textContent ?? "");
   }
 
-  /** Stopping at the pauses can be switched off, for all lessons on this device. */
-  offerSwitch() {
+  /**
+   * Stopping at the pauses can be switched off, for all lessons on this device.
+   * @param {AbortSignal} signal
+   */
+  offerSwitch(signal) {
     const { box } = this;
     if (!box) return;
     const store = new Store("player");
     box.checked = store.get("pauses") !== "off";
-    box.addEventListener("change", () => store.set("pauses", box.checked ? "on" : "off"));
+    box.addEventListener("change", () => store.set("pauses", box.checked ? "on" : "off"), { signal });
     box.closest("label")?.removeAttribute("hidden");
   }
 

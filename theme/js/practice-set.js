@@ -1,8 +1,9 @@
 import { notYet } from "./answer-reader.js";
+import { CheckedAnswer } from "./checked-answer.js";
 import { readTenths, writeTenths } from "./gap-arithmetic.js";
+import { LiveElement } from "./live-element.js";
 import { make } from "./make.js";
 import { practiceProblems } from "./practice-numbers.js";
-import { say } from "./words.js";
 
 const AT_ONCE = 12;
 
@@ -10,31 +11,36 @@ const AT_ONCE = 12;
  * Problems without end from a seed that stands in the page's address, so that a set can be shared;
  * each answer is read as those of a lesson's rows are. The first problems are in the page already.
  */
-export class PracticeSet extends HTMLElement {
+export class PracticeSet extends LiveElement {
   static define() {
     customElements.define("practice-set", this);
   }
 
   language = document.documentElement.lang;
-  pattern = this.querySelector("li")?.cloneNode(true);
+  /** @type {Node | undefined} */
+  pattern;
   problems = practiceProblems("", 100);
 
-  connectedCallback() {
+  /** @param {AbortSignal} signal */
+  connected(signal) {
+    this.pattern ??= this.querySelector("li")?.cloneNode(true);
     for (const waiting of this.querySelectorAll("[data-choose], [data-more]")) waiting.removeAttribute("hidden");
-    this.addEventListener("submit", (event) => {
-      event.preventDefault();
-      const form = /** @type {HTMLFormElement} */ (event.target);
-      if (form.matches("[data-choose]")) this.share(this.field("seed").value);
-      else this.check(form);
-    });
-    this.addEventListener("change", ({ target }) => {
-      if (target instanceof Element && target.closest("[data-choose]")) this.share(this.field("seed").value);
-    });
-    this.querySelector("[data-other]")?.addEventListener("click", () => this.share(freshSeed()));
-    this.querySelector("[data-more]")?.addEventListener("click", () => this.add().querySelector("input")?.focus());
-    this.querySelector("[data-print]")?.addEventListener("click", () => print());
-    window.addEventListener("hashchange", () => this.start());
+    const chosen = (/** @type {Event} */ { target }) => target instanceof Element && target.closest("[data-choose]") && this.share(this.field("seed").value);
+    this.addEventListener("submit", (event) => this.submitted(event), { signal });
+    this.addEventListener("change", chosen, { signal });
+    this.querySelector("[data-other]")?.addEventListener("click", () => this.share(freshSeed()), { signal });
+    this.querySelector("[data-more]")?.addEventListener("click", () => this.add().querySelector("input")?.focus(), { signal });
+    this.querySelector("[data-print]")?.addEventListener("click", () => print(), { signal });
+    window.addEventListener("hashchange", () => this.start(), { signal });
     this.start();
+  }
+
+  /** @param {SubmitEvent} event */
+  submitted(event) {
+    event.preventDefault();
+    const form = /** @type {HTMLFormElement} */ (event.target);
+    if (form.matches("[data-choose]")) this.share(this.field("seed").value);
+    else new PracticeAnswer(form).check();
   }
 
   /** Begins the set that the address names, or the lesson's own. */
@@ -88,15 +94,6 @@ export class PracticeSet extends HTMLElement {
     return [`${this.write(larger)} − ${this.write(smaller)} = `, make("b", {}, this.write(larger - smaller))];
   }
 
-  /** @param {HTMLFormElement} form with one problem */
-  check(form) {
-    const text = form.querySelector("input")?.value ?? "";
-    const [larger = 0, smaller = 0] = [form.dataset.larger, form.dataset.smaller].map((number) => Number(number) * 10);
-    const isRight = readTenths(text, this.language) === larger - smaller;
-    const right = `${say("right")} ${form.querySelector(".solved")?.textContent ?? ""}`;
-    form.querySelector("[data-band]")?.replaceChildren(isRight ? right : notYet({ larger, smaller, per: NaN, counting: false, text }));
-  }
-
   /** @param {number} number */
   write(number) {
     return writeTenths(number * 10, this.language);
@@ -108,6 +105,30 @@ export class PracticeSet extends HTMLElement {
    */
   field(name) {
     return /** @type {HTMLInputElement} */ (this.querySelector(`[name="${name}"]`));
+  }
+}
+
+/** The answer to one problem; it is not kept, for the set begins anew at every visit. */
+class PracticeAnswer extends CheckedAnswer {
+  isRight() {
+    return readTenths(this.text(), document.documentElement.lang) === this.number("larger") - this.number("smaller");
+  }
+
+  answer() {
+    return this.form.querySelector(".solved")?.textContent ?? "";
+  }
+
+  next() {
+    return notYet({ larger: this.number("larger"), smaller: this.number("smaller"), per: NaN, counting: false, text: this.text() });
+  }
+
+  text() {
+    return this.inputs[0]?.value ?? "";
+  }
+
+  /** @param {string} name of a number of the problem */
+  number(name) {
+    return Number(this.form.dataset[name]) * 10;
   }
 }
 

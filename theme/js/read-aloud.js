@@ -1,5 +1,5 @@
 import { pieces } from "./speakable.js";
-import { tell } from "./tell.js";
+import { say } from "./say.js";
 
 /**
  * Puts a button on each stop that reads it aloud, where the browser has a voice of this page's
@@ -32,8 +32,8 @@ export class ReadAloud {
       button.type = "button";
       button.className = "listen";
       button.setAttribute("aria-pressed", "false");
-      button.setAttribute("aria-label", tell("read_aloud"));
-      button.title = tell("read_aloud");
+      button.setAttribute("aria-label", say("read_aloud"));
+      button.title = say("read_aloud");
       button.addEventListener("click", () => (isPressed(button) ? this.stop() : this.read(stop, button)));
       stop.querySelector(".stop-head")?.append(button);
       this.buttons.push(button);

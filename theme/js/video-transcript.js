@@ -1,10 +1,11 @@
+import { LiveElement } from "./live-element.js";
 import { clock, lineAt, sentences } from "./transcript-lines.js";
 
 /**
  * The captions as lines to read beside the video: the line that is said is marked and kept in
  * sight, and each leads to its moment. Where no captions can be had, the link to them stays.
  */
-export class VideoTranscript extends HTMLElement {
+export class VideoTranscript extends LiveElement {
   static define() {
     customElements.define("video-transcript", this);
   }
@@ -14,17 +15,19 @@ export class VideoTranscript extends HTMLElement {
   /** @type {HTMLButtonElement[]} */
   buttons = [];
 
-  connectedCallback() {
+  /** @param {AbortSignal} signal */
+  connected(signal) {
     const details = this.closest("details");
     const video = this.closest("pause-player")?.querySelector("video");
     const source = video?.querySelector("track");
     if (!details || !video || !source) return;
-    source.addEventListener("load", () => this.fill(source.track, video));
-    details.addEventListener("toggle", () => {
+    source.addEventListener("load", () => this.fill(source.track, video), { signal });
+    const opened = () => {
       if (source.track.mode === "disabled") source.track.mode = "hidden"; // switched off, and read all the same
       this.fill(source.track, video);
-    });
-    video.addEventListener("timeupdate", () => this.follow(video.currentTime));
+    };
+    details.addEventListener("toggle", opened, { signal });
+    video.addEventListener("timeupdate", () => this.follow(video.currentTime), { signal });
     this.fill(source.track, video);
   }
 

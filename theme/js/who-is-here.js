@@ -1,6 +1,6 @@
 import { button } from "./button.js";
 import { clearLearner, shapeHere, Store } from "./store.js";
-import { tell } from "./tell.js";
+import { keys, say } from "./say.js";
 
 /** Shapes that stand for learners, drawn in a square of 24. */
 const DRAWN = {
@@ -9,6 +9,8 @@ const DRAWN = {
   triangle: "M12 3 22 20H2z",
   leaf: "M4 20C3 9 9 3 21 3c0 12-6 18-17 17z",
 };
+
+const SHAPES = keys({ circle: "shape_circle", square: "shape_square", triangle: "shape_triangle", leaf: "shape_leaf" });
 
 /**
  * Lets learners who share a device keep their work apart: each picks a shape, and no name. The
@@ -27,8 +29,8 @@ export class WhoIsHere {
   start(opening) {
     const opener = button(drawing(this.here));
     opener.className = "who";
-    opener.setAttribute("aria-label", tell("who_here", { shape: this.name(this.here) }));
-    opener.title = tell("who");
+    opener.setAttribute("aria-label", say("who_here", { shape: this.name(this.here) }));
+    opener.title = say("who");
     opener.addEventListener("click", () => this.window.showModal());
     opening.append(opener);
     this.fill();
@@ -38,17 +40,17 @@ export class WhoIsHere {
   fill() {
     const heading = document.createElement("h2");
     heading.id = "who";
-    heading.textContent = tell("who");
+    heading.textContent = say("who");
     const says = document.createElement("p");
-    says.textContent = tell("who_says");
+    says.textContent = say("who_says");
     const shapes = document.createElement("p");
     shapes.className = "shapes";
     shapes.append(...Object.keys(DRAWN).map((shape) => this.choice(shape)));
     const told = document.createElement("p");
     told.setAttribute("role", "status");
-    const clear = button(tell("who_clear", { shape: this.name(this.here) }));
+    const clear = button(say("who_clear", { shape: this.name(this.here) }));
     clear.addEventListener("click", () => this.clear(told));
-    const close = button(tell("close"));
+    const close = button(say("close"));
     close.classList.add("filled");
     close.addEventListener("click", () => this.window.close());
     this.window.setAttribute("aria-labelledby", "who");
@@ -71,12 +73,12 @@ export class WhoIsHere {
   clear(told) {
     clearLearner(this.here);
     /** @type {import("./lesson-thread.js").LessonThread | null} */ (document.querySelector("lesson-thread"))?.clear();
-    told.textContent = tell("who_cleared", { shape: this.name(this.here) });
+    told.textContent = say("who_cleared", { shape: this.name(this.here) });
   }
 
   /** @param {string} shape */
   name(shape) {
-    return tell(`shape_${shape}`);
+    return say(SHAPES[/** @type {keyof typeof SHAPES} */ (shape)] ?? SHAPES.circle);
   }
 }
 

@@ -31,7 +31,7 @@ def home_view(results: Iterable[LessonResult], intro: Markup, surround: Surround
         intro=below,
         filters=filters(lessons, surround.say),
         lessons=lessons,
-        count=surround.say("later_lessons", n=len(lessons)),
+        count=surround.say("lessons", n=len(lessons)),
     )
 
 

@@ -30,7 +30,7 @@ def take_home_name(lesson: str) -> str:
 def with_size(page: str, size: int, say: Say) -> str:
     """A page with the size of its take-home copy, in bytes, in its place."""
     megabytes = as_decimal(max(Fraction(size, _MEGABYTE), _LEAST), 1)
-    return page.replace(SIZE, say("later_size", size=say.number(megabytes)))
+    return page.replace(SIZE, say("size", size=say.number(megabytes)))
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,31 +1,29 @@
+import { LiveElement } from "../live-element.js";
+
 const NEXT = new Set([" ", "ArrowRight", "ArrowDown", "PageDown", "Enter"]);
 const BACK = new Set(["ArrowLeft", "ArrowUp", "PageUp"]);
 
 /** Shows slides one by one, full screen where the browser lets it; without it they are a long page. */
-export class FilmSlides extends HTMLElement {
+export class FilmSlides extends LiveElement {
   static define() {
     customElements.define("film-slides", this);
   }
 
   /** @type {HTMLElement[]} */
-  slides = [...this.querySelectorAll(".slide")].filter((slide) => slide instanceof HTMLElement);
+  slides = [];
   at = 0;
 
-  connectedCallback() {
+  /** @param {AbortSignal} signal */
+  connected(signal) {
+    this.slides = [...this.querySelectorAll(/** @type {"div"} */ (".slide"))];
     const button = this.querySelector("[data-show]");
     if (!button || !this.slides.length) return;
     button.removeAttribute("hidden");
-    button.addEventListener("click", () => this.open());
-    this.addEventListener("click", (event) => {
-      if (this.isShowing() && event.target !== button) this.go(this.at + 1);
-    });
-    document.addEventListener("keydown", this.pressed);
-    document.addEventListener("fullscreenchange", this.left);
-  }
-
-  disconnectedCallback() {
-    document.removeEventListener("keydown", this.pressed);
-    document.removeEventListener("fullscreenchange", this.left);
+    button.addEventListener("click", () => this.open(), { signal });
+    const next = (/** @type {Event} */ { target }) => this.isShowing() && target !== button && this.go(this.at + 1);
+    this.addEventListener("click", next, { signal });
+    document.addEventListener("keydown", this.pressed, { signal });
+    document.addEventListener("fullscreenchange", this.left, { signal });
   }
 
   pressed = (/** @type {KeyboardEvent} */ event) => {

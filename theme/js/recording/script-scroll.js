@@ -1,3 +1,4 @@
+import { LiveElement } from "../live-element.js";
 import { scriptPlace, wordsBefore, wordsRead } from "./scroll-place.js";
 
 const EYES = 0.4; // of the window's height: where the words being read stand
@@ -8,39 +9,36 @@ const USUAL = 2;
  * Moves a script up at a chosen pace, halting at each pause of the lesson. With reduced motion
  * nothing glides: the text steps to the next paragraph when its time has come.
  */
-export class ScriptScroll extends HTMLElement {
+export class ScriptScroll extends LiveElement {
   static define() {
     customElements.define("script-scroll", this);
   }
 
   /** @type {HTMLElement[]} */
-  parts = [...this.querySelectorAll("[data-words]")].filter((part) => part instanceof HTMLElement);
-  counts = this.parts.map((part) => Number(part.dataset.words));
+  parts = [];
+  /** @type {number[]} */
+  counts = [];
   words = 0;
   size = USUAL;
   current = -1;
   /** When the last step was taken; nothing while it halts. @type {number | undefined} */
   since;
 
-  connectedCallback() {
+  /** @param {AbortSignal} signal */
+  connected(signal) {
+    this.parts = [...this.querySelectorAll(/** @type {"div"} */ ("[data-words]"))];
+    this.counts = this.parts.map((part) => Number(part.dataset.words));
     const form = this.querySelector("form");
     if (!form || !this.parts.length) return;
     form.hidden = false;
     this.toggleAttribute("data-live", true);
-    form.addEventListener("submit", (event) => {
-      event.preventDefault();
-      this.toggle();
-    });
+    form.addEventListener("submit", (event) => (event.preventDefault(), this.toggle()), { signal });
     for (const button of this.querySelectorAll("[data-size]")) {
-      button.addEventListener("click", () => this.resize(Number(button.getAttribute("data-size"))));
+      button.addEventListener("click", () => this.resize(Number(button.getAttribute("data-size"))), { signal });
     }
-    document.addEventListener("keydown", this.pressed);
-    this.parts.forEach((part, index) => part.addEventListener("click", () => this.goTo(index)));
-  }
-
-  disconnectedCallback() {
-    document.removeEventListener("keydown", this.pressed);
-    this.halt();
+    document.addEventListener("keydown", this.pressed, { signal });
+    this.parts.forEach((part, index) => part.addEventListener("click", () => this.goTo(index), { signal }));
+    signal.addEventListener("abort", () => this.halt());
   }
 
   /** Space starts and halts wherever the focus is, but where space already does something. */

@@ -1,66 +1,71 @@
 import { announce } from "../../js/announce.js";
+import { hear, tellOf } from "../../js/events.js";
+import { LiveElement } from "../../js/live-element.js";
 import { bringPlay } from "../../js/play-loader.js";
+import { say } from "../../js/say.js";
 import { lessonStore } from "../../js/store.js";
-import { say } from "../../js/words.js";
 
 /**
  * Keeps the count of its move covered until its row was found, its working was opened or the
  * learner asks to see it; then offers to count along.
  */
-export class MoveCard extends HTMLElement {
+export class MoveCard extends LiveElement {
   static define() {
     customElements.define("move-card", this);
   }
 
   store = lessonStore();
-  show = this.querySelector(/** @type {"button"} */ ("[data-show]"));
-  along = this.querySelector(/** @type {"button"} */ ("[data-count-with]"));
-  offer = this.along?.textContent ?? "";
+  offer = "";
 
-  connectedCallback() {
+  /** @param {AbortSignal} signal */
+  connected(signal) {
     const { row = "" } = this.dataset;
     const thread = this.closest("lesson-thread");
+    this.offer ||= this.button("count-with")?.textContent ?? "";
     this.cover(row !== "" && !this.store.get(`shown ${row}`));
-    this.show?.addEventListener("click", () => {
-      this.store.set(`shown ${row}`, "yes");
-      this.cover(false);
-      this.along?.focus();
-    });
-    this.along?.addEventListener("click", () => this.countAlong());
-    thread?.addEventListener("gap-found", ({ target }) => this.uncover(target, "form"));
-    thread?.addEventListener("toggle", ({ target }) => this.uncover(target, "[data-working][open]"), true);
-    thread?.addEventListener("lesson-cleared", () => this.cover(row !== ""));
+    this.button("show")?.addEventListener("click", () => this.show(row), { signal });
+    this.button("count-with")?.addEventListener("click", () => this.countAlong(), { signal });
+    hear(thread, "gap-found", (form) => this.uncover(form), signal);
+    hear(thread, "lesson-cleared", () => this.cover(row !== ""), signal);
+    const opened = (/** @type {Event} */ { target }) => target instanceof Element && target.matches("[data-working][open]") && this.uncover(target);
+    thread?.addEventListener("toggle", opened, { signal, capture: true });
   }
 
-  /**
-   * @param {EventTarget | null} target
-   * @param {string} kind of element that tells of a row
-   */
-  uncover(target, kind) {
-    const told = target instanceof Element && target.matches(kind) && target.closest("form");
-    if (told && told.id === this.dataset.row) this.cover(false);
+  /** @param {string} row which was asked to be shown */
+  show(row) {
+    this.store.set(`shown ${row}`, "yes");
+    this.cover(false);
+    this.button("count-with")?.focus();
+  }
+
+  /** @param {Element} inside of the row that is found */
+  uncover(inside) {
+    if (inside.closest("form")?.id === this.dataset.row) this.cover(false);
   }
 
   /** @param {boolean} covered */
   cover(covered) {
     this.toggleAttribute("data-covered", covered);
-    this.show?.toggleAttribute("hidden", !covered);
-    this.along?.toggleAttribute("hidden", covered);
+    this.button("show")?.toggleAttribute("hidden", !covered);
+    this.button("count-with")?.toggleAttribute("hidden", covered);
   }
 
   async countAlong() {
     try {
       await bringPlay();
-      this.tell(this.offer);
-      this.dispatchEvent(new CustomEvent("count-along", { bubbles: true }));
+      this.button("count-with")?.replaceChildren(this.offer);
+      tellOf(this, "count-along");
     } catch {
-      this.tell(say("play_failed"));
+      this.button("count-with")?.replaceChildren(say("play_failed"));
       announce(say("play_failed"));
     }
   }
 
-  /** @param {string} text for the button */
-  tell(text) {
-    this.along?.replaceChildren(text);
+  /**
+   * @param {string} name
+   * @returns {HTMLElement | null}
+   */
+  button(name) {
+    return this.querySelector(`[data-${name}]`);
   }
 }

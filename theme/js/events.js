@@ -1,0 +1,28 @@
+/**
+ * What elements tell one another, all of it; each event bubbles from where it happened.
+ *
+ * - `pause-reached` from a stop where the video has halted
+ * - `gap-found` from a form whose answer is right
+ * - `count-along` from a move's card whose count is to be done together
+ * - `lesson-cleared` to the lesson's thread, when all that was written is forgotten
+ */
+
+/** @typedef {"pause-reached" | "gap-found" | "count-along" | "lesson-cleared"} Happening */
+
+/**
+ * @param {EventTarget | null | undefined} target where it happened
+ * @param {Happening} happening
+ */
+export function tellOf(target, happening) {
+  target?.dispatchEvent(new CustomEvent(happening, { bubbles: true }));
+}
+
+/**
+ * @param {EventTarget | null | undefined} target where it is heard
+ * @param {Happening} happening
+ * @param {(where: Element) => void} then
+ * @param {AbortSignal} signal
+ */
+export function hear(target, happening, then, signal) {
+  target?.addEventListener(happening, ({ target: where }) => where instanceof Element && then(where), { signal });
+}
