@@ -23,6 +23,7 @@ import imageio_ffmpeg
 from bench.measuring.process import ROOT
 from bench.measuring.row import Case, Row, row
 from generator.present.assets.bundle import join_script, sources
+from generator.read.library import read_library
 from tests import chromium
 from tests.conftest import QUIET
 from tests.local_server import serving
@@ -113,8 +114,9 @@ class Ask:
 def write_page(folder: Path, pauses_asked: int) -> None:
     """A lesson of nothing but pauses, with the script of the real pages."""
     scripts = sources(ROOT / "theme", "js")
+    words = read_library(ROOT).words["en"].texts
     for name in ("lesson.js", "video.js"):
-        (folder / name).write_text(join_script(f"js/{name}", scripts), "utf-8")
+        (folder / name).write_text(join_script(f"js/{name}", scripts, words), "utf-8")
     pauses = [
         [f"{number * APART:.3f}", f"stop-{number}"] for number in range(1, PAUSES + SPARE + 1)
     ]
@@ -153,7 +155,6 @@ PAGE = """<!doctype html>
 </pause-player>
 <ol>{stops}</ol>
 </lesson-thread>
-<script type="application/json" id="words">{{}}</script>
 """
 
 # Goes on at every stop, as soon as it has stood for a while, and tells at the end how late each was.

@@ -11,7 +11,6 @@ from generator.compute.result import LessonResult
 from generator.present.assets.bundle import join_script, join_styles, sources
 from generator.present.assets.environment import Theme
 from generator.present.assets.kind_files import (
-    script_entries,
     style_entries,
     with_paper_styles,
 )
@@ -123,7 +122,7 @@ class Presenter:
 
 
 _STYLES = ("screen", "reading", "paper")
-_SCRIPTS = ("lesson", "video", "paper")
+_SCRIPTS = ("paper",)
 """Entries of theme/css/ and theme/js/, each joined into one file with all it imports; the kinds of stop name more."""
 
 
@@ -141,9 +140,6 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
         yield Output(f"assets/{name}.css", join_styles(entry, styles).encode())
     for name in (*_SCRIPTS, *own):
         yield Output(f"assets/{name}.js", join_script(f"js/{name}.js", scripts).encode())
-    for entry, text in script_entries(scripts).items():
-        name = entry.removeprefix("js/")
-        yield Output(f"assets/{name}", join_script(entry, {**scripts, entry: text}).encode())
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
     yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())

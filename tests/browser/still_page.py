@@ -22,21 +22,14 @@ def write_page(folder: Path, *, language: str = "en", library: str = "draw.js") 
     scripts = sources(ROOT / "theme", "js")
     # On a real page the chart comes with a bundle of much else; here it comes by itself.
     scripts["js/chart.js"] = 'import { GapChart } from "./gap-chart.js";\nGapChart.define();\n'
-    for name in ("lesson.js", "video.js", "chart.js"):
-        (folder / name).write_text(join_script(f"js/{name}", scripts), encoding="utf-8")
     words = read_source(
         language, (ROOT / "site_data" / "words" / f"{language}.yaml").read_text(encoding="utf-8")
     ).data
     assert isinstance(words, dict)
-    spoken = {key: text for key, text in words.items() if key.startswith("js_")}
-    later = {key: text for key, text in words.items() if key.startswith("later_play_")}
-    scripts["js/more-texts.js"] = f"export const moreTexts = {json.dumps(later)};"
-    (folder / f"play-{language}.js").write_text(
-        join_script("js/play.js", scripts), encoding="utf-8"
-    )
-    html = PAGE.format(
-        language=language, library=library, pauses=json.dumps(PAUSES), words=json.dumps(spoken)
-    )
+    for name in ("lesson", "video", "chart", "play"):
+        file = folder / (f"{name}-{language}.js" if name == "play" else f"{name}.js")
+        file.write_text(join_script(f"js/{name}.js", scripts, words), encoding="utf-8")
+    html = PAGE.format(language=language, library=library, pauses=json.dumps(PAUSES))
     (folder / "index.html").write_text(html, encoding="utf-8")
     (folder / "figure.json").write_text(
         json.dumps({"data": [{"type": "bar", "y": [90, 410]}], "layout": {}}), encoding="utf-8"
@@ -119,7 +112,6 @@ PAGE = """<!doctype html>
 <button type="button" data-clear hidden>Clear what I wrote here</button>
 </lesson-thread>
 </main>
-<script type="application/json" id="words">{words}</script>
 </body>
 </html>
 """

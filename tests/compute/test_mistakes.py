@@ -96,4 +96,4 @@ def test_values_that_are_none_are_refused(larger: str, smaller: str) -> None:
 def test_every_mistake_has_its_sentence(language: str) -> None:
     texts = read_source(language, (WORDS / f"{language}.yaml").read_text(encoding="utf-8")).data
     assert isinstance(texts, dict)
-    assert [mistake for mistake in Mistake if not texts.get(f"later_play_{mistake}")] == []
+    assert [mistake for mistake in Mistake if not texts.get(f"not_yet_{mistake}")] == []

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from pathlib import Path
 
 import pytest
@@ -81,3 +82,33 @@ def test_a_style_sheet_that_cannot_be_joined_is_named(text: str, says: str) -> N
     with pytest.raises(ValueError, match="css") as caught:
         join_styles("screen.css", {"screen.css": text})
     assert says in str(caught.value)
+
+
+SAYING = {
+    "js/entry.js": 'import { keys, say } from "./say.js";\nconst SHAPES = keys({ circle: "shape_circle" });\nsay(here ? "size" : "lessons", { n: 1 });\nsay(SHAPES.circle);\n',
+    "js/say.js": 'import { texts } from "./texts.js";\nexport function say(key) {\n  return texts[key];\n}\nexport function keys(table) {\n  return table;\n}\n',
+    "js/texts.js": "export const texts = {};\n",
+}
+WORDS = {"size": "3 MB", "lessons": {"other": "{n}"}, "shape_circle": "circle", "other": "no"}
+
+
+def test_a_script_brings_the_texts_it_says_and_no_others() -> None:
+    script = join_script("js/entry.js", SAYING, WORDS)
+    texts = script.partition("const texts=")[2].partition(";")[0]
+    assert json.loads(texts) == {
+        "lessons": {"other": "{n}"},
+        "shape_circle": "circle",
+        "size": "3 MB",
+    }
+
+
+def test_a_text_that_the_words_lack_is_named() -> None:
+    with pytest.raises(ValueError, match="words have no shape_circle, size"):
+        join_script("js/entry.js", SAYING, {"lessons": ""})
+
+
+@pytest.mark.parametrize("said", ["say(key)", "say(`shape_${one}`)", "say(all[one])"])
+def test_a_key_that_is_not_written_out_is_refused(said: str) -> None:
+    files = {**SAYING, "js/entry.js": f'import {{ say }} from "./say.js";\n{said};\n'}
+    with pytest.raises(ValueError, match="needs its key written out"):
+        join_script("js/entry.js", files, WORDS)

@@ -23,8 +23,6 @@ TEXTS = {
     "plain": "Just words, 100 %",
     "named": "{side} holds {gap}",
     "minutes": {"one": "{n} minute", "other": "{n} minutes"},
-    "js_a": "A",
-    "js_b": {"other": "B"},
 }
 
 
@@ -91,10 +89,6 @@ def test_values_fill_their_places_and_nothing_else() -> None:
 def test_what_is_missing_is_a_bug_and_raised(key: str, values: dict[str, str]) -> None:
     with pytest.raises(KeyError):
         say()(key, **values)
-
-
-def test_texts_for_the_browser() -> None:
-    assert say().starting_with("js_") == {"js_a": "A", "js_b": {"other": "B"}}
 
 
 @pytest.mark.parametrize(

@@ -51,6 +51,6 @@ export function notYet({ larger, smaller, per, counting, text }) {
   const written = Object.fromEntries(numbers.map(([name, number]) => [name, writeTenths(number, language)]));
   if (!text.trim()) return counting ? say("not_yet_count_empty", written) : say("not_yet_gap_empty", written);
   if (tenths === null) return say("not_yet_unread", written);
-  if (counting) return say(NOT_YET[countMistake(larger - smaller, per, tenths) || "count_step"] ?? NOT_YET.unread, written);
-  return say(NOT_YET[gapMistake(larger, smaller, tenths) || (rest ? "gap_step" : "gap_look")] ?? NOT_YET.unread, written);
+  const seen = counting ? countMistake(larger - smaller, per, tenths) || "count_step" : gapMistake(larger, smaller, tenths) || (rest ? "gap_step" : "gap_look");
+  return say(NOT_YET[seen] ?? NOT_YET.unread, written);
 }

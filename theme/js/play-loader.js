@@ -7,13 +7,13 @@ import { loadScript } from "./load-script.js";
  * @property {(entry: import("./answer-reader.js").Entry) => string} notYet says what led to a wrong answer, and the next smaller step
  */
 
-const here = document.currentScript; // known only while the page's script runs for the first time
+const source = document.currentScript; // known only while the page's script runs for the first time
 /** @type {Promise<Play> | undefined} */
 let coming;
 
 /** Brings the script that only play needs, with its words, once it is needed. Can be asked again after a failure. */
 export function bringPlay() {
-  const beside = here instanceof HTMLScriptElement ? here.src : location.href;
+  const beside = source instanceof HTMLScriptElement ? source.src : location.href;
   coming ??= new Promise((come, lost) => {
     document.addEventListener("play-here", (event) => come(/** @type {CustomEvent<Play>} */ (event).detail), { once: true });
     loadScript(new URL(`play-${document.documentElement.lang}.js`, beside).href).catch((failed) => {

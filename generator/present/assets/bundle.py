@@ -12,6 +12,7 @@ request on a thin line. So that joining needs no parser, the sources keep to a c
 
 from __future__ import annotations
 
+import json
 import re
 from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
@@ -19,6 +20,8 @@ from posixpath import dirname, join, normpath
 
 from rcssmin import cssmin
 from rjsmin import jsmin
+
+from generator.present.assets.script_texts import TEXTS, keys_said
 
 _IMPORT = re.compile(
     r'^import \{(\s*[\w$]+\s*(?:,\s*[\w$]+\s*)*,?\s*)\} from "(\.\.?/[\w./-]+\.js)";$', re.MULTILINE
@@ -30,6 +33,7 @@ _DECLARED = re.compile(
 _STRAY = re.compile(r"^\s*(?:import|export)\b(?![.(]).*", re.MULTILINE)
 _CSS_IMPORT = re.compile(r'^@import "(\.\.?/[\w./-]+\.css)";$', re.MULTILINE)
 _Files = Mapping[str, str]
+_Words = Mapping[str, str | Mapping[str, str]]
 _Imports = Callable[[str, _Files], list[str]]
 
 
@@ -42,12 +46,13 @@ def sources(theme: Path, kind: str) -> dict[str, str]:
     return {file.relative_to(theme).as_posix(): file.read_text("utf-8") for file in files}
 
 
-def join_script(entry: str, files: _Files) -> str:
+def join_script(entry: str, files: _Files, words: _Words | None = None) -> str:
     """Join a module and all it imports into one classic script in strict mode.
 
     Args:
         entry: name of the module that starts everything, such as ``js/lesson.js``.
         files: texts by name, with ``/`` between folders.
+        words: the site's texts by key, of which the script brings along those that it says.
 
     Raises:
         ValueError: a file is missing or leaves the convention; the message names it.
@@ -55,8 +60,18 @@ def join_script(entry: str, files: _Files) -> str:
     names = list(_in_order(entry, files, _script_imports))
     _refuse_shared_names(names, files)
     _refuse_missing_names(names, files)
+    said = keys_said(names, files)
+    if said and words is not None:
+        files = {**files, TEXTS: _texts_module(entry, said, words)}
     body = "\n".join(_EXPORT.sub("", _IMPORT.sub("", files[name])) for name in names)
     return str(jsmin(f'(()=>{{"use strict";\n{body}\n}})();')) + "\n"
+
+
+def _texts_module(entry: str, said: tuple[str, ...], words: _Words) -> str:
+    if missing := [key for key in said if key not in words]:
+        raise ValueError(f"{entry}: the site's words have no {', '.join(missing)}")
+    texts = json.dumps({key: words[key] for key in said}, ensure_ascii=False)
+    return f"export const texts = {texts};\n"
 
 
 def join_styles(entry: str, files: _Files) -> str:

@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from generator.present.stops.kinds import KINDS
 
 _Files = Mapping[str, str]
-_ELEMENT = re.compile(r"^export class (\w+) extends HTMLElement\b", re.MULTILINE)
+_ELEMENT = re.compile(r"^export class (\w+) extends (?:HTMLElement|LiveElement)\b", re.MULTILINE)
 
 
 def style_entries(styles: _Files) -> dict[str, str]:

@@ -27,7 +27,7 @@ def components_view(results: Iterable[LessonResult], surround: Surround) -> Comp
     say, page = surround.say, surround.page(PATH, "components")
     return ComponentsView(
         page=page,
-        stops=stops_on_page(stops, page.root, {}),
+        stops=stops_on_page(stops, page, {}),
         video=None,
         piles=tuple(blocks_view(Decimal(number), say) for number in _NUMBERS),
         tens=blocks_view(Decimal(320), say, in_tens=True),

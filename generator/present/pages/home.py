@@ -25,7 +25,6 @@ def home_view(results: Iterable[LessonResult], intro: Markup, surround: Surround
         page=replace(
             page,
             script=f"{page.root}assets/home-{page.language}.js",
-            script_words=Markup("{}"),  # its script brings its own
         ),
         title=title or surround.site.programme,
         intro=below,

@@ -15,7 +15,7 @@ from generator.present.recording.corrections import corrections
 from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
 from generator.present.views.lesson import LessonView, StopOnPage
-from generator.present.views.page import LinkView
+from generator.present.views.page import LinkView, PageView
 from generator.present.views.stop import StopView
 from generator.present.words.care import allergen_line, care_lines
 from generator.present.words.foreign import is_marked
@@ -42,7 +42,7 @@ def lesson_view(
         you_need=file.you_need,
         goals=file.goals,
         video=video_view(result, stops, surround),
-        stops=stops_on_page(stops, page.root, corrections(result, say)),
+        stops=stops_on_page(stops, page, corrections(result, say)),
         player_above=not any(kind_of(stop).holds_player for stop in stops),
         open_data=open_data(result, stops, surround),
         downloads=downloads(result, say),
@@ -66,7 +66,7 @@ def stop_views(result: LessonResult, surround: Surround) -> tuple[StopView, ...]
 
 
 def stops_on_page(
-    stops: Iterable[StopView], root: str, corrections: Mapping[str, tuple[str, ...]]
+    stops: Iterable[StopView], page: PageView, corrections: Mapping[str, tuple[str, ...]]
 ) -> tuple[StopOnPage, ...]:
     """Each stop with what it brings to the page.
 
@@ -74,10 +74,11 @@ def stops_on_page(
     holds up what follows and nothing above, so the first view waits for nothing further down.
 
     Args:
-        root: relative address of the site's root, ``../``.
+        page: that shows them.
         corrections: by id of a stop.
     """
     found: list[StopOnPage] = []
+    assets, language = f"{page.root}assets/", page.language
     linked: set[str] = set()
     for stop in stops:
         kind = kind_of(stop)
@@ -86,8 +87,8 @@ def stops_on_page(
         found.append(
             StopOnPage(
                 stop=stop,
-                styles=tuple(f"{root}assets/{style}.css" for style in new),
-                script=f"{root}assets/{kind.name}.js" if kind.script == kind.name else "",
+                styles=tuple(f"{assets}{style}.css" for style in new),
+                script=f"{assets}{kind.name}-{language}.js" if kind.script == kind.name else "",
                 holds_player=kind.holds_player and not any(other.holds_player for other in found),
                 corrections=corrections.get(stop.head.id, ()),
             )

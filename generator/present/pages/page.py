@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from generator.model.site import SiteFile
 from generator.present.views.page import LanguageView, LinkView, PageView
 from generator.present.words.say import Say
-from generator.present.words.script_data import script_data
 
 _NOTHING = "'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='"
 """Hash of the empty string: the plotting library adds an empty style element and fills it by script."""
@@ -53,8 +52,9 @@ class Surround:
             ),
             languages=self._languages(path, root),
             stylesheet=f"{root}assets/{'paper' if paper else 'screen'}.css",
-            script=f"{root}assets/{'paper' if paper else 'lesson'}.js",
-            script_words=script_data(self.say.starting_with("js_")),
+            script=f"{root}assets/paper.js"
+            if paper
+            else f"{root}assets/lesson-{self.say.locale}.js",
             policy="" if self.preview else POLICY,
         )
 

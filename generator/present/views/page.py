@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from markupsafe import Markup
-
 
 @dataclass(frozen=True, slots=True)
 class LinkView:
@@ -47,7 +45,5 @@ class PageView:
     """The same page in the other languages that have it."""
     stylesheet: str
     script: str
-    script_words: Markup
-    """The browser's texts as JSON, safe inside a script block."""
     policy: str
     """Content security policy, or empty in the preview."""

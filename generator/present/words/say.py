@@ -83,9 +83,10 @@ class Say:
             return language
         return name[:1].upper() + name[1:] if name else language
 
-    def starting_with(self, prefix: str) -> dict[str, str | Mapping[str, str]]:
-        """Every text whose key begins with a prefix, for the browser."""
-        return {key: text for key, text in self._words.texts.items() if key.startswith(prefix)}
+    @property
+    def texts(self) -> Mapping[str, str | Mapping[str, str]]:
+        """Every text by its key, for the browser's scripts."""
+        return self._words.texts
 
     def _form(self, forms: Mapping[str, str], number: object) -> str:
         category = self._locale.plural_form(Decimal(str(number)))
