@@ -48,7 +48,7 @@ def test_a_page_says_what_it_shows_and_loads(project: Path) -> None:
     needs = made(project, RIVER)["es/river-walk/index.html"].needs
     assert {
         "assets/screen.css",
-        "assets/lesson-en-US.js",
+        "assets/lesson-es-US.js",
         "assets/later.css",
         "river-walk/river-walk.mp4",
         "river-walk/river-walk.es.vtt",
