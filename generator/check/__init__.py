@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Iterable, Iterator
 
 from generator.check.caps import counts_within_caps
-from generator.check.captions import CAPTION_RULES, CAPTION_WORD_RULES
+from generator.check.captions import CAPTION_RULES
 from generator.check.claims import words_against_numbers
 from generator.check.interface_words import interface_translated
 from generator.check.kind_words import kind_words
@@ -14,14 +14,13 @@ from generator.check.names import names_complete
 from generator.check.plausible_values import plausible_values
 from generator.check.reading import easy_to_read
 from generator.check.recorded import numbers_as_filmed
+from generator.check.rule import Rule
 from generator.check.spoken_numbers import spoken_numbers, untranslated_numbers
 from generator.check.translations import translations_complete
 from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
 from generator.model.library import Library
 from generator.problems import Problem
-
-Rule = Callable[[LessonResult], Iterator[Problem]]
 
 RULES: tuple[Rule, ...] = (
     counts_within_caps,
@@ -32,27 +31,17 @@ RULES: tuple[Rule, ...] = (
     translations_complete,
     numbers_as_filmed,
     *CAPTION_RULES,
-    *CAPTION_WORD_RULES,
     spoken_numbers,
     untranslated_numbers,
 )
-"""Every rule, in the order of their reports for one place."""
-
-
-IN_EVERY_LANGUAGE: tuple[Rule, ...] = (
-    words_against_numbers,
-    kind_words,
-    easy_to_read,
-    *CAPTION_WORD_RULES,
-    spoken_numbers,
-)
-"""Rules about words, asked of each translation too."""
+"""Every rule, in the order of their reports for one place; each says itself what it is about."""
 
 
 def check_words(result: LessonResult) -> Iterator[Problem]:
     """What the rules about words have to say of a lesson in another language."""
-    for rule in IN_EVERY_LANGUAGE:
-        yield from rule(result)
+    for rule in RULES:
+        if rule.of_words:
+            yield from rule(result)
 
 
 def check_site(library: Library, results: Iterable[LessonResult]) -> Iterator[Problem]:

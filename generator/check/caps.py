@@ -6,11 +6,13 @@ from collections.abc import Iterator
 from decimal import Decimal
 from math import floor
 
+from generator.check.rule import rule
 from generator.compute.result import LessonResult, MoveCount
 from generator.model.grades import GradeBand
 from generator.problems import Problem
 
 
+@rule
 def counts_within_caps(result: LessonResult) -> Iterator[Problem]:
     """A count over the move's cap for the lesson's youngest grades."""
     band = result.lesson.file.grades.band

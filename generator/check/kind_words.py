@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator
 from functools import cache
 
+from generator.check.rule import rule_of_words
 from generator.check.texts import lesson_texts, place_inside
 from generator.compute.result import LessonResult
 from generator.language import language_of
@@ -13,6 +14,7 @@ from generator.language.kind_words import UnkindWords
 from generator.problems import Problem, Weight
 
 
+@rule_of_words
 def kind_words(result: LessonResult) -> Iterator[Problem]:
     """Questions about wording, each with another way to say it."""
     unkind = language_of(result.lesson.language).unkind_words

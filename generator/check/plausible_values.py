@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from generator.check.rule import rule
 from generator.compute.plausible import most_possible, two_days_worth
 from generator.compute.result import Holding, LessonResult
 from generator.model.amount import parse_amount
@@ -13,6 +14,7 @@ from generator.model.places import Path
 from generator.problems import Place, Problem, Weight
 
 
+@rule
 def plausible_values(result: LessonResult) -> Iterator[Problem]:
     """Own values that cannot be, and own values so large that they are worth a second look.
 

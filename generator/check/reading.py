@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from generator.check.rule import rule_of_words
 from generator.compute.result import LessonResult
 from generator.language import language_of
 from generator.model.texts import file_texts
@@ -13,6 +14,7 @@ _READ = {"summary", "you_need", "goals", "prompt", "hint", "reveal", "ideas", "d
 """Keys whose text the learner reads; what is said aloud may be a little harder."""
 
 
+@rule_of_words
 def easy_to_read(result: LessonResult) -> Iterator[Problem]:
     """A question when the learner's texts together lie above the lesson's reading grade."""
     lesson = result.lesson

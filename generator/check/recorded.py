@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from generator.check.rule import rule
 from generator.compute.recorded import ChangedFigure, changed_figures
 from generator.compute.result import LessonResult
 from generator.model.moment import clock
 from generator.problems import Place, Problem, Weight
 
 
+@rule
 def numbers_as_filmed(result: LessonResult) -> Iterator[Problem]:
     """Each time to be filmed again, with the value that was filmed and the one there is now."""
     for changed in changed_figures(result):

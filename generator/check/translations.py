@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from generator.check.rule import rule
 from generator.compute.result import LessonResult
 from generator.model.places import Path
 from generator.model.texts import translatable
@@ -11,6 +12,7 @@ from generator.model.translation import dotted
 from generator.problems import Problem, Weight
 
 
+@rule
 def translations_complete(result: LessonResult) -> Iterator[Problem]:
     """Questions about missing and stale texts, at the place of the original."""
     lesson = result.lesson

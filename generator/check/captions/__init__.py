@@ -11,8 +11,13 @@ from generator.check.captions.silence import silence
 from generator.check.captions.speed import speed
 from generator.check.captions.standing import standing
 
-CAPTION_RULES = (overlap, shape, standing, speed, over_pause, silence, beyond_end)
-"""Rules about times and lines; they do not depend on the language."""
-
-CAPTION_WORD_RULES = (foods_misspelled,)
-"""Rules that hold the captions of a language against the lesson's words in it."""
+CAPTION_RULES = (
+    overlap,
+    shape,
+    standing,
+    speed,
+    over_pause,
+    silence,
+    beyond_end,
+    foods_misspelled,
+)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from generator.check.rule import rule
 from generator.compute.result import LessonResult
 from generator.compute.rounding import whole
 from generator.model.captions import clock_ms
@@ -14,6 +15,7 @@ _SLACK = 500
 """ms; the last picture stands that long in many recordings, and stops have the same slack."""
 
 
+@rule
 def beyond_end(result: LessonResult) -> Iterator[Problem]:
     """A cue that ends after the video does."""
     seconds = result.lesson.duration

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from difflib import SequenceMatcher
 from itertools import pairwise
 
+from generator.check.rule import rule_of_words
 from generator.compute.result import Holding, LessonResult
 from generator.model.captions import CaptionFile, Cue, clock_ms
 from generator.model.texts import file_texts
@@ -19,6 +20,7 @@ _LONG = 7
 """From so many letters a word with one other letter is a slip; ``better`` is no slip of ``butter``."""
 
 
+@rule_of_words
 def foods_misspelled(result: LessonResult) -> Iterator[Problem]:
     """Words, and two words in a row, that come near a word of a food's name.
 

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from generator.check.rule import rule
 from generator.compute.result import LessonResult
 from generator.compute.timeline import HOLD, pause_points
 from generator.model.captions import clock_ms
 from generator.problems import Problem, Weight
 
 
+@rule
 def over_pause(result: LessonResult) -> Iterator[Problem]:
     """A cue that begins before a pause point and ends after it, or begins in the hold behind it."""
     pauses = sorted({span.end for span in pause_points(result.lesson.file.stops)})

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from generator.check.rule import rule
 from generator.compute.result import LessonResult
 from generator.model.captions import clock_ms
 from generator.problems import Problem, Weight
 
 
+@rule
 def overlap(result: LessonResult) -> Iterator[Problem]:
     """A cue that begins before another one has gone; two at once cover the picture."""
     for file in result.lesson.captions.values():

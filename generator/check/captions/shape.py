@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from generator.check.rule import rule
 from generator.compute.result import LessonResult
 from generator.problems import Place, Problem, Weight
 
 
+@rule
 def shape(result: LessonResult) -> Iterator[Problem]:
     """One or two lines of at most 32 letters, unless the educator set others (``CaptionLimits``)."""
     limits = result.lesson.caption_limits

@@ -7,6 +7,7 @@ from collections import Counter
 from collections.abc import Iterator
 
 from generator.check.captions.on_air import OnAir, cues_on_air
+from generator.check.rule import rule
 from generator.compute.result import LessonResult
 from generator.model.captions import CaptionFile, Cue, clock_ms
 from generator.problems import Place, Problem, Weight
@@ -15,6 +16,7 @@ _FEWEST = 6
 """Words of the script that no cue has; fewer are a change of mind while filming. Ours, no source."""
 
 
+@rule
 def silence(result: LessonResult) -> Iterator[Problem]:
     """The longest stretch without a cue in a stop whose script has words that no cue of the stop has.
 

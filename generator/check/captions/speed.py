@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from decimal import ROUND_UP, Decimal
 
+from generator.check.rule import rule
 from generator.compute.result import LessonResult
 from generator.problems import Problem, Weight
 
 
+@rule
 def speed(result: LessonResult) -> Iterator[Problem]:
     """Words a minute over what the band of the youngest grade reads (``CaptionLimits``).
 

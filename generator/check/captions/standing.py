@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from generator.check.rule import rule
 from generator.compute.result import LessonResult
 from generator.problems import Problem, Weight
 
 
+@rule
 def standing(result: LessonResult) -> Iterator[Problem]:
     """A cue stands for 1.3 to 6 seconds, unless the educator set others (``CaptionLimits``)."""
     limits = result.lesson.caption_limits

@@ -12,6 +12,7 @@ from generator.check.claims.judge import holds
 from generator.check.claims.offer import offer
 from generator.check.claims.pairs import Pair, Subject, subject
 from generator.check.claims.read import Sentence, claims_of, clause_before, sentences
+from generator.check.rule import rule_of_words
 from generator.check.texts import place_inside
 from generator.compute.result import Comparison, Day, LessonResult
 from generator.language import Language, language_of
@@ -28,6 +29,7 @@ _TEXTS = ("say", "prompt", "hint", "reveal", "ideas")
 _DIRECTIONS = {Form.MORE, Form.LESS, Form.MOST, Form.LEAST}
 
 
+@rule_of_words
 def words_against_numbers(result: LessonResult) -> Iterator[Problem]:
     """Questions about claims of the lesson's own texts."""
     yield from claim_questions(result, result.lesson.language)

@@ -9,6 +9,7 @@ from functools import partial
 from types import MappingProxyType
 
 from generator.check.claims.mentions import Seat
+from generator.check.rule import rule, rule_of_words
 from generator.check.spoken_numbers.computed import comparison_of, near, written
 from generator.check.spoken_numbers.judge import Fault, Judge
 from generator.check.spoken_numbers.missing import missing
@@ -21,6 +22,7 @@ from generator.language import Language, language_of
 from generator.problems import Problem, Weight
 
 
+@rule_of_words
 def spoken_numbers(result: LessonResult) -> Iterator[Problem]:
     """Wrong, contradicting and missing numbers in the script and the captions of the lesson's language.
 
@@ -37,6 +39,7 @@ def spoken_numbers(result: LessonResult) -> Iterator[Problem]:
         yield from _questions(result, heard, script, language, values_as_filmed(result))
 
 
+@rule
 def untranslated_numbers(result: LessonResult) -> Iterator[Problem]:
     """The same for captions in a language that the lesson has no translation for."""
     lesson = result.lesson

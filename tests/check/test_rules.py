@@ -1,0 +1,121 @@
+"""Each rule is asked: of a lesson that it has something to say of, and of a translation if it is about words."""
+
+from __future__ import annotations
+
+import importlib
+import pkgutil
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+import generator.check
+from generator.check import RULES, check_lesson, check_words
+from generator.check.rule import Rule
+from generator.compute.result import LessonResult
+from generator.model.places import Places
+from generator.model.recorded import FilmedFigure, Recorded, RecordedFile
+from generator.model.translation import Translation
+from tests.caption_lesson import LESSON, Timed, captioned, filed
+from tests.project import worked
+
+Made = Callable[[Path], LessonResult]
+"""Makes a lesson in a folder."""
+
+
+def other(old: str, new: str) -> Made:
+    """The lesson with one text changed."""
+    assert old in LESSON
+    return lambda folder: worked(folder, LESSON.replace(old, new))
+
+
+def heard(*cues: Timed) -> Made:
+    """The lesson with these captions, and a video of 100 seconds."""
+    return lambda folder: captioned(folder, *cues)
+
+
+def translated(folder: Path) -> LessonResult:
+    """The lesson beside a translation without a text."""
+    result = worked(folder, LESSON)
+    empty = Translation("es", {}, {}, Places("lessons/meal/lesson.es.yaml", {}, {}))
+    return replace(result, lesson=replace(result.lesson, translations={"es": empty}))
+
+
+def filmed(folder: Path) -> LessonResult:
+    """The lesson beside a film that says a number it never had."""
+    result = worked(folder, LESSON)
+    said = FilmedFigure.model_validate_json(
+        '{"id": "x.y", "value": 1, "unit": "kcal", "stop": "breakfast", "from": "1:00", "to": "1:05"}'
+    )
+    file = RecordedFile(filmed="2026-03-14", figures=(said,))
+    recorded = Recorded(file, Places("lessons/meal/recorded.yaml", {}, {}))
+    return replace(result, lesson=replace(result.lesson, recorded=recorded))
+
+
+def spanish_captions(folder: Path) -> LessonResult:
+    """The lesson with captions in a language it has no translation for."""
+    result = worked(folder, LESSON)
+    file = filed([(62, 66, "La avena tiene 175 kcal.")], "es")
+    return replace(result, lesson=replace(result.lesson, captions={"es": file}))
+
+
+HARD = "Considerable international deliberation necessitates extraordinary organisational collaboration."
+CASES: Mapping[str, tuple[Made, str]] = {
+    "counts_within_caps": (other("one_move_per: 10", "one_move_per: 1"), "its cap for grades"),
+    "plausible_values": (
+        other("name: Juice, value: 1020", "name: Juice, amount: 10 g, value: 1020"),
+        "10 g cannot hold 1020 kcal",
+    ),
+    "words_against_numbers": (
+        other("We will see.", "The bagel holds twice as much."),
+        "does not hold",
+    ),
+    "kind_words": (other("Find the gap.", "Burn it off."), "makes food a matter of guilt"),
+    "easy_to_read": (other("We will see.", HARD), "read like grade"),
+    "translations_complete": (translated, "`title` is missing in lesson.es.yaml"),
+    "numbers_as_filmed": (filmed, "is not in the lesson any more"),
+    "overlap": (heard((1, 4, "One"), (2, 5, "two")), "another one stands until"),
+    "shape": (heard((1, 4, "a" * 40)), "this line has 40 letters"),
+    "standing": (heard((1, 1.5, "One")), "too short to see it"),
+    "speed": (heard((1, 3, "one two three four five\nsix seven eight nine")), "words a minute"),
+    "over_pause": (heard((28, 32, "Which side?")), "runs over the pause at 0:30"),
+    "silence": (heard((1, 4, "Hello.")), "there is no caption from"),
+    "beyond_end": (heard((99, 103, "Bye.")), "the video lasts 1:40"),
+    "foods_misspelled": (heard((31, 35, "The carot salad")), "nearly a food of this lesson"),
+    "spoken_numbers": (other("My oatmeal holds 170.", "My oatmeal holds 175."), "“175” is said of"),
+    "untranslated_numbers": (spanish_captions, "“175” is no number of the lesson"),
+}
+"""By rule: a lesson, and a part of what the rule says of it."""
+OF_WORDS = {
+    "words_against_numbers",
+    "kind_words",
+    "easy_to_read",
+    "foods_misspelled",
+    "spoken_numbers",
+}
+
+
+def test_every_rule_of_the_room_is_in_the_list_and_has_a_case_here() -> None:
+    modules = [
+        importlib.import_module(found.name)
+        for found in pkgutil.walk_packages(generator.check.__path__, "generator.check.")
+    ]
+    written = {
+        one.name for module in modules for one in vars(module).values() if isinstance(one, Rule)
+    }
+    assert [rule.name for rule in RULES] == list(CASES)
+    assert written == set(CASES)
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_it_is_asked_of_a_lesson(tmp_path: Path, name: str) -> None:
+    made, told = CASES[name]
+    assert [one.what for one in check_lesson(made(tmp_path)) if told in one.what]
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_it_is_asked_of_a_translation_where_it_is_about_words(tmp_path: Path, name: str) -> None:
+    made, told = CASES[name]
+    found = [one.what for one in check_words(made(tmp_path)) if told in one.what]
+    assert bool(found) == (name in OF_WORDS)
