@@ -21,8 +21,10 @@ class AroundNumbers:
     """At, until: with a small number, an hour."""
     time_after: re.Pattern[str]
     """Minutes, years, years old, o'clock."""
-    month: str
-    """Names of the months, as a part of a pattern that heeds capitals: *march* is a move too."""
+    month_before: re.Pattern[str]
+    """*May 4*; heeds capitals where the language does: *march* is a move too."""
+    month_after: re.Pattern[str]
+    """*4 May*, *4 de mayo*."""
     year_before: re.Pattern[str]
     fraction_after: re.Pattern[str]
     multiple_after: re.Pattern[str]
@@ -41,11 +43,25 @@ class AroundNumbers:
     """More, less: the number is a gap."""
     carries_on: re.Pattern[str]
     """How a sentence begins that still speaks of the food before it."""
+    joined: re.Pattern[str]
+    """All that may stand between two numbers that belong together: *one and two*."""
+    aloud: re.Pattern[str]
+    """All that may stand between numbers that are counted aloud: *one, two, and three*."""
 
 
 def words(*some: str) -> re.Pattern[str]:
     """Any of these, as whole words, whatever their case."""
     return re.compile(rf"\b(?:{'|'.join(some)})\b", re.IGNORECASE)
+
+
+def joining(*some: str) -> re.Pattern[str]:
+    """Nothing but a mark, one of these words, or both."""
+    return re.compile(rf"\s*(?:,|-|–|(?:,\s*)?(?:{'|'.join(some)}))\s*")
+
+
+def counting(*some: str) -> re.Pattern[str]:
+    """Nothing but marks and at most one of these words."""
+    return re.compile(rf"[\s,.…;:!-]*(?:{'|'.join(some)})?[\s,.…;:!-]*")
 
 
 def before(*some: str, between: str = "") -> re.Pattern[str]:

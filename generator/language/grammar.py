@@ -53,10 +53,12 @@ class Grammar:
     """What parts a sentence into clauses."""
     plain: frozenset[str]
     """Words that name no food and no side."""
+    times_word: str
+    """The word behind a number that makes a multiple of it: *times*."""
 
     def number(self, text: str) -> Fraction | None:
         """A number in words or digits."""
-        words = " ".join(text.lower().split()).removesuffix(" times").removesuffix(" veces")
+        words = " ".join(text.lower().split()).removesuffix(f" {self.times_word}")
         if words in self.numbers:
             return self.numbers[words]
         digits = plain_digits(words)

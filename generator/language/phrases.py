@@ -21,3 +21,5 @@ class Phrases:
     """From 2 to 10 times."""
     parts: tuple[str, ...]
     """From a half to a tenth."""
+    drawn_together: tuple[str, str] = ("", "")
+    """Two words that are written as one, and how: ``de el ``, ``del ``."""

@@ -50,7 +50,7 @@ def _multiple(times: Fraction, words: Phrases, *, more: bool) -> str:
         return ("" if times == nearest else words.about) + names[nearest - 2]
     if below >= 2:
         phrase = (words.over if more else words.under) + names[min(below, 10) - 2]
-        return phrase.replace("de el ", "del ")  # Spanish draws the two together
+        return phrase.replace(*words.drawn_together)
     if times >= Fraction(17, 10):
         return (words.almost if more else words.over) + names[0]
     return ""

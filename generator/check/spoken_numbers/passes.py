@@ -12,8 +12,6 @@ from generator.language.number import Number
 
 _LARGEST_SMALL = 12
 """In words, up to here a number is mostly a word: *one of them*, *two lunches*, *three rows*."""
-_AND = re.compile(r"\s*(?:,|and|or|to|y|o|e|u|a|-|–|,\s*(?:and|y))\s*")
-_RUN = re.compile(r"[\s,.…;:!-]*(?:and|then|y|luego)?[\s,.…;:!-]*")
 
 
 def figures(text: str, found: Sequence[Number], around: AroundNumbers) -> tuple[Number, ...]:
@@ -36,12 +34,12 @@ def figures(text: str, found: Sequence[Number], around: AroundNumbers) -> tuple[
     """
     if not found:
         return ()
-    aloud = _counted_aloud(text, found)
+    aloud = _counted_aloud(text, found, around)
     kept: list[Number] = []
     previous: Number | None = None
     passed = False
     for number in found:
-        joined = previous is not None and _AND.fullmatch(text[previous.end : number.start])
+        joined = previous is not None and around.joined.fullmatch(text[previous.end : number.start])
         small = number.value <= _LARGEST_SMALL
         passed = (
             number in aloud or _passes(text, number, around) or bool(joined and passed and small)
@@ -77,10 +75,8 @@ def _time(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
 
 
 def _date(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
-    month = rf"(?:{around.month})"
     day = number.value <= 31 and (
-        re.search(rf"\b{month}\s+(?:the\s+)?$", head)
-        or re.match(rf"\s+(?:of\s+|de\s+)?{month}\b", tail)
+        around.month_before.search(head) or around.month_after.match(tail)
     )
     year = (
         1900 <= number.value <= 2099 and number.text.isdecimal() and around.year_before.search(head)
@@ -110,12 +106,12 @@ def _something_else(tail: str, around: AroundNumbers) -> bool:
     )
 
 
-def _counted_aloud(text: str, found: Sequence[Number]) -> set[Number]:
+def _counted_aloud(text: str, found: Sequence[Number], around: AroundNumbers) -> set[Number]:
     """Runs of three or more with one step between them, and nothing but marks or *and*."""
     runs: list[list[Number]] = []
     for number in found:
         run = runs[-1] if runs else []
-        near = bool(run) and _RUN.fullmatch(text[run[-1].end : number.start]) is not None
+        near = bool(run) and around.aloud.fullmatch(text[run[-1].end : number.start]) is not None
         if near and (len(run) == 1 or number.value - run[-1].value == run[1].value - run[0].value):
             run.append(number)
         else:

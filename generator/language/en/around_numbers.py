@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from generator.language.around_numbers import AroundNumbers, after, before, words
+import re
+
+from generator.language.around_numbers import AroundNumbers, after, before, counting, joining, words
 from generator.language.en.measures import UNITS
 
 _FOLLOWS = (
@@ -11,6 +13,8 @@ _FOLLOWS = (
     " which who when then over by because now each per again also still not only just even if"
     " take-away together away left exactly about almost nearly if it its he she they you we I"
 )
+
+_MONTHS = "January|February|March|April|May|June|July|August|September|October|November|December"
 
 AROUND_NUMBERS = AroundNumbers(
     labels_before=before(
@@ -25,7 +29,8 @@ AROUND_NUMBERS = AroundNumbers(
         r"o['’]?\s?clock", r"a\.?m\.?", r"p\.?m\.?", "noon",
         r"times\s+(?:a|per|each|every)\s+(?:day|week|month|year|morning|minute)",
     ),
-    month="January|February|March|April|May|June|July|August|September|October|November|December",
+    month_before=re.compile(rf"\b(?:{_MONTHS})\s+(?:the\s+)?$"),
+    month_after=re.compile(rf"\s+(?:of\s+)?(?:{_MONTHS})\b"),
     year_before=before("in", "since", "of", "year", "from", "until", "spring", "summer", "winter"),
     fraction_after=after(
         "hal(?:f|ves)", "thirds?", "quarters?", "fourths?", "fifths?", "sixths?", "eighths?",
@@ -50,4 +55,6 @@ AROUND_NUMBERS = AroundNumbers(
     ),
     more_after=after(r"(?:\w+\s+)?(?:more|less|fewer|left|apart)"),
     carries_on=words(r"^(?:and |but |so )?(?:it|they|that one|this one|that|this|these|those)"),
+    joined=joining("and", "or", "to"),
+    aloud=counting("and", "then"),
 )  # fmt: skip

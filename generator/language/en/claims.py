@@ -135,4 +135,5 @@ CLAIMS = Grammar(
     ),
     clauses=re.compile(r"[,;:—–]\s|\b(?:but|while|whereas)\b", re.IGNORECASE),
     plain=frozenset(_PLAIN.split()),
+    times_word="times",
 )

@@ -1,4 +1,8 @@
-"""English number words from 0 to 9,999, by the grammar every schoolbook has."""
+"""English number words from 0 to 9,999, by the grammar every schoolbook has.
+
+Own code, because a caption's problem needs the place of each number, which the library text2num
+does not give, and because it has no file for Intel Macs; the tests hold us against num2words.
+"""
 
 from __future__ import annotations
 

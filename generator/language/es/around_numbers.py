@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from generator.language.around_numbers import AroundNumbers, after, before, words
+import re
+
+from generator.language.around_numbers import AroundNumbers, after, before, counting, joining, words
 from generator.language.es.measures import UNITS
 
 _FOLLOWS = (
@@ -10,6 +12,8 @@ _FOLLOWS = (
     " sobran pero así mientras también tambien aquí allí con sin igual total contra como cuando"
     " entonces sobre porque ahora cada otra juntos juntas solo sólo si del al a no él ella ellos"
 )
+
+_MONTHS = "enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|octubre|noviembre|diciembre"
 
 AROUND_NUMBERS = AroundNumbers(
     labels_before=before(
@@ -24,7 +28,8 @@ AROUND_NUMBERS = AroundNumbers(
         "en punto", r"a\.?\s?m\.?", r"p\.?\s?m\.?", "de la (?:mañana|tarde|noche)",
         r"veces\s+(?:al|por|cada)\s+(?:día|semana|mes|año|minuto)",
     ),
-    month="(?i:enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|octubre|noviembre|diciembre)",
+    month_before=re.compile(rf"\b(?:{_MONTHS})\s+$", re.IGNORECASE),
+    month_after=re.compile(rf"\s+(?:de\s+)?(?:{_MONTHS})\b", re.IGNORECASE),
     year_before=before("en", "desde", "del?", "año", "hasta"),
     fraction_after=after(
         "medi[oa]s?", "tercios?", "cuartos?", "quintos?", "sextos?", "octavos?", "décimos?",
@@ -49,4 +54,6 @@ AROUND_NUMBERS = AroundNumbers(
     ),
     more_after=after(r"(?:\w+\s+)?(?:más|menos)"),
     carries_on=words(r"^(?:y |pero )?(?:tiene|tienen|eso|esa|ese|ella|él|contiene|lleva|trae)"),
+    joined=joining("y", "o", "e", "u", "a"),
+    aloud=counting("y", "luego"),
 )  # fmt: skip

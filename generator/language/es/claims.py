@@ -123,4 +123,5 @@ CLAIMS = Grammar(
     ),
     clauses=re.compile(r"[,;:—–]\s|\b(?:pero|mientras)\b", re.IGNORECASE),
     plain=frozenset(_PLAIN.split()),
+    times_word="veces",
 )

@@ -34,4 +34,5 @@ PHRASES = Phrases(
             ]
         ),
     ),
+    drawn_together=("de el ", "del "),
 )

@@ -14,6 +14,7 @@ from generator.language.language import Language
 from generator.language.number_words import NumberWords
 from generator.language.phrases import Phrases
 from generator.model.measure import Unit
+from generator.model.measure import Unit
 
 _NEVER, _ALWAYS = re.compile("(?!)"), re.compile("")
 _UNITS = rf"\s*(?:{'|'.join(Unit)})(?!\w)"
@@ -34,7 +35,8 @@ _AROUND_NUMBERS = AroundNumbers(
     ordinal_after=re.compile(f"(?!{_UNITS})"),  # a number without a unit may be anything
     time_before=_NEVER,
     time_after=_NEVER,
-    month="(?!)",
+    month_before=_NEVER,
+    month_after=_NEVER,
     year_before=_NEVER,
     fraction_after=_NEVER,
     multiple_after=_NEVER,
@@ -45,6 +47,8 @@ _AROUND_NUMBERS = AroundNumbers(
     sum_words=_ALWAYS,  # whose number it is, only words could tell: it may be any of the lesson
     more_after=_NEVER,
     carries_on=_NEVER,
+    joined=re.compile(r"\s*[,–-]\s*"),
+    aloud=re.compile(r"[\s,.…;:!-]*"),
 )
 _CLAIMS = Grammar(
     claims=(),
@@ -60,6 +64,7 @@ _CLAIMS = Grammar(
     amounts=_NEVER,
     clauses=_NEVER,
     plain=frozenset(),
+    times_word="",
 )
 _PHRASES = Phrases("", "", "", "", "", "", "", "", (), ())
 """Nothing is claimed here, so nothing has to be put right."""
