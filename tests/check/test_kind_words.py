@@ -12,116 +12,31 @@ from pathlib import Path
 import pytest
 
 from generator.check.kind_words import kind_words
+from generator.language import KNOWN
 from generator.problems import Weight
+from tests.cases import Case, cases, languages
 from tests.project import GOOD, worked
 
-ASKED = [
-    "Burn off the pie.",
-    "Let us burn it off!",
-    "You can burn that slice off.",
-    "This burns 90 calories.",
-    "BURNED CALORIES",
-    "We burnt energy.",
-    "Work off your lunch.",
-    "Now work it off.",
-    "Time to work your lunch off.",
-    "You earned a cookie.",
-    "You deserve a treat.",
-    "Twenty jumps pay for the muffin.",
-    "Make up for the cake.",
-    "A cheat day.",
-    "A guilt-free snack.",
-    "Do you feel guilty?",
-    "A naughty slice.",
-    "That is a bad food.",
-    "Pick good choices.",
-    "No junk food.",
-    "An unhealthy lunch.",
-    "Chips are bad for you.",
-    "It is good for your heart.",
-    "Sweets are junk.",
-    "To lose weight.",
-    "You might gain some weight.",
-    "It is fattening.",
-    "Go on a diet.",
-    "They are dieting.",
-]
 
-ASKED_IN_SPANISH = [
-    "Vamos a quemar calorías.",
-    "Quema las calorías.",
-    "Salta para quemarlo.",
-    "¡Quémalo!",
-    "Sin culpa.",
-    "Eso engorda.",
-    "Para bajar de peso.",
-    "Están a dieta.",
-    "Es comida chatarra.",
-    "Un alimento malo.",
-    "Una mala comida.",
-    "Te lo ganaste.",
-    "Para ganarse el postre.",
-]
-
-LEFT_ALONE = [
-    "A good walk by the river.",
-    "That was a good guess.",
-    "Look at the bad weather.",
-    "Turn the burner down.",
-    "The rice may burn.",
-    "Do not burn yourself, turn the stove off.",
-    "Paid attention?",
-    "Pay attention to the tens.",
-    "An earnest question.",
-    "What did you learn?",
-    "Ask a registered dietitian.",
-    "Saturated fat is one kind of fat.",
-    "The fat of the milk.",
-    "How much does the apple weigh?",
-    "The weight of the portion is 182 g.",
-    "Work out the gap.",
-    "Take your shoes off.",
-    "Work with a friend.",
-    "Clean your hands.",
-    "A cheese sandwich.",
-    "Energy is what food gives the body.",
-]
-
-LEFT_ALONE_IN_SPANISH = [
-    "Cuidado, la olla quema.",
-    "Las calorías dan energía.",
-    "Un buen paseo.",
-    "Mal tiempo en Larkmead.",
-    "Disculpa.",
-    "Pesa la manzana.",
-    "¿Quién gana tiempo?",
-]
-
-
-def found(folder: Path, words: str, language: str = "en") -> list[str]:
-    result = worked(folder, GOOD.replace("What do you like?", f'"{words}"'))
-    in_it = replace(result, lesson=replace(result.lesson, language=language))
+def found(folder: Path, case: Case) -> list[str]:
+    """Line and column of what is asked about a case, put into a lesson."""
+    result = worked(folder, GOOD.replace("What do you like?", f'"{case.text}"'))
+    in_it = replace(result, lesson=replace(result.lesson, language=case.language))
     return [str(problem.place).split(":", 1)[1] for problem in kind_words(in_it)]
 
 
-@pytest.mark.parametrize("words", ASKED)
-def test_asked_about(tmp_path: Path, words: str) -> None:
-    assert found(tmp_path, words) == ["30:15"]
+@pytest.mark.parametrize("case", cases("kind-words", "asked about"), ids=str)
+def test_asked_about(tmp_path: Path, case: Case) -> None:
+    assert found(tmp_path, case) == ["30:15"]
 
 
-@pytest.mark.parametrize("words", ASKED_IN_SPANISH)
-def test_asked_about_in_spanish(tmp_path: Path, words: str) -> None:
-    assert found(tmp_path, words, "es") == ["30:15"]
+@pytest.mark.parametrize("case", cases("kind-words", "left alone"), ids=str)
+def test_left_alone(tmp_path: Path, case: Case) -> None:
+    assert found(tmp_path, case) == []
 
 
-@pytest.mark.parametrize("words", LEFT_ALONE_IN_SPANISH)
-def test_left_alone_in_spanish(tmp_path: Path, words: str) -> None:
-    assert found(tmp_path, words, "es") == []
-
-
-@pytest.mark.parametrize("words", LEFT_ALONE)
-def test_left_alone(tmp_path: Path, words: str) -> None:
-    assert found(tmp_path, words) == []
+def test_every_list_of_unkind_words_has_cases() -> None:
+    assert set(languages("kind-words")) == {one.tag for one in KNOWN.values() if one.unkind_words}
 
 
 @pytest.mark.parametrize(

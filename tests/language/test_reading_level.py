@@ -7,13 +7,12 @@ from decimal import Decimal
 
 import pytest
 
-from generator.language import language_of
+from generator.language import KNOWN, language_of
 from generator.language.en.reading_level import READING_LEVEL as ENGLISH
 from generator.language.en.reading_level import grade_level
-from generator.language.en.syllables import syllables as english_syllables
 from generator.language.es.reading_level import perspicuity
-from generator.language.es.syllables import syllables as spanish_syllables
 from generator.language.reading_level import Counts
+from tests.cases import Case, cases, languages
 
 PLATYPUS = Counts(words=13, sentences=1, syllables=24)
 """“The Australian platypus is seemingly a hybrid of a mammal and reptilian creature.”"""
@@ -40,35 +39,16 @@ def test_the_spanish_formula_follows_its_constants() -> None:
     assert perspicuity(counts) == Decimal("206.835") - Decimal("62.3") * 2 - 10
 
 
-@pytest.mark.parametrize(
-    ("word", "syllables"),
-    # from memory, as a dictionary divides them
-    [
-        ("cool", 1), ("sunglasses", 3), ("australian", 4), ("platypus", 3), ("seemingly", 3),
-        ("hybrid", 2), ("reptilian", 4), ("creature", 2), ("apple", 2), ("energy", 3),
-        ("kilocalories", 6), ("wanted", 2), ("likes", 1), ("lunches", 2), ("people", 2),
-        ("fiber", 2), ("sodium", 3), ("little", 2), ("ideas", 3), ("difference", 3), ("once", 1),
-        ("sandwich", 2), ("coconut", 3), ("radio", 3), ("minutes", 2), ("closed", 1),
-        ("needed", 2), ("beautiful", 3), ("nation", 2), ("special", 2), ("usual", 3),
-    ],
-)  # fmt: skip
-def test_english_words(word: str, syllables: int) -> None:
-    assert english_syllables(word) == syllables
+@pytest.mark.parametrize("case", cases("syllables", "syllables"), ids=str)
+def test_syllables(case: Case) -> None:
+    formula = language_of(case.language).reading_level
+    assert formula
+    assert formula.syllables(case.text) == int(case.expected)
 
 
-@pytest.mark.parametrize(
-    ("word", "syllables"),
-    # from memory, by the rules of the Ortografía of the RAE: strong vowels part, weak ones join
-    [
-        ("casa", 2), ("río", 2), ("agua", 2), ("día", 2), ("energía", 4), ("queso", 2),
-        ("guitarra", 3), ("pingüino", 3), ("aire", 2), ("ciudad", 2), ("leer", 2), ("poeta", 3),
-        ("movimiento", 4), ("diferencia", 4), ("aéreo", 4), ("buey", 1), ("muy", 1), ("y", 1),
-        ("mayo", 2), ("ahora", 3), ("búho", 2), ("país", 2), ("baúl", 2), ("cuidar", 2),
-        ("huevo", 2), ("guion", 1), ("azúcares", 4),
-    ],
-)  # fmt: skip
-def test_spanish_words(word: str, syllables: int) -> None:
-    assert spanish_syllables(word) == syllables
+def test_every_language_with_a_formula_has_cases() -> None:
+    known = {one.tag for one in KNOWN.values() if one.reading_level}
+    assert set(languages("syllables")) == known
 
 
 def test_the_whole_way_gives_the_published_grade() -> None:

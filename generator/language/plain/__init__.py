@@ -14,7 +14,6 @@ from generator.language.language import Language
 from generator.language.number_words import NumberWords
 from generator.language.phrases import Phrases
 from generator.model.measure import Unit
-from generator.model.measure import Unit
 
 _NEVER, _ALWAYS = re.compile("(?!)"), re.compile("")
 _UNITS = rf"\s*(?:{'|'.join(Unit)})(?!\w)"
@@ -31,7 +30,7 @@ _NUMBER_WORDS = NumberWords(
     articles=frozenset(),
 )
 _AROUND_NUMBERS = AroundNumbers(
-    labels_before=_NEVER,
+    labels_before=re.compile(r"\d\s$"),  # the end of a number whose thousands a space parts
     ordinal_after=re.compile(f"(?!{_UNITS})"),  # a number without a unit may be anything
     time_before=_NEVER,
     time_after=_NEVER,
