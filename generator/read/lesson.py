@@ -65,8 +65,8 @@ def _made_of(
     head = validate(LessonHead, data, places, also=("stops",))
     problems += head if isinstance(head, list) else []
     problems += reference_problems(raw, places, library)
+    problems += video_problems(data.get("video"), places, folder, filmed=filmed)
     video = data.get("video") if filmed else None
-    problems += video_problems(video, places, folder)
     seconds = video_seconds(video, folder)
     captions = read_captions(root, folder, video, problems)
     stops = _stops(raw, places, problems)

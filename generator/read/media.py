@@ -13,9 +13,25 @@ from generator.problems import Problem
 from generator.read.explain import did_you_mean
 from generator.read.source import Data
 
+ENDINGS = {
+    "file": (".mp4",),
+    "captions": (".vtt",),
+    "poster": (".jpg", ".jpeg", ".png", ".webp", ".avif"),
+}
+"""What a lesson may name, and how such files end: what is named is published, so nothing else can be."""
 
-def video_problems(video: Data, places: Places, folder: Path) -> Iterator[Problem]:
-    """Files the lesson names and that are not beside it, or that no browser can play."""
+
+def video_problems(
+    video: Data, places: Places, folder: Path, *, filmed: bool = True
+) -> Iterator[Problem]:
+    """Files the lesson names and that are not beside it, or that no browser can play.
+
+    Args:
+        video: what the lesson says of its video.
+        places: where it says so.
+        folder: the lesson's own.
+        filmed: whether the files must be there; their names are looked at in any case.
+    """
     if not isinstance(video, dict):
         return
     captions = video.get("captions")
@@ -29,7 +45,11 @@ def video_problems(video: Data, places: Places, folder: Path) -> Iterator[Proble
         else []
     )
     for path, name in named:
-        if isinstance(name, str):
+        if not isinstance(name, str):
+            continue
+        if told := _name_fault(name, str(path[1])) or _link_fault(folder, name):
+            yield Problem(places.at(*path), *told)
+        elif filmed:
             yield from _file(name, path, places, folder)
 
 
@@ -45,35 +65,65 @@ def video_seconds(video: Data, folder: Path) -> float | None:
 def lies_beside(folder: Path, name: str) -> bool:
     """Whether a file of this name lies in the folder itself; no file has a name that no disk can hold."""
     try:
-        return _is_plain(name) and (folder / name).is_file()
+        file = folder / name
+        return _is_plain(name) and file.is_file() and not file.is_symlink()
     except (OSError, ValueError):
         return False
 
 
 def _is_plain(name: str) -> bool:
-    """Whether a name leads neither out of a folder nor into another one."""
-    return Path(name).name == name and "\\" not in name
+    """Whether a name leads neither out of a folder nor into another one, on any machine."""
+    return Path(name).name == name and not any(sign in name for sign in "\\:") and name != ".."
 
 
 _OF_ADDRESSES = "#?%&"
 """What follows one of these is no part of a file's name any more once a page asks for it."""
+_OF_DISKS = '<>"|*'
+"""No file on Windows has one of these in its name, and a copy is carried home to any machine."""
+
+
+def _name_fault(name: str, key: str) -> tuple[str, str] | None:
+    """What is wrong with a name, wherever its file is, and the way out."""
+    if not _is_plain(name):
+        what = f"`{name}` lies outside the lesson's folder, or deeper inside it"
+        return what, "put the file beside lesson.yaml and give its name alone"
+    hint = "name the file with letters, digits and hyphens"
+    if signs := "".join(sign for sign in _OF_ADDRESSES if sign in name):
+        return (
+            f"the name `{name}` holds `{signs}`, which has a meaning of its own in an address",
+            hint,
+        )
+    if any(sign in _OF_DISKS or sign < " " for sign in name):
+        return f"the name `{name}` holds a sign that not every machine takes in a name", hint
+    if name.startswith("."):
+        return f"`{name}` begins with a point, which hides it", hint
+    if not name.lower().endswith(ENDINGS[key]):
+        kinds = " or ".join(f"`{ending}`" for ending in ENDINGS[key])
+        return f"`{name}` is no file for `{key}`", f"its name ends in {kinds}"
+    return None
+
+
+def _link_fault(folder: Path, name: str) -> tuple[str, str] | None:
+    """A name that is there and leads to another place."""
+    if is_link(folder / name):
+        return (
+            f"`{name}` is a link to another place, and no link is followed",
+            "put the file itself here",
+        )
+    return None
+
+
+def is_link(file: Path) -> bool:
+    """Whether a file is a link; a name that no disk can hold is none."""
+    try:
+        return file.is_symlink()
+    except (OSError, ValueError):
+        return False
 
 
 def _file(name: str, path: DataPath, places: Places, folder: Path) -> Iterator[Problem]:
     place = places.at(*path)
-    if not _is_plain(name):
-        yield Problem(
-            place,
-            f"`{name}` lies outside the lesson's folder, or deeper inside it",
-            "put the file beside lesson.yaml and give its name alone",
-        )
-    elif signs := "".join(sign for sign in _OF_ADDRESSES if sign in name):
-        yield Problem(
-            place,
-            f"the name `{name}` holds `{signs}`, which has a meaning of its own in an address",
-            "name the file with letters, digits and hyphens",
-        )
-    elif not lies_beside(folder, name):
+    if not lies_beside(folder, name):
         beside = [file.name for file in folder.iterdir() if file.suffix == Path(name).suffix]
         hint = did_you_mean(name, beside) if beside else f"put it into the folder `{folder.name}`"
         if name.endswith(".mp4") and not beside:

@@ -100,6 +100,7 @@ def encode(pictures: Sequence[Picture], out: Path, program: str) -> str:
         finished = out.with_name(
             f".{out.name}.part"
         )  # beside it, so that the swap below is one step on any disk
+        finished.unlink(missing_ok=True)  # never write through a link
         finished.write_bytes((folder / "video.mp4").read_bytes())
         finished.replace(out)
     return ""

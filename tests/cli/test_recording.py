@@ -86,3 +86,37 @@ def test_a_lesson_that_is_not_there_is_told_with_those_that_are(root: Path, word
     done = plumline(root, word, "mael")
     assert done.exit_code == 2
     assert "there is no lesson `mael`; there are meal" in done.stderr
+
+
+OUTSIDE = ("../../../pwned", "/pwned", "..", "a/b", "C:pwned", "..\\\\pwned", "lesson.yaml")
+
+
+@pytest.mark.parametrize("word", ["rehearse", "recorded", "check"])
+@pytest.mark.parametrize("name", OUTSIDE)
+def test_no_file_is_made_outside_the_lessons_own_folder(
+    tmp_path: Path, root: Path, word: str, name: str
+) -> None:
+    file = root / "lessons/meal/lesson.yaml"
+    text = file.read_text("utf-8")
+    file.write_text(
+        text.replace("meal.mp4", f'"{name}.mp4"' if "pwned" in name else f'"{name}"').replace(
+            "en: meal.en.vtt", f'en: "{name}.vtt"' if "pwned" in name else f'en: "{name}"'
+        ),
+        "utf-8",
+    )
+    before = {path: path.stat().st_mtime_ns for path in tmp_path.rglob("*")}
+    done = plumline(root, word, *([] if word == "check" else ["meal"]))
+    assert done.exit_code == 1
+    assert "lessons/meal/lesson.yaml:6:" in done.stderr
+    assert {path: path.stat().st_mtime_ns for path in tmp_path.rglob("*")} == before
+    assert not Path("/pwned.mp4").exists()
+
+
+@pytest.mark.parametrize("name", ["meal.mp4", "meal.en.vtt"])
+def test_a_rehearsal_writes_through_no_link(tmp_path: Path, root: Path, name: str) -> None:
+    outside = tmp_path / "outside"
+    (root / "lessons/meal" / name).symlink_to(outside)
+    done = plumline(root, "rehearse", "meal")
+    assert done.exit_code == 1
+    assert f"`{name}` is a link to another place" in done.stderr
+    assert not outside.exists()

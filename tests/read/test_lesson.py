@@ -95,7 +95,7 @@ MISTAKES = [
     ("a page of no site", "stops:", 'video: {elsewhere: "https://[/a"}\nstops:', "6:20", "names no site", "https://"),
     ("a page of a site without a name", "stops:", 'video: {elsewhere: "https://@:80/a"}\nstops:', "6:20", "names no site", "https://"),
     ("a name no disk holds", "stops:", f"video: {{file: {'a' * 5000}.mp4}}\nstops:", "6:15", "beside the lesson", "folder `meal`"),
-    ("a name with a NUL", "stops:", 'video: {file: "a\\0.mp4"}\nstops:', "6:15", "no file", "folder `meal`"),
+    ("a name with a NUL", "stops:", 'video: {file: "a\\0.mp4"}\nstops:', "6:15", "a sign that not every machine takes", "name the file"),
 ]  # fmt: skip
 
 
