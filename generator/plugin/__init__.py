@@ -16,7 +16,7 @@ from mkdocs.plugins import BasePlugin
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page
 
-from generator.author.pages import page_text, with_lists
+from generator.author.pages import linked_folders, page_text, with_lists
 from generator.build import Built, Worked, build, with_problems, write_site
 from generator.plugin.files import FRONT, LessonFile, LessonPage, is_own, with_front_pages
 from generator.plugin.said import listening, told
@@ -55,7 +55,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         except LessonError as error:
             if self.own_build:
                 raise
-            if not (self._preview and self._built):
+            links = linked_folders(Path(config.config_file_path).parent)  # MkDocs would follow them
+            if links or not (self._preview and self._built):
                 raise PluginError(str(error)) from None
             # A preview that stops answering helps nobody: the last good pages say what is wrong.
             self._problems = error.problems

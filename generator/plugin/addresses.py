@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from html.parser import HTMLParser
+from urllib.parse import urlsplit
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +33,15 @@ def addresses_in(html: str) -> PageAddresses:
     reader.feed(html)
     reader.close()
     return reader.found
+
+
+def is_elsewhere(url: str) -> bool:
+    """Whether an address leads to another site, or is none at all."""
+    try:
+        parts = urlsplit(url)
+    except ValueError:
+        return True
+    return bool(parts.scheme or parts.netloc)
 
 
 class _Reader(HTMLParser):

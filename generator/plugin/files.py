@@ -16,6 +16,20 @@ GUIDE = "guide"
 """Folder of pages for educators; which of them are published, ``draft_docs`` says."""
 
 
+_SHOWN = {".avif", ".gif", ".jpeg", ".jpg", ".png", ".webp"}
+_GIVEN = {
+    *(".csv", ".docx", ".epub", ".ods", ".odt", ".pdf", ".pptx", ".txt", ".xlsx", ".zip"),
+    *(".m4a", ".mp3", ".mp4", ".vtt", ".webm"),
+}
+"""Pictures and files that a page may lead to. None of them runs: a page or script of someone's,
+published beside a lesson, could read what learners typed there."""
+
+
+def can_go_out(file: File) -> bool:
+    """Whether a file is of a kind that a page may show or hand over."""
+    return PurePosixPath(file.src_uri).suffix.lower() in _SHOWN | _GIVEN
+
+
 def is_own(file: File, config: MkDocsConfig) -> bool:
     """Whether a file lies in ``lessons/``."""
     return bool(file.src_dir) and Path(str(file.src_dir)) == Path(config.docs_dir)

@@ -30,6 +30,8 @@ class Targets:
     """All files, pages included."""
     sources: frozenset[str]
     """What an educator calls them: paths below ``lessons/``."""
+    kept: frozenset[str]
+    """Files that are there, by the same paths, and of a kind or in a place that does not go out."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +92,8 @@ def _nowhere(lead: Address) -> str:
 def _meant(path: str, file: File, targets: Targets) -> str:
     """The page or file whose name is nearest, as seen from this page."""
     here = dirname(file.src_uri) or "."
+    if normpath(join(here, path)) in targets.kept:
+        return "it is there and stays at home: only pages, pictures, videos and documents go out"
     known = {relpath(source, here): source for source in targets.sources}
     near = get_close_matches(path, known, n=1, cutoff=0.6)
     return f"did you mean `{near[0]}`?" if near else "correct it, or take it out"

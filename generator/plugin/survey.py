@@ -2,22 +2,32 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
+from posixpath import dirname, join, normpath
+from urllib.parse import unquote, urlsplit
 
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files, InclusionLevel, get_files, set_exclusions
 from mkdocs.structure.nav import get_navigation
 from mkdocs.structure.pages import Page
 
-from generator.author.pages import addresses, folders, languages_off, page_text
+from generator.author.pages import (
+    addresses,
+    at_home,
+    folders,
+    is_linked,
+    linked_folders,
+    media,
+    page_text,
+)
 from generator.build import Worked
-from generator.plugin.addresses import PageAddresses, addresses_in
-from generator.plugin.files import LessonFile, is_own, is_page_here, with_front_pages
+from generator.plugin.addresses import PageAddresses, addresses_in, is_elsewhere
+from generator.plugin.files import LessonFile, can_go_out, is_own, is_page_here, with_front_pages
 from generator.plugin.links import Targets, link_problems
 from generator.plugin.said import listening, place_of, told
-from generator.problems import Place, Problem, Weight
+from generator.problems import LessonError, Problem
 
 _PAGES = "mkdocs.structure.pages"
 """Who speaks of dead links in MkDocs; those are looked for here, in raw HTML too and with their lines."""
@@ -41,33 +51,57 @@ def survey(config: MkDocsConfig, worked: Worked, *, preview: bool) -> Survey:
         preview: whether drafts are looked at as well.
     """
     root = Path(config.config_file_path).parent
+    if linked := linked_folders(root):
+        raise LessonError(linked)  # MkDocs would follow them
     with listening() as said:
-        files = _files(config, worked)
+        there = get_files(config)
+        files = _files(root, there, config, worked)
         get_navigation(files, config)
         shown = [file for file in files if _is_shown(file, preview=preview)]
         pages = dict(_pages(root, shown, files, config))
-    problems = told(root, (record for record in said if record.name != _PAGES))
     read = {file: page for file, page in pages.items() if isinstance(page, PageAddresses)}
+    published = _published(files, read, config, worked)
+    problems = told(root, (record for record in said if record.name != _PAGES))
     problems += [page for page in pages.values() if isinstance(page, Problem)]
     targets = Targets(
         pages={file.dest_uri: frozenset(page.ids) for file, page in read.items()},
         lessons=addresses(worked),
         files=frozenset(file.dest_uri for file in shown),
         sources=frozenset(file.src_uri for file in shown),
+        kept=frozenset(file.src_uri for file in there if file.src_uri not in files.src_uris),
     )
     for file, page in read.items():
         problems += link_problems(root, file, page, targets, config)
-    problems += _left_out(config, worked)
-    published = frozenset(file.src_uri for file in files if is_own(file, config))
+    problems += at_home(root, published, worked)
     return Survey(tuple(problems), published)
 
 
-def _files(config: MkDocsConfig, worked: Worked) -> Files:
-    """The site's files as MkDocs will know them; lessons by their addresses alone."""
+def _published(
+    files: Files, read: Mapping[File, PageAddresses], config: MkDocsConfig, worked: Worked
+) -> frozenset[str]:
+    """The educator's files that go out: pages, what a page leads to, and what a lesson names."""
+    named = media(worked) | {
+        normpath(join(dirname(page.dest_uri), unquote(urlsplit(lead.url).path)))
+        for page, found in read.items()
+        for lead in found.leads
+        if not is_elsewhere(lead.url)
+    }
+    return frozenset(
+        file.src_uri
+        for file in files
+        if is_own(file, config) and (file.is_documentation_page() or file.dest_uri in named)
+    )
+
+
+def _files(root: Path, there: Files, config: MkDocsConfig, worked: Worked) -> Files:
+    """The site's files as MkDocs will know them, and all that a page might show; lessons by their addresses."""
     places = folders(worked).values()
-    found = get_files(config)
+    named = media(worked)
     files = Files(
-        file for file in found if not file.is_documentation_page() or is_page_here(file, places)
+        file
+        for file in there
+        if (is_page_here(file, places) or can_go_out(file) or file.src_uri in named)
+        and not is_linked(root, f"lessons/{file.src_uri}")
     )
     for address in addresses(worked):
         if theirs := files.get_file_from_path(address):
@@ -102,18 +136,3 @@ def _pages(
             yield file, Problem(place, "an address on this page cannot be read", "correct it")
         else:
             yield file, addresses_in(page.content or "")
-
-
-def _left_out(config: MkDocsConfig, worked: Worked) -> Iterator[Problem]:
-    """Folders with pages of a language that the site does not have."""
-    lessons = Path(config.docs_dir)
-    names = sorted(folder.name for folder in lessons.iterdir() if any(folder.glob("*.md")))
-    for language in languages_off(names, worked):
-        what = f"the pages in lessons/{language}/ are not published"
-        first = language == worked.library.site.languages[0]
-        hint = (
-            "pages of the first language stand in lessons/ itself; move them there"
-            if first
-            else f"add `{language}` to `languages:` in site_data/site.yaml if they should be"
-        )
-        yield Problem(Place(f"lessons/{language}"), what, hint, Weight.QUESTION)

@@ -5,9 +5,12 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
+from generator.problems import Problem
+from generator.read.files import read_text
+
 FRONT = ("index", "README")
 """Either becomes the front page."""
-_HEADING = re.compile(r"^#\s+(.+?)\s*#*$", re.MULTILINE)
+_HEADING = re.compile(r"#[ \t]+(?=\S)")
 
 
 def handwritten_pages(root: Path, folder: str = "") -> tuple[tuple[str, str], ...]:
@@ -18,10 +21,15 @@ def handwritten_pages(root: Path, folder: str = "") -> tuple[tuple[str, str], ..
         folder: a language's folder below ``lessons/``, or nothing for the first language.
     """
     files = sorted((root / "lessons" / folder).glob("*.md"))
-    return tuple((f"{file.stem}.html", _title(file)) for file in files if file.stem not in FRONT)
+    pages = [file for file in files if file.stem not in FRONT and not file.is_symlink()]
+    return tuple((f"{file.stem}.html", _title(root, file)) for file in pages)
 
 
-def _title(file: Path) -> str:
-    """The first heading; the file's name where it has none."""
-    found = _HEADING.search(file.read_text("utf-8", errors="replace"))
-    return found[1] if found else file.stem.replace("-", " ").capitalize()
+def _title(root: Path, file: Path) -> str:
+    """The first heading; the file's name where it has none or cannot be read, which is told elsewhere."""
+    text = read_text(root, file.relative_to(root).as_posix())
+    lines = [] if isinstance(text, Problem) else text.splitlines()
+    for line in lines:
+        if found := _HEADING.match(line):
+            return line[found.end() :].strip().rstrip("#").rstrip()
+    return file.stem.replace("-", " ").capitalize()

@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable, Iterator
 from posixpath import dirname, join, normpath
 
-_NAMED = re.compile(r'\b(?:src|href|data-[a-z]+)="([^"#?:]+)')
+_NAMED = re.compile(r'\b(?:src|href|poster|data-[a-z]+)="([^"#?:]+)')
 _LATER = ("assets/later.css",)
 """Files that scripts bring and no page names."""
 

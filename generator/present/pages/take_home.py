@@ -17,7 +17,7 @@ _LINK = re.compile(r'(?:<li>)?<a\b[^>]*?\bhref="([^"]*)"[^>]*>.*?</a>(?:</li>)?'
 _ALTERNATE = re.compile(r'<link rel="alternate"[^>]*>\n?')
 _TAKE_HOME = re.compile(r'<p class="take">.*?</keep-lesson>\n?', re.DOTALL)
 _TRACK = re.compile(r'(<track\b[^>]*?\bsrc=")([^"]+)(")')
-_NAMED = re.compile(r'(\b(?:src|href|data-[a-z]+)=")([^"#?:]+)')
+_NAMED = re.compile(r'(\b(?:src|href|poster|data-[a-z]+)=")([^"#?:]+)')
 _MEGABYTE = 1_000_000
 _LEAST = Fraction(1, 10)  # a file is never 0 MB
 
