@@ -1,7 +1,7 @@
 """A number as base-ten blocks, and what is left when two numbers are matched block by block.
 
 Base-ten blocks (Dienes blocks) are the standard classroom manipulative: a flat is a hundred,
-a rod is a ten, a cube is a one. Common practice, no source.
+a rod is a ten, a cube is a one; a thin slice of a cube is a tenth. Common practice, no source.
 """
 
 from __future__ import annotations
@@ -19,26 +19,25 @@ class Blocks:
     """0 to 9."""
     ones: int
     """0 to 9."""
-    half: bool = False
-    """Whether half a one is left, as in 2.5 g."""
+    tenths: int = 0
+    """0 to 9; five of them are half a one, as in 2.5 g."""
 
     @property
     def value(self) -> Decimal:
         """The number the blocks make."""
-        return Decimal(self.hundreds * 100 + self.tens * 10 + self.ones) + (
-            Decimal("0.5") if self.half else 0
-        )
+        wholes = self.hundreds * 100 + self.tens * 10 + self.ones
+        return wholes + Decimal(self.tenths) / 10
 
 
 def to_blocks(value: Decimal) -> Blocks:
     """Take a number apart.
 
     Raises:
-        ValueError: it is negative, or has a part that is not one half.
+        ValueError: it is negative, or has a part finer than a tenth.
     """
-    whole, part = divmod(value, 1)
-    if value < 0 or part not in {Decimal(0), Decimal("0.5")}:
+    if value < 0 or value * 10 % 1:
         raise ValueError(f"{value} cannot be laid in blocks")
-    hundreds, rest = divmod(int(whole), 100)
+    wholes, tenths = divmod(int(value * 10), 10)
+    hundreds, rest = divmod(wholes, 100)
     tens, ones = divmod(rest, 10)
-    return Blocks(hundreds, tens, ones, part != 0)
+    return Blocks(hundreds, tens, ones, tenths)

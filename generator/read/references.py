@@ -20,8 +20,8 @@ from generator.read.stops import RawStop
 
 # fmt: off
 PAGE_IDS = frozenset({
-    "adults", "b1", "b10", "b100", "bhalf", "first", "half", "hundred", "main",
-    "on-paper", "one", "second", "ten", "tens", "words",
+    "adults", "b1", "b10", "b100", "bhalf", "btenth", "first", "half", "hundred",
+    "main", "on-paper", "one", "second", "ten", "tens", "tenth", "words",
 })
 # fmt: on
 """Ids that the pages of the theme use for themselves."""

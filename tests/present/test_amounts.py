@@ -32,19 +32,21 @@ SIDES = ("At home", "Away")
         ("231", "2 hundreds, 3 tens and 1 one"),
         ("2.5", "2 ones and one half"),
         ("0.5", "one half"),
+        ("6.6", "6 ones and 6 tenths"),
+        ("10.1", "1 ten and 1 tenth"),
     ],
 )
 def test_blocks_in_words(value: str, said: str) -> None:
     assert blocks_view(Decimal(value), SAY).label == said
 
 
-@given(st.integers(0, 40_000).map(lambda halves: Decimal(halves) / 2))
+@given(st.integers(0, 200_000).map(lambda tenths: Decimal(tenths) / 10))
 def test_blocks_in_words_and_numbers_make_the_value(value: Decimal) -> None:
     for view in (blocks_view(value, SAY), blocks_view(value, SAY, in_tens=True)):
-        sizes = {"hundred": 100, "ten": 10, "one": 1}
+        sizes = {"hundred": 100, "ten": 10, "one": 1, "tenth": Decimal("0.1")}
         said = sum(
             int(number.replace(",", "")) * sizes[name]
-            for number, name in re.findall(r"([\d,]+) (hundred|ten|one)", view.label)
+            for number, name in re.findall(r"([\d,]+) (hundred|tenth|ten|one)", view.label)
         )
         assert said + Decimal("0.5") * ("one half" in view.label) == value
 

@@ -54,8 +54,8 @@ def test_the_rows_of_the_lesson_page(
         shown = [number(text(next(held.iter("b")))) for held in having(form, "holding")]
         assert shown == [first, second]
         laid = [blocks(pile) for pile in having(one(form, "piles"), "blocks")]
-        assert laid == [in_blocks(first), in_blocks(second)]
-        assert blocks(one(one(form, "left"), "blocks")) == in_blocks(gap)
+        assert laid == [first, second]
+        assert blocks(one(one(form, "left"), "blocks")) == gap
         assert working(form, row, traced)
 
 
@@ -148,9 +148,7 @@ def test_the_problems_on_paper(
     for problem, row in zip(problems, rows(traced), strict=True):
         held = [traced[f"{row}.first"], traced[f"{row}.second"]]
         assert [number(text(value)) for value in having(problem, "value")] == held
-        assert [blocks(pile) for pile in having(one(problem, "given"), "blocks")] == [
-            in_blocks(each) for each in held
-        ]
+        assert [blocks(pile) for pile in having(one(problem, "given"), "blocks")] == list(held)
         lines = [text(line) for line in having(one(problem, "asked"), "line")]
         if name == "worksheet":
             assert set(lines) == {""}
@@ -218,15 +216,17 @@ def working(form: Element, row: str, traced: Traced) -> bool:
     return results == wanted
 
 
-def in_blocks(value: Decimal) -> Decimal:
-    """What base-ten blocks can lay of a value: wholes and halves."""
-    return value if value % 1 in {Decimal(0), Decimal("0.5")} else value // 1
-
-
 def blocks(pile: Element) -> Decimal:
     """What the blocks of a pile are worth, by the picture each of them uses."""
-    worth = {"hundred": 100, "tens": 100, "ten": 10, "one": 1, "half": Decimal("0.5")}
-    worth |= {"b100": 100, "b10": 10, "b1": 1, "bhalf": Decimal("0.5")}
+    worth = {
+        "hundred": 100,
+        "tens": 100,
+        "ten": 10,
+        "one": 1,
+        "half": Decimal("0.5"),
+        "tenth": Decimal("0.1"),
+    }
+    worth |= {"b100": 100, "b10": 10, "b1": 1, "bhalf": Decimal("0.5"), "btenth": Decimal("0.1")}
     return sum((Decimal(worth[href]) for href in _used(pile)), Decimal(0))
 
 

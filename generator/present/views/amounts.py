@@ -16,7 +16,8 @@ class BlocksView:
     hundreds: int
     tens: int
     ones: int
-    half: bool
+    tenths: int
+    """Five of them are drawn as one half."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,6 +19,8 @@ from generator.present.words.say import Say, as_decimal
 _WRITTEN_IN = "en"
 """Language of the amounts in a lesson file; they are looked up among the portions' English names."""
 SIDE_KEYS = ("first", "second")
+_HALF = 5
+"""Tenths that are said and drawn as one half."""
 _QUARTERS = {1: "¼", 2: "½", 3: "¾"}
 
 
@@ -82,23 +84,23 @@ def weight(holding: Holding, say: Say) -> str:
 
 
 def blocks_view(value: Decimal, say: Say, *, in_tens: bool = False) -> BlocksView:
-    """Base-ten blocks of a value; a value with an odd part, such as 2.3 g, is laid without it.
+    """Base-ten blocks of a value; no label and no value of a lesson is finer than a tenth.
 
     Args:
         value: what to lay, in the unit of its measure.
         in_tens: whether hundreds are said as tens, ``32 tens``, as they are counted.
     """
-    laid = to_blocks(value if value % 1 in {Decimal(0), Decimal("0.5")} else value // 1)
+    laid = to_blocks(value)
     hundreds = 0 if in_tens else laid.hundreds
     parts = [
         ("blocks_hundreds", hundreds),
         ("blocks_tens", laid.tens + (laid.hundreds - hundreds) * 10),
         ("blocks_ones", laid.ones),
+        ("blocks_half" if laid.tenths == _HALF else "blocks_tenths", laid.tenths),
     ]
     said = tuple(say(key, n=number) for key, number in parts if number)
-    said += (say("blocks_half"),) if laid.half else ()
     return BlocksView(
-        say.listed(said) or say("blocks_none"), laid.hundreds, laid.tens, laid.ones, laid.half
+        say.listed(said) or say("blocks_none"), laid.hundreds, laid.tens, laid.ones, laid.tenths
     )
 
 
