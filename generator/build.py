@@ -22,9 +22,10 @@ from generator.present.languages import folder_of, presenters
 from generator.present.output import Output
 from generator.present.pages.problem_band import with_band
 from generator.present.presenter import Presenter, move_pictures, shared_files
+from generator.present.stops.missing_parts import missing_parts
 from generator.present.words import foreign
 from generator.present.words.say import Say
-from generator.problems import LessonError, Problem, Weight
+from generator.problems import LessonError, Place, Problem, Weight
 from generator.read.beside import BesideLessons
 from generator.read.handwritten import handwritten_pages
 from generator.read.lesson import read_lesson
@@ -73,6 +74,8 @@ def work(root: Path, only: str | None = None) -> Worked:
         LessonError: with every problem of every file, when at least one must be put right.
     """
     library = read_library(root)
+    if half_made := tuple(missing_parts(root / "theme", library.words)):
+        raise LessonError(Problem(Place(path), what, hint) for path, what, hint in half_made)
     problems: list[Problem] = []
     lessons: list[Lesson] = []
     for path in lesson_files(root, only):

@@ -12,19 +12,15 @@ from typing import TYPE_CHECKING
 from generator.model.stops.base import BaseStop
 
 
-def _classes() -> Iterator[type[BaseStop]]:
-    for name in sorted(module.name for module in iter_modules(__path__) if module.name != "base"):
-        module = import_module(f"{__name__}.{name}")
-        for one in vars(module).values():
-            if (
-                isinstance(one, type)
-                and issubclass(one, BaseStop)
-                and one.__module__ == module.__name__
-            ):
-                yield one
+def _kinds() -> Iterator[tuple[str, type[BaseStop]]]:
+    """The class of each file that is of the kind the file is named for."""
+    for name in sorted(module.name for module in iter_modules(__path__)):
+        for one in vars(import_module(f"{__name__}.{name}")).values():
+            if isinstance(one, type) and issubclass(one, BaseStop) and one.kind_name() == name:
+                yield name, one
 
 
-STOP_KINDS: dict[str, type[BaseStop]] = {one.kind_name(): one for one in _classes()}
+STOP_KINDS: dict[str, type[BaseStop]] = dict(_kinds())
 """Every kind by the key that begins it in a lesson file."""
 
 if TYPE_CHECKING:

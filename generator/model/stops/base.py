@@ -39,7 +39,8 @@ class BaseStop(Frozen):
     @classmethod
     def kind_name(cls) -> str:
         """The key that begins a stop of this class in a lesson file."""
-        return str(cls.model_fields["kind"].default)
+        field = cls.model_fields.get("kind")
+        return str(field.default) if field else ""
 
 
 class PauseStop(BaseStop):

@@ -22,8 +22,8 @@ def style_entries(styles: _Files) -> dict[str, str]:
 
 def with_paper_styles(styles: _Files) -> dict[str, str]:
     """The styles, those of the printed pages with the ``paper.css`` of each kind that has one."""
-    own = [f"stops/{kind.name}/paper.css" for kind in KINDS]
-    imports = "".join(f'@import "../{name}";\n' for name in own if name in styles)
+    own = (kind.name for kind in KINDS if kind.paper_style)
+    imports = "".join(f'@import "../stops/{name}/paper.css";\n' for name in own)
     return {**styles, "css/paper.css": styles["css/paper.css"] + imports}
 
 

@@ -54,6 +54,7 @@ KIND = StopKind(
     view=_view,
     holds_player=False,
     paper=Paper.WHOLE,
+    paper_style=False,
     slides=_slides,
     task=_task,
     table=nothing,

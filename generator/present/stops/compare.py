@@ -128,6 +128,7 @@ KIND = StopKind(
     view=_view,
     holds_player=False,
     paper=Paper.IN_PARTS,
+    paper_style=False,
     slides=_slides,
     task=_task,
     table=_table,

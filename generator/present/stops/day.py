@@ -153,6 +153,7 @@ KIND = StopKind(
     view=_view,
     holds_player=False,
     paper=Paper.WHOLE,
+    paper_style=True,
     slides=_slides,
     task=_prompt,
     table=_table,

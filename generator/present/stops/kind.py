@@ -45,6 +45,8 @@ class StopKind(Generic[S, V]):
     """Whether the video stands in the first stop of this kind."""
     paper: Paper
     """How it stands on the worksheet."""
+    paper_style: bool
+    """Whether it has a ``paper.css`` of its own."""
     slides: Callable[[StopInLesson[S]], tuple[Content, ...]]
     """What the video shows while its script is spoken; at least one slide."""
     task: Callable[[StopInLesson[S]], str]

@@ -150,6 +150,7 @@ KIND = StopKind(
     view=_view,
     holds_player=False,
     paper=Paper.WHOLE,
+    paper_style=False,
     slides=_slides,
     task=_task,
     table=_table,

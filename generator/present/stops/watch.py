@@ -58,6 +58,7 @@ KIND = StopKind(
     view=_view,
     holds_player=True,
     paper=Paper.LEFT_OUT,
+    paper_style=False,
     slides=_slides,
     task=_no_task,
     table=nothing,
