@@ -135,7 +135,23 @@ def test_what_is_left_over_is_told(page: Page, address: str) -> None:
     pacer.get_by_role("button", name="We are ready").click()
     pacer.get_by_role("button", name="Start").click()
     page.clock.run_for(120_000)
-    expect(pacer).to_contain_text(f"Left over: {left}. That part rests.")
+    expect(pacer).to_contain_text(f"{left} left over.")
+    assert left.isdigit()  # no unit: nothing to take for a price
+
+
+def test_the_count_belongs_to_everybody_while_it_runs_and_after(page: Page, address: str) -> None:
+    page.clock.install()
+    page.goto(address)
+    show_counts(page)
+    page.get_by_role("button", name="Count with me").first.click()
+    pacer = page.locator("dialog.pacer")
+    pacer.get_by_role("button", name="We are ready").click()
+    team = pacer.get_by_text("This is a team count: share it among everyone in the room.")
+    expect(team).to_be_visible()
+    pacer.get_by_role("button", name="Start").click()
+    page.clock.run_for(600_000)
+    expect(pacer).to_contain_text("have some water")
+    expect(team).to_be_visible()
 
 
 def test_by_keyboard_alone_and_back_to_where_it_was_opened(page: Page, address: str) -> None:

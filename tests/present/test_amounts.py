@@ -80,7 +80,7 @@ def test_a_working_with_its_rest() -> None:
     )
     assert working.lines == (
         "1,120 − 45 = 1,075",
-        "1,075 ÷ 10 = 107, and 5\N{NO-BREAK SPACE}kcal left over",
+        "1,075 ÷ 10 = 107, and 5 left over",
     )
     assert working.says == "Away holds 1,075\N{NO-BREAK SPACE}kcal more."
 

@@ -132,8 +132,9 @@ def test_the_gap_that_a_card_counts(
     counts = [traced[name] for name in traced if ".card-" in name and name.endswith(".count")]
     left = [traced[name] for name in traced if ".card-" in name and name.endswith(".left-over")]
     for line, count, rest in zip(told, counts, left, strict=True):
-        gap, per, *over = [number(each) for each in NUMBER.findall(line)]
+        gap, per, whole, *over = [number(each) for each in NUMBER.findall(line)]
         assert (gap // per, gap % per) == (count, rest)
+        assert whole == count
         assert over == [rest] * bool(rest)
 
 

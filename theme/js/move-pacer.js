@@ -50,7 +50,7 @@ export class MovePacer extends LiveElement {
     this.isRoomChecked = true;
     this.count?.halt();
     this.count = new PacerCount(move, () => this.rest(move, say("pacer_all", { count: String(move.count) })));
-    this.show(move.name, this.count.view, row(this.closing(say("pacer_close"))));
+    this.show(move.name, this.count.view, make("p", {}, move.team), row(this.closing(say("pacer_close"))));
     this.count.go.focus();
   }
 
@@ -60,12 +60,12 @@ export class MovePacer extends LiveElement {
    * @param {string} text
    */
   rest(move, text) {
-    const { next, left } = move;
+    const { next, left, team } = move;
     const further = next && makeButton(say("pacer_next", { move: readMove(next).name }), () => this.open(next), "filled");
     const again = move.count ? [makeButton(say("pacer_again"), () => this.begin(move))] : [];
     const leftOver = left ? [make("p", {}, say("pacer_left", { left }))] : [];
     const ways = further ? [further, ...again, this.closing(say("pacer_close"))] : [this.closing(say("pacer_close"), "filled"), ...again];
-    this.show(text, ...leftOver, make("p", {}, say("pacer_rest")), row(...ways));
+    this.show(text, ...leftOver, make("p", {}, team), make("p", {}, say("pacer_rest")), row(...ways));
   }
 
   /**

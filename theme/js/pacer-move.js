@@ -7,7 +7,8 @@
  * @property {string} name
  * @property {number} count
  * @property {number} pace counts a minute
- * @property {string} left what the count leaves over, with its unit; or nothing
+ * @property {string} left what the count leaves over; or nothing
+ * @property {string} team that the count belongs to everybody: the stop's own line
  * @property {string} sitting how to do it on a chair
  * @property {HTMLElement | undefined} next the next card with a count that the learner may see
  */
@@ -27,6 +28,7 @@ export function readMove(card) {
     count: Number(count),
     pace: Number(pace),
     left,
+    team: card.closest("section")?.querySelector(".team")?.textContent ?? "",
     sitting: card.querySelector("[data-seated] p:last-child")?.textContent ?? "",
     next: cards.slice(cards.indexOf(card) + 1).find((later) => !later.hasAttribute("data-covered")),
   };

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from generator.compute.result import MoveCount
-from generator.model.measure import Measure
 from generator.model.pose import Hold, Pose, Support
 from generator.model.stops.compare import CompareStop, Solve
 from generator.model.stops.move import MoveStop
@@ -19,7 +18,7 @@ from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Paper, StopKind, nothing
 from generator.present.views.move_card import MoveCardView
 from generator.present.views.stop import Head
-from generator.present.words.amounts import row_names
+from generator.present.words.amounts import division
 from generator.present.words.care import before_moving
 from generator.present.words.move_text import move_text
 from generator.present.words.number import number
@@ -34,7 +33,7 @@ class MoveView:
     head: Head
     prompt: Markup
     rule: str
-    """``One move for every 10 kcal of the gap.``"""
+    """``One move for every 10 in the gap.``"""
     cards: tuple[MoveCardView, ...]
     before: tuple[str, ...]
     """Room check and stop signs, before anyone moves."""
@@ -43,15 +42,10 @@ class MoveView:
 def _view(told: StopInLesson[MoveStop]) -> MoveView:
     stop, say = told.stop, told.say
     movement = told.result.movements[told.id]
-    measure = movement.comparison.stop.measure
     return MoveView(
         head=told.head(),
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
-        rule=say(
-            "move_rule",
-            per=say.quantity(stop.one_move_per, measure),
-            measure=say(f"measure_{measure}"),
-        ),
+        rule=say("move_rule", per=say.number(stop.one_move_per)),
         cards=tuple(
             _card(counted, movement.comparison.stop, place, told)
             for place, counted in enumerate(movement.counts, 1)
@@ -64,14 +58,13 @@ def _card(
     counted: MoveCount, compare: CompareStop, place: int, told: StopInLesson[MoveStop]
 ) -> MoveCardView:
     say = told.say
-    move, count, measure = counted.move, counted.count, compare.measure
+    move, count = counted.move, counted.count
     text = move_text(move, say)
-    row, gap = row_names(counted.row, say), say.quantity(counted.row.gap.size, measure)
     return MoveCardView(
         id=counted.move_id,
         name=text.name,
         count=number(count.whole, say),
-        left_over=say.quantity(count.left_over, measure) if count.left_over else "",
+        left_over=say.number(count.left_over) if count.left_over else "",
         count_is=say("one_count_is", count_is=text.count_is),
         steps=text.steps,
         seated=text.seated,
@@ -83,9 +76,9 @@ def _card(
         seated_figures=tuple(Markup(figure(pose)) for pose in move.seated_poses),  # noqa: S704  # drawn from numbers only
         pictures=_pictures(counted.move_id, move.poses, told.to_root, seated=False),
         seated_pictures=_pictures(counted.move_id, move.seated_poses, told.to_root, seated=True),
-        for_row=say("card_for_row", row=row, gap=gap, per=say.number(count.per)),
-        row=row,
-        division=f"{gap} ÷ {say.number(count.per)}",
+        for_stop=compare.title or say("stop_compare"),
+        row=say("card_row", number=place),
+        division=division(counted.row.gap, count, say),
         asked_in=f"{compare.id}-row-{place}" if {Solve.GAP, Solve.COUNT} & {*compare.solve} else "",
     )
 
@@ -98,14 +91,13 @@ def _pictures(move: str, poses: tuple[Pose, ...], to_root: str, *, seated: bool)
 
 def _slides(told: StopInLesson[MoveStop]) -> tuple[Content, ...]:
     say, movement = told.say, told.result.movements[told.id]
-    measure = movement.comparison.stop.measure
     return (
         Before(say("before_you_move"), before_moving(say)),
-        *(_slide(told.plain_heading, counted, measure, say) for counted in movement.counts),
+        *(_slide(told.plain_heading, counted, say) for counted in movement.counts),
     )
 
 
-def _slide(heading: str, counted: MoveCount, measure: Measure, say: Say) -> MoveCountSlide:
+def _slide(heading: str, counted: MoveCount, say: Say) -> MoveCountSlide:
     text = move_text(counted.move, say)
     left = counted.count.left_over
     return MoveCountSlide(
@@ -113,7 +105,8 @@ def _slide(heading: str, counted: MoveCount, measure: Measure, say: Say) -> Move
         name=text.name,
         count=say.number(counted.count.whole),
         count_is=say("one_count_is", count_is=text.count_is),
-        left_over=say("left_over", rest=say.quantity(left, measure)) if left else "",
+        left_over=say("left_over", rest=say.number(left)) if left else "",
+        team=say("move_team"),
         figures=tuple(map(drawn_alone, counted.move.poses)),
     )
 

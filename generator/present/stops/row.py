@@ -5,7 +5,6 @@ from __future__ import annotations
 from generator.compute.count import Count
 from generator.compute.gap import Gap
 from generator.compute.result import Comparison, Row
-from generator.model.measure import Measure
 from generator.model.stops.compare import CompareStop, Solve
 from generator.present.pictures.columns import columns
 from generator.present.pictures.number_line import number_line
@@ -40,16 +39,16 @@ def row_view(place: int, row: Row, stop: CompareStop, say: Say) -> RowView:
         left_key=SIDE_KEYS[gap.holder or 0],
         line=number_line(gap, say),
         ask_gap=Solve.GAP in stop.solve,
-        count=_count_view(count, stop.measure, say) if count else None,
+        count=_count_view(gap, count, say) if count else None,
         hint=row_hint(gap, say),
         working=gap_working(gap, count, stop.sides, stop.measure, say),
         columns=columns(digits(gap.larger), digits(gap.smaller), digits(gap.size)),
     )
 
 
-def _count_view(count: Count, measure: Measure, say: Say) -> CountView:
-    left = say.quantity(count.left_over, measure) if count.left_over else ""
-    return CountView(number(count.whole, say), number(count.per, say), left)
+def _count_view(gap: Gap, count: Count, say: Say) -> CountView:
+    left = say.number(count.left_over) if count.left_over else ""
+    return CountView(number(gap.size, say), number(count.whole, say), number(count.per, say), left)
 
 
 def row_hint(gap: Gap, say: Say) -> str:

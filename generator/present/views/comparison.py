@@ -14,11 +14,13 @@ from generator.present.views.number import Number
 class CountView:
     """A gap in counts of one move."""
 
+    gap: Number
+    """Without its unit, like all that follows from it."""
     whole: Number
     per: Number
     """How much of the gap is one count."""
     left_over: str
-    """What the count leaves over, formatted with unit; empty when nothing is."""
+    """What the count leaves over, formatted; empty when nothing is."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,6 +19,7 @@ class MoveCardView:
     count: Number
     """Whole counts."""
     left_over: str
+    """``5``, without a unit; empty when nothing is."""
     count_is: str
     """``One count is one knee up.``"""
     steps: tuple[str, ...]
@@ -34,11 +35,11 @@ class MoveCardView:
     pictures: tuple[str, ...]
     """Addresses of the figures as files, for pages that should stay small."""
     seated_pictures: tuple[str, ...]
-    for_row: str
-    """``Apple and Apple pie: 320 ÷ 10``"""
+    for_stop: str
+    """Heading of the comparison; a card that is cut out names its stop and no food."""
     row: str
-    """``Apple and Apple pie``"""
+    """``Row 1``, for the lesson page, where the rows stand above."""
     division: str
-    """``320 kcal ÷ 10``"""
+    """``320 ÷ 10 = 32``"""
     asked_in: str
     """Address of the row whose gap or count the learner works out; empty where that is not asked."""

@@ -8,7 +8,7 @@ from fractions import Fraction
 from generator.compute.blocks import to_blocks
 from generator.compute.count import Count
 from generator.compute.gap import Gap
-from generator.compute.result import Holding, Row
+from generator.compute.result import Holding
 from generator.compute.rounding import whole
 from generator.model.measure import Measure
 from generator.present.views.amounts import BlocksView, HoldingView, WorkingView
@@ -61,11 +61,6 @@ def amount_words(holding: Holding, say: Say) -> str:
     if say.language == _WRITTEN_IN:
         return holding.item.amount or ""
     return f"{say.number(as_decimal(serving.times))} × {name.words}"
-
-
-def row_names(row: Row, say: Say) -> str:
-    """``Apple and Apple pie``."""
-    return say.listed(tuple(food_name(held, say) for held in row.sides))
 
 
 def weighed(held: Holding, say: Say) -> str:
@@ -121,16 +116,16 @@ def gap_working(
     """How a gap and its count are worked out, step by step."""
     lines = [f"{say.number(gap.larger)} − {say.number(gap.smaller)} = {say.number(gap.size)}"]
     if count is not None:
-        line = f"{say.number(gap.size)} ÷ {say.number(count.per)} = {say.number(count.whole)}"
+        left = say.number(count.left_over) if count.left_over else ""
         lines.append(
-            line
-            + (
-                say("left_over_after", left=say.quantity(count.left_over, measure))
-                if count.left_over
-                else ""
-            )
+            division(gap, count, say) + (say("left_over_after", left=left) if left else "")
         )
     return WorkingView(tuple(lines), gap_sentence(gap, sides, measure, say))
+
+
+def division(gap: Gap, count: Count, say: Say) -> str:
+    """``320 ÷ 10 = 32``: from the gap on a count is a bare number, of no food and no unit."""
+    return f"{say.number(gap.size)} ÷ {say.number(count.per)} = {say.number(count.whole)}"
 
 
 def gap_sentence(gap: Gap, sides: tuple[str, str], measure: Measure, say: Say) -> str:

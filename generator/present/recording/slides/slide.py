@@ -72,7 +72,9 @@ class MoveCount:
     """Whole number, formatted."""
     count_is: str
     left_over: str
-    """``5 kcal left over``, or empty."""
+    """``5 left over``, or empty."""
+    team: str
+    """That the count belongs to everybody, and why nobody moves for food."""
     figures: tuple[Markup, ...]
     """SVG of the two poses."""
 

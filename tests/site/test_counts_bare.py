@@ -1,0 +1,67 @@
+"""A count on the built pages: openly everybody's, and tied to no food and to no unit."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from pathlib import Path
+from xml.etree.ElementTree import Element
+
+import pytest
+
+from generator.model.measure import Measure
+from tests.html_page import having, read_page, text
+
+TEAM = {
+    "en": "This is a team count: share it among everyone in the room.",
+    "es": "Es un conteo de equipo: repártanlo entre todos.",
+}
+UNIT = re.compile(rf"\d\s*({'|'.join({measure.unit for measure in Measure})})\b")
+
+
+def _cards(site: Path, language: str) -> Iterator[tuple[Path, Element]]:
+    """Each printed movement card, with the lesson page it belongs to."""
+    top = site if language == "en" else site / language
+    for page in sorted(top.glob("*/cards.html")):
+        for card in having(read_page(page), "card"):
+            yield page.with_name("index.html"), card
+
+
+def _foods(lesson: Path) -> set[str]:
+    """What the rows of a lesson page call their foods."""
+    legends = (
+        form.get("aria-label", "").partition(": ")[2]
+        for form in having(read_page(lesson), "gap-row")
+    )
+    return {food for legend in legends for food in re.split(r" and | y ", legend) if food}
+
+
+@pytest.mark.parametrize("language", TEAM)
+def test_a_printed_card_names_no_food_and_no_unit(built_site: Path, language: str) -> None:
+    cards = list(_cards(built_site, language))
+    assert cards
+    for lesson, card in cards:
+        shown = text(card)
+        assert not UNIT.search(shown), shown
+        assert _foods(lesson), lesson
+        assert not [food for food in _foods(lesson) if food.lower() in shown.lower()], shown
+        assert re.search(r"\d+ ÷ \d+ = \d+", shown), shown
+        assert TEAM[language] in shown
+
+
+@pytest.mark.parametrize("language", TEAM)
+def test_a_move_stop_says_openly_whose_the_count_is(built_site: Path, language: str) -> None:
+    top = built_site if language == "en" else built_site / language
+    stops = [
+        stop
+        for page in sorted(top.glob("*/index.html"))
+        for stop in having(read_page(page), "stop-move")
+    ]
+    assert stops
+    for stop in stops:
+        folded = " ".join(text(details) for details in stop.iter("details"))
+        assert TEAM[language] in text(stop)
+        assert TEAM[language] not in folded
+        division = [text(each) for each in stop.iter("move-card")]
+        assert division
+        assert not [shown for shown in division if UNIT.search(shown)]
