@@ -11,8 +11,10 @@ import pytest
 
 from generator.build import work
 from generator.check.spoken_numbers import spoken_numbers
+from generator.language import KNOWN
 from generator.problems import Weight
 from tests.caption_lesson import LESSON, Timed, captioned, lines
+from tests.cases import Case, cases_in, languages
 from tests.project import ROOT, worked
 
 START = ((30, 33, "Row one. My oatmeal holds 170."), (33, 36, "The bagel holds 260."))
@@ -23,30 +25,11 @@ def heard(folder: Path, *cues: Timed) -> list[str]:
     return lines(spoken_numbers(captioned(folder, *cues)))
 
 
-WRONG = {
-    "digits": ("The bagel holds 250.", "“250” is said of “Plain bagel”, which holds 260 kcal"),
-    "words": ("The bagel holds two hundred\nfifty.", "“two hundred fifty” (250) is said of “Plain bagel”, which holds 260 kcal"),
-    "spoken short": ("The bagel holds two fifty.", "“two fifty” (250) is said of “Plain bagel”, which holds 260 kcal"),
-    "small": ("My oatmeal holds twelve.", "“twelve” (12) is said of “Oatmeal”, which holds 170 kcal"),
-    "small, with a unit": ("My oatmeal brings two kilocalories.", "“two” (2) is said of “Oatmeal”, which holds 170 kcal"),
-    "thousands": ("The juice holds 1,200.", "“1,200” is said of “Juice”, which holds 1,020 kcal"),
-    "the other food's": ("My oatmeal holds 260.", "“260” is said of “Oatmeal”, which holds 170 kcal"),
-    "another row's": ("My oatmeal holds 110.", "“110” is said of “Oatmeal”, which holds 170 kcal"),
-    "a sum": ("My oatmeal holds 280.", "“280” is said of “Oatmeal”, which holds 170 kcal"),
-    "food after number": ("So 260 for the oatmeal.", "“260” is said of “Oatmeal”, which holds 170 kcal"),
-    "the second of two": ("Oatmeal 170, bagel 270.", "“270” is said of “Plain bagel”, which holds 260 kcal"),
-    "the first of two": ("250 for the bagel, 170 for the\noatmeal.", "“250” is said of “Plain bagel”, which holds 260 kcal"),
-    "gap": ("The bagel holds 80 more.", "“80” is no number of the lesson here"),
-    "no food": ("That makes 300 together.", "“300” is no number of the lesson here"),
-    "about": ("My oatmeal holds about 140.", "“140” is said of “Oatmeal”, which holds 170 kcal"),
-    "count": ("You march 12 times.", "“12” is no number of the lesson here"),
-}  # fmt: skip
-
-
-@pytest.mark.parametrize(("words", "told"), WRONG.values(), ids=WRONG)
-def test_wrong_and_contradicting(tmp_path: Path, words: str, told: str) -> None:
+@pytest.mark.parametrize("case", cases_in("spoken-numbers", "told", "en"), ids=str)
+def test_wrong_and_contradicting(tmp_path: Path, case: Case) -> None:
+    words = case.text.replace(" / ", "\n")
     found = heard(tmp_path, *START, (36, 39, words), *((s + 3, e + 3, w) for s, e, w in END))
-    assert [line.partition(": ")[2] for line in found] == [f"at 0:36, {told}"]
+    assert [line.partition(": ")[2] for line in found] == [f"at 0:36, {case.expected}"]
 
 
 def test_a_question_gives_the_place_the_time_and_both_values(tmp_path: Path) -> None:
@@ -81,26 +64,9 @@ def test_a_food_that_is_not_named_needs_no_number(tmp_path: Path) -> None:
     assert heard(tmp_path, START[0], *END) == []
 
 
-PASSES = (
-    "The first row, the second side, a third.", "Row two is next, then row 3.", "Rows one and two are done.",
-    "Step 4 on page 12, for grade 5.", "It is the 2nd time and the 21st day.", "Wait for two minutes, or 45 seconds.",
-    "We meet at 5 and eat at twelve.", "It is 3:05 now, or 11 o'clock.", "See you on May 14 or 2 June.",
-    "We cooked it in 2019, since 1987.", "I am nine years old, and he is 12.5 years old.", "A nine-year-old can do it.",
-    "One, two, three, four!", "Count 4, 8, 12, 16, 20.", "Ten, twenty, thirty, forty.", "Five, four, three, two, one.",
-    "One of them is mine.", "Two lunches and three rows.", "Take 1 cup and 8 ounces.", "We walk 350 steps and 2 miles.",
-    "Half of it, 1/2 of it, two thirds.", "It is 40 percent.", "There are two.", "I have one.",
-    "Three times as much as that.", "A hundred thanks! A thousand stars.", "We are twenty-five people.",
-    "Take the gap: 260 minus 170 is 90.", "How much more is 260 than 170?", "The gap in row two is 910.",
-    "All in all 280 and 1,280 altogether.", "The bagel holds 90 more than\nthe oatmeal.", "Count 10 for each move.",
-    "You march nine times, and step\n91 times.", "My oatmeal holds about 180.", "The bagel holds almost 270.",
-    "Oatmeal 170 and bagel 260.", "170 for the oatmeal and 260 for\nthe bagel.", "Oatmeal: one hundred seventy.",
-    "The juice holds one thousand\ntwenty.", "The juice holds a thousand\ntwenty.", "My oatmeal is warm. It holds 170.",
-    "At home it is 280.", "In row two, 1,020 is larger.", "The lesson takes 10 minutes.",
-)  # fmt: skip
-
-
-@pytest.mark.parametrize("words", PASSES)
-def test_what_is_no_figure_or_a_right_one_passes(tmp_path: Path, words: str) -> None:
+@pytest.mark.parametrize("case", cases_in("spoken-numbers", "passes", "en"), ids=str)
+def test_what_is_no_figure_or_a_right_one_passes(tmp_path: Path, case: Case) -> None:
+    words = case.text.replace(" / ", "\n")
     after = tuple((start + 6, end + 6, text) for start, end, text in END)
     assert heard(tmp_path, *START, (36, 42, words), *after) == []
 
@@ -131,38 +97,18 @@ def script(folder: Path, say: str) -> list[str]:
     return lines(spoken_numbers(replace(result, lesson=replace(result.lesson, language="es"))))
 
 
-@pytest.mark.parametrize(
-    ("say", "told"),
-    [
-        ("La avena tiene ciento veinte.", "“ciento veinte” (120) is said of “Avena”, which holds 110 kcal"),
-        ("El pan dulce tiene dos mil trescientos.", "“dos mil trescientos” (2,300) is said of “Pan dulce”, which holds 2,310 kcal"),
-        ("El pan dulce tiene 2.301.", "“2.301” is said of “Pan dulce”, which holds 2,310 kcal"),
-        ("La tarta de manzana tiene 90.", "“90” is said of “Tarta de manzana”, which holds 410 kcal"),
-        ("La manzana está fresca. Tiene 410.", "“410” is said of “Manzana”, which holds 90 kcal"),
-        ("Entre los dos hacen 500.", "“500” is no number of the lesson here"),
-    ],
-)  # fmt: skip
-def test_spanish(tmp_path: Path, say: str, told: str) -> None:
-    assert [line.partition(": ")[2] for line in script(tmp_path, say)] == [told]
+@pytest.mark.parametrize("case", cases_in("spoken-numbers", "told", "es"), ids=str)
+def test_spanish(tmp_path: Path, case: Case) -> None:
+    assert [line.partition(": ")[2] for line in script(tmp_path, case.text)] == [case.expected]
 
 
-@pytest.mark.parametrize(
-    "say",
-    [
-        "La avena tiene ciento diez y el pan dulce dos mil trescientos diez.",
-        "El pan dulce tiene 2,310. La tarta tiene 410 kilocalorías.",
-        "La segunda fila, el paso 4, el grado cinco. La 3.ª vez.",
-        "Espera dos minutos, o 45 segundos. Son las 3:05. Nos vemos a las 5.",
-        "El 14 de mayo de 2019. Tengo nueve años. En 1987 no.",
-        "Uno, dos, tres, cuatro. Diez, veinte, treinta.",
-        "Una de ellas es mía. Dos almuerzos y tres filas. Toma 1 taza y 8 onzas.",
-        "La mitad, dos tercios, un cuarto, 40 por ciento. Tres veces más que eso.",
-        "La tarta tiene 320 más que la manzana. 410 menos 90 son 320.",
-        "Mil gracias, cien estrellas.",
-    ],
-)
-def test_spanish_passes(tmp_path: Path, say: str) -> None:
-    assert script(tmp_path, say) == []
+@pytest.mark.parametrize("case", cases_in("spoken-numbers", "passes", "es"), ids=str)
+def test_spanish_passes(tmp_path: Path, case: Case) -> None:
+    assert script(tmp_path, case.text) == []
+
+
+def test_every_language_with_words_around_numbers_has_cases() -> None:
+    assert set(languages("spoken-numbers")) == set(KNOWN)
 
 
 def test_the_script_is_told_at_its_line_in_the_lesson_file(tmp_path: Path) -> None:

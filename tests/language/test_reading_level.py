@@ -10,7 +10,7 @@ import pytest
 from generator.language import KNOWN, language_of
 from generator.language.en.reading_level import READING_LEVEL as ENGLISH
 from generator.language.en.reading_level import grade_level
-from generator.language.es.reading_level import perspicuity
+from generator.language.es.reading_level import grade_of_perspicuity, perspicuity
 from generator.language.reading_level import Counts
 from tests.cases import Case, cases, languages
 
@@ -62,6 +62,32 @@ def test_hard_sentences_are_named_hardest_first() -> None:
     assert ENGLISH.hardest(text, 1) == (
         "The international organisation recommends considerable moderation",
     )
+
+
+def test_a_sentence_of_four_words_is_too_short_to_be_named() -> None:
+    """A single long word would make it the hardest of all."""
+    four, five = "Considerable international organisational collaboration", "We eat an apple pie"
+    assert ENGLISH.hardest(f"{four}. {five}.", 2) == (five,)
+    assert ENGLISH.hardest(f"{four} helps. {five}.", 2) == (f"{four} helps", five)
+
+
+@pytest.mark.parametrize(
+    ("score", "grade"),
+    # S: 86 to 100 about 6 to 10 years, 76 to 85 about 11, 66 to 75 about 12; the grades, and 50, are ours
+    [
+        ("100", 4),
+        ("86", 4),
+        ("85.9", 5),
+        ("76", 5),
+        ("75.9", 6),
+        ("66", 6),
+        ("65.9", 9),
+        ("50", 9),
+        ("49.9", 12),
+    ],
+)
+def test_the_bands_of_the_spanish_scale(score: str, grade: int) -> None:
+    assert grade_of_perspicuity(Decimal(score)) == grade
 
 
 def test_nothing_is_said_without_words_or_without_a_formula() -> None:
