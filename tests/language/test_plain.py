@@ -16,10 +16,10 @@ from tests.project import worked
 def told(folder: Path, words: str, language: str = "fr") -> list[str]:
     """What is said of captions in a lesson of that language."""
     result = worked(folder, LESSON)
-    captions = {language: filed([(62, 66, words)], language)}
+    captions = {language: filed([(31, 35, words)], language)}
     lesson = replace(result.lesson, language=language, captions=captions)
     return [
-        one.what for one in spoken_numbers(replace(result, lesson=lesson)) if "at 1:0" in one.what
+        one.what for one in spoken_numbers(replace(result, lesson=lesson)) if "at 0:3" in one.what
     ]
 
 
@@ -41,7 +41,7 @@ def test_let_through(tmp_path: Path, words: str) -> None:
 @pytest.mark.parametrize("number", ["340", "2.400", "7,5"])
 def test_digits_that_no_number_of_the_lesson_is_near(tmp_path: Path, number: str) -> None:
     (what,) = told(tmp_path, f"Le jus contient {number} kcal.")
-    assert what == f"at 1:02, “{number}” is no number of the lesson here"
+    assert what == f"at 0:31, “{number}” is no number of the lesson here"
 
 
 def test_a_food_that_is_named_without_its_number_is_left_alone(tmp_path: Path) -> None:

@@ -26,6 +26,12 @@ ROW = """
         ({"en": "Apple"}, "es", Wording("Apple", foreign=True)),
         ({"en": "Apple", "es": ""}, "es", Wording("Apple", foreign=True)),
         ({"en": "Apple"}, FALLBACK, Wording("Apple", foreign=False)),
+        ({"en": "Apple", "es": "Manzana"}, "es-MX", Wording("Manzana", foreign=False)),
+        (
+            {"en": "Corn", "es": "Maíz", "es-AR": "Choclo"},
+            "es-AR",
+            Wording("Choclo", foreign=False),
+        ),
     ],
 )
 def test_a_language_without_a_name_is_told(
