@@ -78,8 +78,8 @@ def told(project: Path) -> tuple[Problem, ...]:
 @pytest.fixture(scope="module")
 def pages(project: Path) -> Mapping[str, str]:
     """What stands on its French pages."""
-    made = build(project).outputs
-    return {one.path: str(one.content) for one in made if one.path.startswith("fr/two-snacks/")}
+    made = [one for one in build(project).outputs if one.path.startswith("fr/two-snacks/")]
+    return {one.path: one.content.decode() for one in made if not one.path.endswith(".zip")}
 
 
 def line_of(project: Path, file: str, start: str, key: str) -> int:
