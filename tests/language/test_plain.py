@@ -8,7 +8,6 @@ from pathlib import Path
 import pytest
 
 from generator.check.spoken_numbers import spoken_numbers
-from generator.language import KNOWN, language_of
 from tests.caption_lesson import LESSON, filed
 from tests.project import worked
 
@@ -47,10 +46,3 @@ def test_digits_that_no_number_of_the_lesson_is_near(tmp_path: Path, number: str
 def test_a_food_that_is_named_without_its_number_is_left_alone(tmp_path: Path) -> None:
     """It may well be said in words."""
     assert told(tmp_path, "Oatmeal. Plain bagel.") == []
-
-
-def test_a_known_language_checks_everything_and_a_plain_one_says_what_not() -> None:
-    assert [one.unchecked for one in KNOWN.values()] == [()] * len(KNOWN)
-    assert len(language_of("fr").unchecked) == 4
-    assert language_of("es-MX") is KNOWN["es"]
-    assert language_of("pt-BR").tag == "pt"
