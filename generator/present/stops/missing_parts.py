@@ -16,7 +16,7 @@ from generator.present.stops.kind import Paper, StopKind
 from generator.present.stops.kinds import AnyKind, record_of
 
 _SAID = re.compile(r'\b(?:w|say)\(\s*"(\w+)"\s*[,)]')
-"""A text of the site that a template or a record says by its whole name."""
+"""A text of the site that a template, an element or a record says by its whole name."""
 
 
 class MissingPart(NamedTuple):
@@ -96,8 +96,8 @@ def _brought(kind: AnyKind, part: str, entries: list[Path]) -> bool:
 
 
 def _texts(kind: AnyKind, theme: Path, words: Mapping[str, Words]) -> Iterator[MissingPart]:
-    """The kind's own word, and every text that its templates and its record say by name."""
-    files = sorted(theme.glob(f"stops/{kind.name}/*.html"))
+    """The kind's own word, and every text that its templates, element and record say by name."""
+    files = [*theme.glob(f"stops/{kind.name}/*.html"), *theme.glob(f"stops/{kind.name}/*.js")]
     spec = find_spec(f"{__package__}.{kind.name}")
     if spec and spec.origin:
         files.append(Path(spec.origin))

@@ -99,6 +99,7 @@ def test_a_bundle_that_leaves_a_kind_out_is_told(theme: Path, entry: str, part: 
 def test_each_text_of_a_kind_is_missed(kind: str) -> None:
     files = [
         *(THEME / "stops" / kind).glob("*.html"),
+        *(THEME / "stops" / kind).glob("*.js"),
         *ROOT.glob(f"generator/present/stops/{kind}.py"),
     ]
     said = {key for file in files for key in _SAID.findall(file.read_text("utf-8"))}

@@ -81,8 +81,11 @@ def test_its_style_and_script_are_brought_and_it_is_read_aloud(site: Path) -> No
     page = (site / "plums/index.html").read_text("utf-8")
     assert '<link rel="stylesheet" href="../assets/quiz.css">' in page
     assert "quiz-choice label{" in (site / "assets/quiz.css").read_text("utf-8")
-    assert 'data-later="../assets/quiz.js"' in page
-    assert 'define("quiz-choice"' in (site / "assets/quiz.js").read_text("utf-8")
+    assert 'data-later="../assets/quiz-en-US.js"' in page
+    script = (site / "assets/quiz-en-US.js").read_text("utf-8")
+    assert 'define("quiz-choice"' in script
+    assert "You have chosen" in script
+    assert "Ya elegiste" in (site / "assets/quiz-es-US.js").read_text("utf-8")
     assert ".stop-quiz label" in (site / "assets/later-en-US.js").read_text("utf-8")
 
 

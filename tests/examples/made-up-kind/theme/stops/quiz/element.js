@@ -1,15 +1,19 @@
-import { say } from "../../js/words.js";
+import { LiveElement } from "../../js/live-element.js";
+import { say } from "../../js/say.js";
 
 /** Opens the answer once something was chosen. */
-export class QuizChoice extends HTMLElement {
+export class QuizChoice extends LiveElement {
   static define() {
     customElements.define("quiz-choice", this);
   }
 
-  connectedCallback() {
-    this.addEventListener("change", () => {
-      this.querySelector("details")?.setAttribute("open", "");
-      this.title = say("right");
-    });
+  /** @param {AbortSignal} signal */
+  connected(signal) {
+    this.addEventListener("change", () => this.open(), { signal });
+  }
+
+  open() {
+    this.querySelector("details")?.setAttribute("open", "");
+    this.title = say("quiz_chosen");
   }
 }
