@@ -9,6 +9,7 @@ from pathlib import Path
 from generator.compute.result import LessonResult
 from generator.model.captions import CaptionFile, CaptionLimits
 from generator.model.grades import parse_grades
+from generator.model.ids import lesson_ids
 from generator.model.lesson import Lesson, LessonFile
 from generator.model.places import Places
 from generator.model.stops import Stop
@@ -59,7 +60,9 @@ Timed = tuple[float, float, str]
 def of_stops(*stops: Stop, limits: CaptionLimits | None = None, grades: str = "3-5") -> Lesson:
     """A lesson of these stops, not read from a file."""
     file = LessonFile.model_construct(title="T", grades=parse_grades(grades), stops=stops)
-    return Lesson("t", file, Places("t", {}, {}), caption_limits=limits or CaptionLimits())
+    return Lesson(
+        "t", file, Places("t", {}, {}), lesson_ids(stops), caption_limits=limits or CaptionLimits()
+    )
 
 
 def filed(cues: Iterable[Timed], language: str = "en") -> CaptionFile:

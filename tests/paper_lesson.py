@@ -11,7 +11,7 @@ ROOT = Path(__file__).parents[1]
 ROWS = 12
 """The most rows of one compare stop."""
 SIDES = "[Packed at home before the walk, From the kiosk at the old river bridge]"
-ROW = "        - [{food: apple-raw, amount: 1 medium}, {food: apple-pie, amount: 1 slice}]\n"
+FOODS = "[{food: apple-raw, amount: 1 medium}, {food: apple-pie, amount: 1 slice}]"
 
 
 def built_lesson(root: Path, moves: list[str]) -> Path:
@@ -49,7 +49,7 @@ def _text(moves: list[str]) -> str:
 def _compare_and_move(name: str, moves: list[str]) -> str:
     return (
         f"  - compare:\n      id: {name}\n      measure: energy\n      sides: {SIDES}\n"
-        f"      rows:\n{ROW * len(moves)}"
+        f"      rows:\n{''.join(f'        - {{id: r{at}, foods: {FOODS}}}{chr(10)}' for at in range(len(moves)))}"
         "      solve: [gap, count, total]\n"
         f"  - move: {{for: {name}, one_move_per: 30, moves: [{', '.join(moves)}]}}\n"
     )

@@ -9,7 +9,7 @@ from typing import get_args
 from generator.model.base import Frozen
 from generator.model.lesson import LessonHead, Video
 from generator.model.stops import STOP_KINDS
-from generator.model.stops.compare import Item
+from generator.model.stops.compare import Item, RowEntry
 
 _INTRO = """# The lesson file
 
@@ -18,6 +18,11 @@ This page is written by `python3 generator reference` from the program itself; c
 A lesson is a folder below `lessons/` with a file `lesson.yaml` in it. Its keys stand at the left
 edge; what belongs to a key is indented by two more spaces. Times stand in quotes: `"1:10"`.
 Each stop begins with `- ` and its kind. `say`, `title` and `id` may stand inside a stop or beside its kind.
+
+A row is a list of two foods: `- [{food: apple-raw, amount: 1 medium}, {food: apple-pie, amount: 1 slice}]`.
+With an id of its own it is written `- {id: apples, foods: [{food: …, amount: …}, {food: …, amount: …}]}`.
+Stops and rows keep their names when others are moved or taken out; links, what a learner has typed
+and what was filmed hang on them. Give an `id` before you change a title or a food that names one.
 """
 
 
@@ -26,6 +31,7 @@ def reference_page() -> str:
     parts = [_INTRO, *_section("At the top", LessonHead), *_section("`video`", Video)]
     for kind, model in STOP_KINDS.items():
         parts += _section(f"`{kind}`: {_sentence(model.__doc__)}", model)
+    parts += _section("One row, where it has an id", RowEntry)
     parts += _section("One food of a row", Item)
     return "\n".join(parts)
 

@@ -33,7 +33,7 @@ def _holdings(result: LessonResult, stop_id: str) -> Iterator[tuple[Path, Holdin
     if comparison := result.comparisons.get(stop_id):
         for row, both in enumerate(comparison.rows):
             for side, held in enumerate(both.sides):
-                yield ("rows", row, side), held, comparison.stop.measure
+                yield ("rows", row, "foods", side), held, comparison.stop.measure
     if day := result.days.get(stop_id):
         for number, held in enumerate(day.eaten):
             yield ("ate", number), held, Measure.ENERGY

@@ -42,7 +42,7 @@ def work_out(lesson: Lesson, library: Library) -> LessonResult:
 
 
 def _compare(stop: CompareStop, per: Decimal | None, library: Library) -> Comparison:
-    rows = tuple(_row(row, stop.measure, per, library) for row in stop.rows)
+    rows = tuple(_row(row.foods, stop.measure, per, library) for row in stop.rows)
     total = total_gap(tuple(row.gap for row in rows))
     return Comparison(stop, rows, total, count_moves(total.size, per) if per else None)
 

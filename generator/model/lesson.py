@@ -12,6 +12,7 @@ from pydantic import ConfigDict, Field, field_validator, model_validator
 from generator.model.base import Frozen
 from generator.model.captions import CaptionFile, CaptionLimits
 from generator.model.grades import GradeSpan
+from generator.model.ids import StopIds
 from generator.model.places import Places
 from generator.model.recorded import Recorded
 from generator.model.stops import Stop
@@ -99,6 +100,8 @@ class Lesson:
     """Name of its folder, and its address on the site."""
     file: LessonFile
     places: Places
+    ids: tuple[StopIds, ...] = field(repr=False)
+    """The names of its stops and of what stands in them; the same in every translation."""
     duration: float | None = None
     """Length of the video in seconds, where there is one."""
     translations: Mapping[str, Translation] = field(default_factory=dict, repr=False)
@@ -114,9 +117,5 @@ class Lesson:
     """What the numbers were when the lesson was filmed; nothing while no record is kept."""
 
     def stop_id(self, index: int) -> str:
-        """The stop's address: its own id, or its kind and its number among its kind."""
-        stop = self.file.stops[index]
-        if stop.id:
-            return stop.id
-        number = sum(1 for other in self.file.stops[: index + 1] if other.kind == stop.kind)
-        return f"{stop.kind}-{number}"
+        """The stop's address on the page, and its name in the ledger."""
+        return self.ids[index].stop

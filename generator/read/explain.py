@@ -111,8 +111,12 @@ def _hint(path: Path, hint: str) -> str:
     return _HINTS.get(key, hint)
 
 
+_TWO_FOODS = (
+    "a row holds two foods, one for each side: - [{food: …, amount: …}, {food: …, amount: …}]"
+)
 _HINTS = {
-    "rows": "a row holds two foods, one for each side: - [{food: …, amount: …}, {food: …, amount: …}]",
+    "rows": _TWO_FOODS,
+    "foods": _TWO_FOODS,
     "sides": "name two sides: sides: [At home, On the way]",
     "amount": "write a number and what is counted, such as `1 cup` or `150 g`",
     "say": "write `say: |` and the words on the lines below it, indented by two more spaces",
@@ -200,8 +204,10 @@ def _name(path: Path) -> str:
     if not keys:
         return "this"
     last = path[-1]
-    if keys[-1] == "rows" and isinstance(last, int) and isinstance(path[-2], int):
-        return f"food {last + 1} of row {path[-2] + 1}"
+    if keys[-2:] == ["rows", "foods"] and isinstance(last, int) and isinstance(path[-3], int):
+        return f"food {last + 1} of row {path[-3] + 1}"
+    if keys[-2:] == ["rows", "foods"] and isinstance(path[-2], int):
+        return f"row {path[-2] + 1}"
     return f"`{keys[-1]}`" if isinstance(last, str) else f"entry {last + 1} of `{keys[-1]}`"
 
 

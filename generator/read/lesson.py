@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from pathlib import Path
 
+from generator.model.ids import lesson_ids
 from generator.model.lesson import Lesson, LessonFile, LessonHead
 from generator.model.library import Library
 from generator.model.places import Places
@@ -15,6 +16,7 @@ from generator.problems import Place, Problem
 from generator.read.captions import read_captions
 from generator.read.explain import validate
 from generator.read.files import read_text
+from generator.read.ids import id_problems
 from generator.read.media import video_problems, video_seconds
 from generator.read.recorded import read_recorded
 from generator.read.references import reference_problems
@@ -71,12 +73,14 @@ def _made_of(
     captions = read_captions(root, folder, video, problems)
     stops = _stops(raw, places, problems)
     problems += timeline_problems(stops, places, seconds)
+    problems += id_problems(stops, places)
     if problems or isinstance(head, list):
         return _once(problems)
     lesson = Lesson(
         folder.name,
         _file(head, stops),
         places,
+        lesson_ids(tuple(stops.values())),
         seconds,
         language=library.site.languages[0],
         captions=captions,

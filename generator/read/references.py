@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from generator.model.food import Food
+from generator.model.ids import PAGE_IDS
 from generator.model.library import Library
 from generator.model.measure import Measure
 from generator.model.places import Path, Places
@@ -16,15 +16,7 @@ from generator.problems import Place, Problem
 from generator.read.explain import did_you_mean
 from generator.read.meant import either, foods_like, moves_like
 from generator.read.source import Data
-from generator.read.stops import RawStop
-
-# fmt: off
-PAGE_IDS = frozenset({
-    "adults", "b1", "b10", "b100", "bhalf", "btenth", "first", "half", "hundred",
-    "main", "on-paper", "one", "second", "ten", "tens", "tenth", "words",
-})
-# fmt: on
-"""Ids that the pages of the theme use for themselves."""
+from generator.read.stops import RawStop, foods_of
 
 
 def reference_problems(
@@ -49,13 +41,8 @@ def reference_problems(
 
 
 def _repeated_ids(stops: Mapping[int, RawStop], places: Places) -> Iterator[Problem]:
-    """Ids given twice, or one that a stop without an id has from its kind and number."""
+    """Ids given twice, or one of the page's own."""
     lines: dict[str, int] = {}
-    numbers: Counter[str] = Counter()
-    for index, stop in stops.items():
-        numbers[stop.kind] += 1
-        if "id" not in stop.data:
-            lines[f"{stop.kind}-{numbers[stop.kind]}"] = places.at("stops", index).line
     for index, stop in stops.items():
         name = stop.data.get("id")
         if not isinstance(name, str):
@@ -76,8 +63,8 @@ def _compare(
     known = next((one for one in Measure if one == measure), None)
     rows = data.get("rows")
     for number, row in enumerate(rows if isinstance(rows, list) else []):
-        path = (*base, "rows", number)
-        for side, item in enumerate(row if isinstance(row, list) else []):
+        path = (*base, "rows", number, "foods")
+        for side, item in enumerate(foods_of(row)):
             if isinstance(item, dict):
                 yield from _item(item, (*path, side), places, library, known)
 

@@ -45,15 +45,28 @@ def raw_stops(stops: Data, places: Places, problems: list[Problem]) -> dict[int,
 
 
 def places_inside(places: Places, stops: dict[int, RawStop]) -> Places:
-    """The same places, where everything written beside a kind is found inside it as well."""
+    """The same places, where everything written beside a kind is found inside it as well.
+
+    So are the foods of a row that is written as a list: under ``foods``, as if it had an id.
+    """
     values, keys = dict(places.values), dict(places.keys)
     for old, new in ((places.values, values), (places.keys, keys)):
         for path, place in old.items():
             if len(path) > 2 and path[0] == "stops" and isinstance(path[1], int):
                 stop = stops.get(path[1])
-                if stop and path[2] != stop.kind:
-                    new[(*path[:2], stop.kind, *path[2:])] = place
+                beside = stop is not None and path[2] != stop.kind
+                inside = (*path[:2], stop.kind, *path[2:]) if stop and beside else path
+                if beside:
+                    new[inside] = place
+                if inside[3:4] == ("rows",) and len(inside) > 5 and isinstance(inside[5], int):
+                    new[(*inside[:5], "foods", *inside[5:])] = place
     return Places(places.file, values, keys, places.lines)
+
+
+def foods_of(row: Data) -> list[Data]:
+    """The foods of a row; none of what is no row."""
+    foods = row.get("foods") if isinstance(row, dict) else None
+    return foods if isinstance(foods, list) else []
 
 
 def _raw(data: Data, places: Places, base: Path) -> RawStop | Problem:
@@ -84,4 +97,7 @@ def _joined(data: dict[str, Data], kind: str, places: Places, base: Path) -> Raw
         if key in inner:
             what = f"`{key}` is written beside `{kind}:` and inside it"
             return Problem(places.key(*base, key), what, "keep one")
-    return RawStop(kind, {**inner, **beside})
+    together = {**inner, **beside}
+    if isinstance(rows := together.get("rows"), list):
+        together["rows"] = [{"foods": row} if isinstance(row, list) else row for row in rows]
+    return RawStop(kind, together)

@@ -238,11 +238,13 @@ def test_a_video_elsewhere_is_a_link_and_times_to_pause(
     link = page.get_by_role("link", name="Watch it there")
     expect(link).to_have_attribute("href", THERE)
     expect(link).to_have_attribute("rel", "noreferrer noopener")
-    expect(page.locator("#watch-1")).to_contain_text("films.example")
-    expect(page.locator("#watch-1")).to_contain_text("own rules")
-    times = [" ".join(text.split()) for text in page.locator("#watch-1 li").all_inner_texts()]
+    expect(page.locator("#watch-from-0-00")).to_contain_text("films.example")
+    expect(page.locator("#watch-from-0-00")).to_contain_text("own rules")
+    times = [
+        " ".join(text.split()) for text in page.locator("#watch-from-0-00 li").all_inner_texts()
+    ]
     assert times == ["0:30 Think", "0:40 Work out the gap"]
     expect(page.locator("video, iframe, embed, object")).to_have_count(0)
-    page.locator("#ask-1 [data-go-on]").press("Enter")
+    page.locator("#which [data-go-on]").press("Enter")
     expect(page.locator("#compare-1 h2, #lunch h2")).to_be_focused()
     assert axe(page) == []

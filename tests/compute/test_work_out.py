@@ -34,8 +34,8 @@ def test_shown_values_gaps_and_counts(result: LessonResult) -> None:
     assert figures["breakfast.total.first"] == 250
     assert figures["breakfast.total.second"] == 370
     assert figures["breakfast.total.gap"] == 120
-    assert figures["move-1.card-1.count"] == 9
-    assert figures["move-1.card-2.count"] == 3
+    assert figures["move-breakfast.card-1.count"] == 9
+    assert figures["move-breakfast.card-2.count"] == 3
 
 
 def test_every_value_on_the_page_has_its_figure(result: LessonResult) -> None:
@@ -45,9 +45,9 @@ def test_every_value_on_the_page_has_its_figure(result: LessonResult) -> None:
         for side, held in zip(("first", "second"), row.sides, strict=True):
             assert figures[f"breakfast.row-{at}.{side}"].value == held.shown.value
         assert figures[f"breakfast.row-{at}.gap"].value == row.gap.size
-    for at, counted in enumerate(result.movements["move-1"].counts, 1):
-        assert figures[f"move-1.card-{at}.count"].value == counted.count.whole
-        assert figures[f"move-1.card-{at}.left-over"].value == counted.count.left_over
+    for at, counted in enumerate(result.movements["move-breakfast"].counts, 1):
+        assert figures[f"move-breakfast.card-{at}.count"].value == counted.count.whole
+        assert figures[f"move-breakfast.card-{at}.left-over"].value == counted.count.left_over
     assert len(figures) == len(trace(result))
 
 

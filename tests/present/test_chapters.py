@@ -28,9 +28,9 @@ def test_a_chapter_leads_up_to_its_pause(tmp_path: Path) -> None:
     track = read_vtt("c.vtt", "en", chapters_track(filmed(tmp_path), SAY))
     assert isinstance(track, CaptionFile)
     assert [(cue.id, cue.start_ms, cue.end_ms) for cue in track.cues] == [
-        ("watch-1", 0, 20_000 + HOLD),  # the ask at the same moment takes no time
+        ("hello-from-larkmead", 0, 20_000 + HOLD),  # the ask at the same moment takes no time
         ("breakfast", 20_000 + HOLD, 40_000 + HOLD),
-        ("move-1", 40_000 + HOLD, 80_000),
+        ("move-breakfast", 40_000 + HOLD, 80_000),
     ]
     assert all(one.end_ms == other.start_ms for one, other in pairwise(track.cues))
 

@@ -28,10 +28,11 @@ def test_bars_are_to_one_scale(tmp_path: Path) -> None:
 
 
 def test_bars_of_nothing_have_no_width(tmp_path: Path) -> None:
-    nothing = "[{name: A, value: 0, source: x}, {name: B, value: 0, source: x}]"
     lines = [
-        f"        - {nothing}" if line.startswith("        - [") else line
-        for line in GOOD.splitlines()
+        f"        - [{{name: A{at}, value: 0, source: x}}, {{name: B, value: 0, source: x}}]"
+        if line.startswith("        - [")
+        else line
+        for at, line in enumerate(GOOD.splitlines())
     ]
     result = worked(tmp_path, "\n".join(lines))
     comparison = result.comparisons["breakfast"]

@@ -53,15 +53,15 @@ def shown(result: LessonResult, around: Surround) -> VideoView:
 def test_a_chapter_begins_where_its_stop_is_led_up_to(tmp_path: Path) -> None:
     view = shown(lesson(tmp_path, f"{{elsewhere: {THERE}}}"), surround())
     assert [(one.at, one.label, one.href, one.pause) for one in view.chapters] == [
-        ("0:00", "Watch", "#watch-1", ""),
+        ("0:00", "Watch", "#hello-from-larkmead", ""),
         ("0:21", "Work out the gap", "#breakfast", "0:40"),
-        ("0:41", "Move", "#move-1", "1:20"),
+        ("0:41", "Move", "#move-breakfast", "1:20"),
     ]  # the question at 0:20 takes no time of its own: it stands where the watching ends
 
 
 def test_pauses_are_the_stops_with_a_time_and_nothing_to_watch(tmp_path: Path) -> None:
     view = shown(lesson(tmp_path, f"{{elsewhere: {THERE}}}"), surround())
-    assert view.pauses == (("20", "guess"), ("40", "breakfast"), ("80", "move-1"))
+    assert view.pauses == (("20", "guess"), ("40", "breakfast"), ("80", "move-breakfast"))
 
 
 def test_elsewhere_says_where_it_leads(tmp_path: Path) -> None:
@@ -131,7 +131,7 @@ def test_what_is_said_stands_under_the_stop_it_leads_to(tmp_path: Path) -> None:
     assert view.language == "en"
     said = [(link.href, [(one.at, one.text) for one in lines]) for link, lines in view.parts]
     assert said == [
-        ("index.html#watch-1", [("0:01", "Hello from Larkmead.")]),
+        ("index.html#hello-from-larkmead", [("0:01", "Hello from Larkmead.")]),
         ("index.html#breakfast", [("0:21", "Look closely.")]),
     ]
 

@@ -8,11 +8,11 @@ from pathlib import Path
 import pytest
 
 from generator.compute.work_out import work_out
+from generator.model.ids import PAGE_IDS
 from generator.model.lesson import Lesson
 from generator.model.measure import Measure
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
-from generator.read.references import PAGE_IDS
 from tests.project import GOOD, ROOT, library, problems, put, read, site
 
 EXAMPLES = Path(__file__).parents[1] / "examples"
@@ -50,7 +50,16 @@ MISTAKES = [
     ("beside and inside", "    say: Hello from Larkmead.", '    from: "0:01"', "8:5", "`from` is written beside `watch:` and inside it", "keep one"),
     ("an id given twice", "- talk:", "- talk:\n      id: guess", "30:11", "taken by the stop on line 10", "another id"),
     ("an id given twice, beside", "- talk:", "- id: guess\n    talk:", "29:9", "taken by the stop on line 10", "another id"),
-    ("the id of a stop without one", "- talk:", "- talk:\n      id: move-1", "30:11", "taken by the stop on line 24", "another id"),
+    ("the id made of a move stop", "- talk:", "- talk:\n      id: move-breakfast", "24:5", "this stop and the one on line 29 would both be called `move-breakfast`", "an `id:`"),
+    ("two stops that ask the same", "  - talk:\n", "  - talk: {prompt: What do you like?}\n  - talk:\n", "30:5", "this stop and the one on line 29 would both be called `what-do-you-like`", "an `id:`"),
+    ("two rows of the same foods", "- [{food: oatmeal-cooked, amount: 1 cup}, {food: bagel-plain, amount: 1 bagel}]", "- [{name: Juice, value: 90, source: carton}, {food: apple-raw, amount: 150 g}]", "22:11", "rows 1 and 2 hold the same foods in the same amounts", "id: again"),
+    ("a row's id given twice", "- [{food: oatmeal-cooked, amount: 1 cup}, {food: bagel-plain, amount: 1 bagel}]\n        - [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]", "- {id: a, foods: [{food: oatmeal-cooked, amount: 1 cup}, {food: bagel-plain, amount: 1 bagel}]}\n        - {id: a, foods: [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]}", "22:16", "the id `a` is taken by row 1", "another id"),
+    ("a row named like all rows", "- [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]", "- {id: total, foods: [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]}", "22:16", "all rows together", "another id"),
+    ("a row with an id and one food", "- [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]", "- {id: a, foods: [{food: apple-raw, amount: 150 g}]}", "22:26", "row 2 has too few entries", "a row holds two foods"),
+    ("a food misspelled in a row with an id", "- [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]", "- {id: a, foods: [{food: aple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]}", "22:34", "no food `aple-raw`", "did you mean `apple-raw`?"),
+    ("a row of words", "- [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]", "- apple and juice", "22:11", "must be made of keys and values", "a row holds two foods"),
+    ("a row's key misspelled", "- [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]", "- {id: a, food: [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]}", "22:19", "`food` is not a key", "did you mean `foods`?"),
+    ("both sides of one name", "[At home, On the way]", "[At home, At home]", "19:14", "both sides have the same name", "sides: [At home, On the way]"),
     ("an id of the page", "- talk:", "- talk:\n      id: tens", "30:11", "the page uses the id `tens`", "another id"),
     ("an id with spaces", "id: guess", "id: My guess", "10:11", "`id` cannot be `My guess`", "small letters"),
     ("a measure misspelled", "measure: energy", "measure: enrgy", "18:16", "cannot be `enrgy`", "did you mean `energy`?"),

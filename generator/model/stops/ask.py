@@ -17,3 +17,6 @@ class AskStop(PauseStop):
     """A small step towards the answer."""
     reveal: Text
     """The answer, shown on request."""
+
+    def _about(self) -> str:
+        return self.prompt

@@ -21,7 +21,9 @@ class BaseStop(Frozen):
 
     id: Annotated[
         StopId | None,
-        Field(description="Address of the stop; without one it is its kind and number."),
+        Field(
+            description="Address of the stop; without one it is made of the title, or of what the stop asks."
+        ),
     ] = None
     title: Text | None = None
     """Heading, where the kind's own word does not serve."""
@@ -41,6 +43,15 @@ class BaseStop(Frozen):
         """The key that begins a stop of this class in a lesson file."""
         field = cls.model_fields.get("kind")
         return str(field.default) if field else ""
+
+    @property
+    def called(self) -> str:
+        """What the id is made of where the educator gave none, from the title down to the kind."""
+        return self.title or self._about() or self.say or self.kind_name()
+
+    def _about(self) -> str:
+        """What the stop asks, or whom or what it is about; empty where its kind says nothing of it."""
+        return ""
 
 
 class PauseStop(BaseStop):

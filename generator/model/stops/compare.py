@@ -6,7 +6,9 @@ from decimal import Decimal
 from enum import StrEnum
 from typing import Annotated, Literal
 
-from pydantic import Field, model_validator
+from pydantic import Field, GetJsonSchemaHandler, model_validator
+from pydantic.json_schema import JsonSchemaValue
+from pydantic_core import CoreSchema
 
 from generator.model.base import Frozen
 from generator.model.measure import Measure
@@ -69,6 +71,25 @@ class Item(Frozen):
         return self
 
 
+class RowEntry(Frozen):
+    """One row: two foods. A lesson file may have the list of the two alone; reading writes it out."""
+
+    id: Annotated[
+        StopId | None,
+        Field(description="Name of the row; without one it is made of its two foods."),
+    ] = None
+    foods: tuple[Item, Item]
+    """One food on each side."""
+
+    @classmethod
+    def __get_pydantic_json_schema__(
+        cls, schema: CoreSchema, handler: GetJsonSchemaHandler
+    ) -> JsonSchemaValue:
+        """Both ways to write a row."""
+        made = handler.resolve_ref_schema(handler(schema))
+        return {"anyOf": [made["properties"]["foods"], made]}
+
+
 class CompareStop(PauseStop):
     """Two sides, row by row."""
 
@@ -79,7 +100,7 @@ class CompareStop(PauseStop):
     """What is compared."""
     sides: tuple[Text, Text]
     """Names of the two sides."""
-    rows: Annotated[tuple[tuple[Item, Item], ...], Field(min_length=1, max_length=12)]
+    rows: Annotated[tuple[RowEntry, ...], Field(min_length=1, max_length=12)]
     """Each row: one food on each side."""
     solve: Annotated[tuple[Solve, ...], Field(min_length=1)] = (Solve.GAP,)
     """What the learner works out."""

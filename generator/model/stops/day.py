@@ -62,3 +62,6 @@ class DayStop(PauseStop):
     """A sentence before the day."""
     reveal: Text | None = None
     """What to notice once it is checked."""
+
+    def _about(self) -> str:
+        return f"day of {self.person.name}"

@@ -25,3 +25,6 @@ class MoveStop(PauseStop):
     """Ids in ``site_data/moves.yaml``, one for each row."""
     prompt: Text | None = None
     """A sentence before the moves."""
+
+    def _about(self) -> str:
+        return f"move {self.compare}"

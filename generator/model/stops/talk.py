@@ -15,3 +15,6 @@ class TalkStop(PauseStop):
     """What to talk about."""
     ideas: tuple[Text, ...] = ()
     """A few ideas to begin with."""
+
+    def _about(self) -> str:
+        return self.prompt

@@ -6,7 +6,7 @@ from typing import Literal
 
 from pydantic import Field
 
-from generator.model.moment import Moment
+from generator.model.moment import Moment, clock
 from generator.model.stops.base import BaseStop
 
 
@@ -23,3 +23,6 @@ class WatchStop(BaseStop):
     def at(self) -> Moment:
         """Where the stop begins, in seconds."""
         return self.start
+
+    def _about(self) -> str:
+        return "" if self.say else f"watch from {clock(self.start)}"
