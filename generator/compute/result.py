@@ -49,6 +49,8 @@ class Holding:
 class Row:
     """Two holdings and their gap."""
 
+    id: str
+    """Its name in the comparison, given by the educator or made of its foods."""
     sides: tuple[Holding, Holding]
     gap: Gap
     count: Count | None

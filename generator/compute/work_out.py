@@ -24,8 +24,8 @@ def work_out(lesson: Lesson, library: Library) -> LessonResult:
     stops = lesson.file.stops
     per = {stop.compare: stop.one_move_per for stop in stops if isinstance(stop, MoveStop)}
     comparisons = {
-        stop.id: _compare(stop, per.get(stop.id), library)
-        for stop in stops
+        stop.id: _compare(stop, ids.parts, per.get(stop.id), library)
+        for stop, ids in zip(stops, lesson.ids, strict=True)
         if isinstance(stop, CompareStop)
     }
     movements = {
@@ -41,16 +41,23 @@ def work_out(lesson: Lesson, library: Library) -> LessonResult:
     return LessonResult(lesson, comparisons, movements, days)
 
 
-def _compare(stop: CompareStop, per: Decimal | None, library: Library) -> Comparison:
-    rows = tuple(_row(row.foods, stop.measure, per, library) for row in stop.rows)
+def _compare(
+    stop: CompareStop, names: tuple[str, ...], per: Decimal | None, library: Library
+) -> Comparison:
+    rows = tuple(
+        _row(name, row.foods, stop.measure, per, library)
+        for name, row in zip(names, stop.rows, strict=True)
+    )
     total = total_gap(tuple(row.gap for row in rows))
     return Comparison(stop, rows, total, count_moves(total.size, per) if per else None)
 
 
-def _row(items: tuple[Item, Item], measure: Measure, per: Decimal | None, library: Library) -> Row:
+def _row(
+    name: str, items: tuple[Item, Item], measure: Measure, per: Decimal | None, library: Library
+) -> Row:
     first, second = (hold(item, measure, library) for item in items)
     gap = Gap(first.shown.value, second.shown.value, first.shown.exact - second.shown.exact)
-    return Row((first, second), gap, count_moves(gap.size, per) if per else None)
+    return Row(name, (first, second), gap, count_moves(gap.size, per) if per else None)
 
 
 def _movement(stop: MoveStop, comparison: Comparison, library: Library) -> Movement:

@@ -42,8 +42,8 @@ def test_the_rows_of_the_lesson_page(
     traced = figures[lesson]
     page = read_page(built_site / lesson / "index.html")
     assert rows(traced)
-    for row in rows(traced):
-        form = by_id(page, row.replace(".", "-"))
+    forms = [one for one in having(page, "gap-row") if not one.attrib["id"].endswith("--total")]
+    for row, form in zip(rows(traced), forms, strict=True):
         first, second, gap = (traced[f"{row}.{part}"] for part in ("first", "second", "gap"))
         given = {"first": first, "second": second}
         assert {name: Decimal(form.attrib[f"data-{name}"]) for name in given} == given
@@ -65,9 +65,9 @@ def test_the_totals_of_the_lesson_page(
 ) -> None:
     traced = figures[lesson]
     page = read_page(built_site / lesson / "index.html")
-    forms = [form for form in page.iter("form") if form.get("id", "").endswith("-total")]
+    forms = [form for form in page.iter("form") if form.get("id", "").endswith("--total")]
     for form in forms:
-        stop = form.attrib["id"].removesuffix("-total")
+        stop = form.attrib["id"].removesuffix("--total")
         wanted = [traced[f"{stop}.total.{part}"] for part in ("first", "second", "gap")]
         assert [Decimal(form.attrib[f"data-{side}"]) for side in ("first", "second")] == wanted[:2]
         assert [number(text(next(held.iter("b")))) for held in having(form, "holding")] == wanted[
@@ -172,7 +172,7 @@ def test_the_totals_in_the_answer_key(
     asked = [
         stop
         for stop in stops
-        if by_id_or_none(read_page(built_site / lesson / "index.html"), f"{stop}-total")
+        if by_id_or_none(read_page(built_site / lesson / "index.html"), f"{stop}--total")
     ]
     totals = [each for each in having(page, "problem") if "total" in each.get("class", "").split()]
     assert len(totals) <= len(asked)

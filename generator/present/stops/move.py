@@ -16,6 +16,7 @@ from generator.present.recording.slides.slide import Before, Content
 from generator.present.recording.slides.slide import MoveCount as MoveCountSlide
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.stops.row import row_address
 from generator.present.views.move_card import MoveCardView
 from generator.present.views.stop import Head
 from generator.present.words.amounts import division
@@ -60,6 +61,7 @@ def _card(
     say = told.say
     move, count = counted.move, counted.count
     text = move_text(move, say)
+    asked = {Solve.GAP, Solve.COUNT} & {*compare.solve}
     return MoveCardView(
         id=counted.move_id,
         name=text.name,
@@ -79,7 +81,7 @@ def _card(
         for_stop=compare.title or say("stop_compare"),
         row=say("card_row", number=place),
         division=division(counted.row.gap, count, say),
-        asked_in=f"{compare.id}-row-{place}" if {Solve.GAP, Solve.COUNT} & {*compare.solve} else "",
+        asked_in=row_address(compare.id, counted.row.id) if asked else "",
     )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from generator.compute.count import Count
 from generator.compute.gap import Gap
 from generator.compute.result import Comparison, Row
+from generator.model.ids import TOTAL
 from generator.model.stops.compare import CompareStop, Solve
 from generator.present.pictures.columns import columns
 from generator.present.pictures.number_line import number_line
@@ -28,7 +29,7 @@ def row_view(place: int, row: Row, stop: CompareStop, say: Say) -> RowView:
     gap = row.gap
     count = row.count if Solve.COUNT in stop.solve else None
     return RowView(
-        id=f"{stop.id}-row-{place}",
+        id=row_address(stop.id, row.id),
         number=place,
         legend=say("row_legend", number=place, first=first.name, second=second.name),
         first=first,
@@ -44,6 +45,11 @@ def row_view(place: int, row: Row, stop: CompareStop, say: Say) -> RowView:
         working=gap_working(gap, count, stop.sides, stop.measure, say),
         columns=columns(digits(gap.larger), digits(gap.smaller), digits(gap.size)),
     )
+
+
+def row_address(stop: str, row: str) -> str:
+    """Address of a row on the page, by the ids of its stop and its own; no stop's id holds two hyphens."""
+    return f"{stop}--{row}"
 
 
 def _count_view(gap: Gap, count: Count, say: Say) -> CountView:
@@ -68,6 +74,7 @@ def total_view(comparison: Comparison, say: Say) -> TotalView:
         for side, value in enumerate((total.first, total.second))
     )
     return TotalView(
+        id=row_address(stop.id, TOTAL),
         first=quantity(total.first, stop.measure, say),
         second=quantity(total.second, stop.measure, say),
         gap=quantity(total.size, stop.measure, say),

@@ -28,7 +28,7 @@ class RowView:
     """One row of a gap calculator."""
 
     id: str
-    """Address of the row on the page: ``lunch-row-1``."""
+    """Address of the row on the page: ``lunch--apple-raw_pear-raw``."""
     number: int
     """Counted from 1."""
     legend: str
@@ -58,6 +58,8 @@ class RowView:
 class TotalView:
     """The totals of a comparison."""
 
+    id: str
+    """Address on the page: ``lunch--total``."""
     first: Number
     second: Number
     gap: Number
