@@ -9,12 +9,10 @@ from plotly.io import to_json
 
 from generator.compute.result import Comparison
 from generator.compute.rounding import whole
+from generator.present.pictures.colours import LIGHT
 from generator.present.views.comparison import BarView, ChartView
 from generator.present.words.amounts import SIDE_KEYS, food_name
 from generator.present.words.say import Say, digits
-
-_COLOURS = ("#1F5673", "#97480F")
-"""Slate and apricot of theme/css/tokens.css, both readable on light paper."""
 
 
 def chart_view(comparison: Comparison, say: Say, to_root: str) -> ChartView:
@@ -63,7 +61,7 @@ def figure_json(comparison: Comparison, say: Say) -> str:
             "textposition": "outside",
             "hovertext": [food_name(row.sides[side], say) for row in comparison.rows],
             "hoverinfo": "text+x",
-            "marker": {"color": _COLOURS[side], "pattern": _weave(side)},
+            "marker": {"color": LIGHT.sides[side], "pattern": _weave(side)},
         }
         for side in (0, 1)
     ]

@@ -9,6 +9,7 @@ from pathlib import Path
 
 import typst
 
+from generator.present.pictures.colours import LIGHT
 from generator.present.recording.slides.slide import Slide
 from generator.present.words.foreign import without_marks
 
@@ -31,7 +32,10 @@ def pictures(slides: Sequence[Slide], theme: Path) -> tuple[bytes, ...]:
         root=theme,
         format="png",
         ppi=54,  # the page is 1280 points wide
-        sys_inputs={"slides": without_marks(json.dumps(entries, ensure_ascii=False))},
+        sys_inputs={
+            "slides": without_marks(json.dumps(entries, ensure_ascii=False)),
+            "colours": json.dumps(asdict(LIGHT)),
+        },
         ignore_system_fonts=True,
     )
     return (
