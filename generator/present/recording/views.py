@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from generator.present.recording.slides.slide import Slide
 from generator.present.views.page import LinkView, PageView
@@ -40,6 +41,7 @@ class ShotView:
 class PackView:
     """First page of the recording pack."""
 
+    template: ClassVar[str] = "recording/pack.html"
     page: PageView
     title: str
     back: LinkView
@@ -81,6 +83,7 @@ class ScriptStopView:
 class ScriptView:
     """The script in large type."""
 
+    template: ClassVar[str] = "recording/script.html"
     page: PageView
     title: str
     back: LinkView
@@ -93,6 +96,7 @@ class ScriptView:
 class SlidesView:
     """The slides for filming."""
 
+    template: ClassVar[str] = "recording/slides.html"
     page: PageView
     title: str
     back: LinkView

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from markupsafe import Markup
 
@@ -43,6 +44,7 @@ class FilterView:
 class HomeView:
     """The front page."""
 
+    template: ClassVar[str] = "home.html"
     page: PageView
     title: str
     intro: Markup
@@ -72,6 +74,7 @@ class ListedView:
 class LessonListView:
     """The list of lessons in a hand-written page."""
 
+    template: ClassVar[str] = "parts/lesson-list.html"
     lessons: tuple[ListedView, ...]
 
 
@@ -79,6 +82,7 @@ class LessonListView:
 class ProseView:
     """A hand-written page."""
 
+    template: ClassVar[str] = "prose.html"
     page: PageView
     title: str
     body: Markup

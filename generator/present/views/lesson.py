@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from markupsafe import Markup
 
@@ -30,6 +31,7 @@ class StopOnPage:
 class LessonView:
     """A lesson page."""
 
+    template: ClassVar[str] = "lesson.html"
     page: PageView
     id: str
     title: str

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from markupsafe import Markup
 
@@ -73,6 +74,7 @@ class StopSourcesView:
 class NotesView:
     """The teacher's page of a lesson."""
 
+    template: ClassVar[str] = "notes.html"
     page: PageView
     title: str
     meta: str

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from markupsafe import Markup
 
@@ -24,6 +25,7 @@ class CardSheetView:
 class CardsView:
     """The movement cards of a lesson."""
 
+    template: ClassVar[str] = "cards.html"
     page: PageView
     title: str
     back: LinkView
@@ -49,6 +51,7 @@ class StopOnSheet:
 class SheetView:
     """The worksheet, or the answer key: the same problems, with answers or with room for them."""
 
+    template: ClassVar[str] = "sheet.html"
     page: PageView
     title: str
     meta: str

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from generator.present.views.page import LinkView, PageView
 
@@ -35,6 +36,7 @@ class SizeView:
 class PracticePageView:
     """Problems without end to practice subtraction, the first of them complete without script."""
 
+    template: ClassVar[str] = "practice.html"
     page: PageView
     title: str
     back: LinkView

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from generator.present.views.page import LinkView, PageView
 
@@ -75,6 +76,7 @@ class SaidView:
 class TranscriptView:
     """All that is said in a video."""
 
+    template: ClassVar[str] = "transcript.html"
     page: PageView
     title: str
     back: LinkView
