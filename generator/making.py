@@ -12,7 +12,7 @@ from generator.present.languages import Pages, folder_of
 from generator.present.output import Output
 from generator.present.pages.page import Surround
 from generator.present.pages.take_home import take_home_name, with_size
-from generator.present.presenter import Presenter, move_pictures
+from generator.present.presenter import Presenter, move_pictures, moves_of
 from generator.present.words.foreign import without_marks
 from generator.present.words.say import Say
 from generator.write.keep_list import NAME, keep_list
@@ -57,7 +57,7 @@ def make_lesson(results: Mapping[str, LessonResult], around: Surroundings) -> tu
     }
     if around.preview:
         return tuple(output for one in made.values() for output in one)
-    shared = {one.path: one.content for one in move_pictures(results.values())}
+    shared = {one.path: one.content for one in move_pictures(moves_of(results.values()))}
     shared |= {path: one.content for path, one in around.assets.items()}
     own = {output.path: output.content for one in made.values() for output in one}
     media = _media(next(iter(results.values())), around)

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from generator.build import build
 from generator.read.library import read_library
+from tests.made import outputs
 
 ROOT = Path(__file__).parents[1]
 ROWS = 12
@@ -21,7 +21,7 @@ def built_lesson(root: Path, moves: list[str]) -> Path:
     lesson = root / "lessons" / "print" / "lesson.yaml"
     lesson.parent.mkdir(parents=True)
     lesson.write_text(_text(moves), encoding="utf-8")
-    for output in build(root).outputs:
+    for output in outputs(root):
         path = root / "site" / output.path
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_bytes(output.content)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 from generator.author.trace_text import trace_json, trace_lines
-from generator.build import work
 from generator.compute.trace import trace
+from generator.steps.work import work
 
 
 def trace_text(root: Path, lesson: str, *, as_json: bool) -> str:

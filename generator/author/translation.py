@@ -5,11 +5,11 @@ from __future__ import annotations
 from pathlib import Path
 
 from generator.author.translation_text import first_draft, with_marks
-from generator.build import work
 from generator.compute.lacking_names import lacking_names
 from generator.model.library import Library
 from generator.model.texts import translatable
 from generator.problems import LessonError, Place, Problem
+from generator.steps.work import work
 from generator.write.translation_file import write_draft, write_marks
 
 

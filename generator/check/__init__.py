@@ -17,7 +17,7 @@ from generator.check.recorded import numbers_as_filmed
 from generator.check.rule import Rule
 from generator.check.spoken_numbers import spoken_numbers, untranslated_numbers
 from generator.check.translations import translations_complete
-from generator.compute.lacking_names import lacking_names
+from generator.compute.lacking_names import LackingName
 from generator.compute.result import LessonResult
 from generator.model.library import Library
 from generator.problems import Problem
@@ -44,16 +44,15 @@ def check_words(result: LessonResult) -> Iterator[Problem]:
             yield from rule(result)
 
 
-def check_site(library: Library, results: Iterable[LessonResult]) -> Iterator[Problem]:
+def check_site(library: Library, lacking: Iterable[LackingName]) -> Iterator[Problem]:
     """What is to be said once for a whole site, whatever the number of its lessons.
 
     Args:
         library: what stands in ``site_data/``.
-        results: every lesson in every language it has.
+        lacking: names that lessons lack, in every language they have.
     """
     yield from checked_less(library)
     yield from interface_translated(library)
-    lacking = (name for result in results for name in lacking_names(result))
     yield from names_complete(lacking, library.places)
 
 

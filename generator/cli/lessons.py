@@ -9,9 +9,10 @@ import click
 from generator.author.lesson import begin_lesson
 from generator.author.reference_files import write_reference
 from generator.author.trace import trace_text
-from generator.build import work
 from generator.cli.options import lesson_argument, root_option
 from generator.cli.show import show
+from generator.steps.site import map_of
+from generator.steps.work import work
 
 
 @click.command()
@@ -21,7 +22,7 @@ def check(root: Path) -> None:
     from generator.plugin import check_pages  # noqa: PLC0415  # the other commands here do without MkDocs
 
     worked = work(root)
-    questions = (*worked.questions, *check_pages(root, worked))
+    questions = (*worked.questions, *check_pages(root, map_of(worked)))
     show(questions, root)
     number = len(worked.results)
     checked = f"{number} lesson{'s' if number != 1 else ''} checked: nothing has to be put right"

@@ -25,7 +25,7 @@ root_option = click.option(
 
 def _known(ctx: click.Context, parameter: click.Parameter, lesson: str) -> str:
     """Refuse a lesson that is not there, naming those that are."""
-    from generator.build import lesson_ids  # noqa: PLC0415  # `build` needs the folder and no lesson
+    from generator.steps.work import lesson_ids  # noqa: PLC0415  # `build` needs the folder and no lesson
 
     known = lesson_ids(ctx.meta["root"])
     if lesson not in known:

@@ -1,28 +1,32 @@
-"""The thin side towards MkDocs: our pages become its files, its Markdown pages wear our theme."""
+"""The thin side towards MkDocs: it renders what is written by hand, and knows lessons by their addresses."""
 
 from __future__ import annotations
 
 import logging
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Literal
 
-from markupsafe import Markup
 from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.commands.serve import serve as mkdocs_serve
 from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, PluginError
+from mkdocs.livereload import LiveReloadServer
 from mkdocs.plugins import BasePlugin
-from mkdocs.structure.files import File, Files
+from mkdocs.structure.files import Files
 from mkdocs.structure.pages import Page
 
-from generator.author.pages import linked_folders, page_text, with_lists
-from generator.build import Built, Worked, build, with_problems, write_site
-from generator.plugin.files import FRONT, LessonFile, LessonPage, is_own, with_front_pages
+from generator.author.pages import linked_folders, page_text
+from generator.plugin.band import with_band
+from generator.plugin.files import is_own, with_front_pages, with_lessons
 from generator.plugin.said import listening, told
 from generator.plugin.settings import load_settings
 from generator.plugin.survey import Survey, survey
+from generator.plugin.tasks import OwnTask, Showing, Task, WholeSiteTask
 from generator.problems import LessonError, Problem, Weight
+from generator.steps.by_hand import ByHand, Output
+from generator.steps.site import Site, SiteMap
 
 log = logging.getLogger("mkdocs.plugins.plumline")
 
@@ -32,74 +36,85 @@ class NoOptions(Config):  # type: ignore[no-untyped-call]  # MkDocs leaves its h
 
 
 class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  # MkDocs leaves its hook untyped
-    """Lessons into pages."""
+    """What MkDocs asks for while it renders, and what becomes of it."""
 
     def __init__(self) -> None:
-        self.own_build = False
-        """Whether MkDocs runs for our own command, which shows each problem with its line."""
-        self._preview = False
-        self._built: Built | None = None
+        self.own: OwnTask | None = None
+        """Set where MkDocs runs for our own command, which shows each problem with its line."""
+        self._preview: Showing | None = None
+        """What a preview shows; nothing where this is none."""
+        self._task: Task | None = None
+        """What MkDocs runs for, or ran for when all was right."""
+        self._due: Task | None = None
+        """What waits for the end of this run."""
         self._survey = Survey((), frozenset())
         self._problems: tuple[Problem, ...] = ()
         """What is wrong since the last build that went well; only a preview goes on with it."""
+        self._pages: list[Output] = []
+        """The bodies of the hand-written pages, as they come."""
+        self._folders = "", ""
+        """Where MkDocs would have written, and read."""
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether this is a preview; also makes MkDocs keep one plugin for all its builds."""
-        self._preview = command == "serve"
+        self._preview = Showing() if command == "serve" else None
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
-        """Read, compute and render before MkDocs empties the old site, so that a mistake leaves it whole."""
-        self._problems = ()
+        """Make the lessons before MkDocs empties a folder, so that a mistake leaves the old site whole."""
+        self._problems, self._pages, self._due = (), [], None
         try:
             self._look(config)
         except LessonError as error:
-            if self.own_build:
+            if self.own:
                 raise
             links = linked_folders(Path(config.config_file_path).parent)  # MkDocs would follow them
-            if links or not (self._preview and self._built):
+            if links or not (self._preview and self._task):
                 raise PluginError(str(error)) from None
             # A preview that stops answering helps nobody: the last good pages say what is wrong.
             self._problems = error.problems
         for problem in self._problems:
             log.warning("%s", problem)
-        for question in self.built.worked.questions:
+        for question in (*self._ready.site.questions, *self._survey.problems):
             log.info("%s", question)
-        site = self.built.worked.library.site
+        site = self._ready.site.library.site
         config.site_name = site.programme
         config.site_url = config.site_url or site.address or None
+        self._folders = config.site_dir, config.docs_dir
+        config.site_dir = str(self._ready.folder)
+        if not self._renders:
+            config.docs_dir, config.nav = config.site_dir, None  # an empty folder is soon read
         return config
 
     def _look(self, config: MkDocsConfig) -> None:
-        """Make the lessons' pages, and look through those written by hand.
+        """Make the lessons, and look through the pages written by hand.
 
         Raises:
             LessonError: something must be put right; in a preview, nothing but a lesson stops the pages.
         """
-        self._built = build(Path(config.config_file_path).parent, preview=self._preview)
-        self._survey = survey(config, self._built.worked, preview=self._preview)
+        root, target = Path(config.config_file_path).parent, Path(config.site_dir)
+        self._due = self.own or (
+            self._preview.task(root, target) if self._preview else WholeSiteTask(root, target)
+        )
+        self._task = self._due
+        if not self._renders:
+            return
+        self._survey = survey(config, self._due.site.map, preview=bool(self._preview))
         found = self._survey.problems
         if any(problem.weight is Weight.MUST for problem in found):
-            raise LessonError(found)
+            error = LessonError(found)
+            self._due.fail(error)
+            raise error
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
-        """Add what was made; the theme's sources stay at home, and what nobody meant for the site."""
-        theme = {Path(folder) for folder in config.theme.dirs}
+        """What pages written by hand are made of, and what they may lead to; the rest stays at home."""
+        if not self._renders:
+            return Files([])
+        known, theme = self._ready.site.map, {Path(folder) for folder in config.theme.dirs}
         for file in list(files):
-            own = is_own(file, config)
-            if (own and file.src_uri not in self._survey.published) or (
-                file.src_dir and Path(file.src_dir) in theme
-            ):
+            stays = is_own(file, config) and file.src_uri not in self._survey.published
+            if stays or (file.src_dir and Path(file.src_dir) in theme):
                 files.remove(file)
-        for output in self.built.outputs:
-            if theirs := files.get_file_from_path(output.path):
-                files.remove(theirs)  # captions of the educator's, published with corrections
-            if output.title:
-                page = LessonFile.generated(config, output.path, content="")
-                LessonPage(output.title, page, config, output.content.decode())
-                files.append(page)
-            else:
-                files.append(File.generated(config, output.path, content=output.content))
-        return with_front_pages(files, config, self.built.folders.values())
+        return with_front_pages(with_lessons(files, config, known), config, known.folders.values())
 
     def on_page_read_source(self, *, page: Page, config: MkDocsConfig) -> str | None:
         """The text of a hand-written page, read as every other text of the educator's."""
@@ -110,61 +125,89 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
             raise PluginError(str(text))
         return text
 
-    def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
-        """A hand-written page in our theme; ours is whole already."""
-        return with_problems(self._whole(html, page), self._problems)
+    def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> None:
+        """Take the body of a page; it is made whole beside the lessons."""
+        self._pages.append(Output(page.file.dest_uri, html.encode(), str(page.title)))
 
-    def _whole(self, html: str, page: Page) -> str:
-        """The page from its doctype to its end."""
-        if isinstance(page, LessonPage):
-            return html
-        folders = self.built.folders
-        language = max(
-            folders, key=lambda one: page.file.dest_uri.startswith(folders[one]) * len(folders[one])
+    def on_post_build(self, *, config: MkDocsConfig) -> None:
+        """Let the site be made of what was rendered."""
+        rendered = Path(config.site_dir)
+        config.site_dir, config.docs_dir = self._folders
+        if self._due:
+            self._due.finish(self._due.by_hand or self._made(rendered))
+
+    def on_build_error(self, *, error: Exception) -> None:
+        """Leave the old site as it was."""
+        if self._due:
+            self._due.fail(error)
+
+    def on_serve(
+        self, server: LiveReloadServer, *, config: MkDocsConfig, builder: object
+    ) -> LiveReloadServer:
+        """Let every page of a preview say what is wrong."""
+        server.set_app(with_band(server.serve_request, lambda: self._problems))
+        return server
+
+    def on_shutdown(self) -> None:
+        """Clear away what a preview has written."""
+        if self._preview:
+            self._preview.end()
+
+    def _made(self, rendered: Path) -> ByHand:
+        paths = {page.path for page in self._pages} | {"sitemap.xml", "sitemap.xml.gz"}
+        found = {
+            file.relative_to(rendered).as_posix(): file for file in sorted(rendered.rglob("*"))
+        }
+        files = (
+            Output(path, file.read_bytes())
+            for path, file in found.items()
+            if file.is_file() and path not in paths
         )
-        path = page.file.dest_uri.removeprefix(folders[language])
-        html = with_lists(self.built, html, language)
-        if path == FRONT:
-            return self.built.front(language, Markup(html))  # noqa: S704  # the educator's own Markdown
-        return self.built.presenters[language].prose(path, str(page.title), html)
+        return ByHand(tuple(self._pages), tuple(files), self._survey.problems)
 
     @property
-    def built(self) -> Built:
-        """What was made of the lessons in this run."""
-        if self._built is None:
+    def _renders(self) -> bool:
+        """Whether MkDocs has something to render."""
+        return self._due is not None and self._due.by_hand is None
+
+    @property
+    def _ready(self) -> Task:
+        """What MkDocs runs for."""
+        if self._task is None:
             raise RuntimeError("MkDocs asked for files before its configuration was read")
-        return self._built
+        return self._task
 
 
-def build_site(root: Path) -> Path:
-    """Build the whole site and put it in the place of the old one; returns its folder.
+def write_by_hand(root: Path, site: Site) -> ByHand:
+    """Have MkDocs render what is written by hand.
 
     Raises:
-        LessonError: with every problem; the old site is untouched.
+        LessonError: with every problem of these pages and of ``mkdocs.yml``.
     """
-    load_settings(root)  # before a folder is made for the new site
-
-    def write(folder: Path) -> None:
-        config = load_settings(root, folder)
+    load_settings(root)  # before there is a folder to write to
+    with TemporaryDirectory() as folder:
+        config = load_settings(root, Path(folder))
+        task = OwnTask(site, Path(folder))
         for plugin in config.plugins.values():
             if isinstance(plugin, PlumlinePlugin):
-                plugin.own_build = True
+                plugin.own = task
         with listening() as said:
             try:
                 mkdocs_build(config)
             except Abort:
                 raise LessonError(told(root, said)) from None
+    if task.by_hand is None:
+        raise RuntimeError("MkDocs ended without a word")
+    return task.by_hand
 
-    return write_site(root, write)
 
-
-def check_pages(root: Path, worked: Worked) -> tuple[Problem, ...]:
+def check_pages(root: Path, known: SiteMap) -> tuple[Problem, ...]:
     """What is wrong with the hand-written pages and with ``mkdocs.yml``; nothing is written.
 
     Raises:
         LessonError: something must be put right.
     """
-    problems = survey(load_settings(root), worked, preview=False).problems
+    problems = survey(load_settings(root), known, preview=False).problems
     if any(problem.weight is Weight.MUST for problem in problems):
         raise LessonError(problems)
     return problems

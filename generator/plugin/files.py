@@ -7,11 +7,9 @@ from pathlib import Path, PurePosixPath
 
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files
-from mkdocs.structure.pages import Page
-from mkdocs.structure.toc import get_toc
 
-FRONT = "index.html"
-"""Address of the front page from the site's root; it lists the lessons, with or without a text by hand."""
+from generator.steps.site import FRONT, SiteMap
+
 GUIDE = "guide"
 """Folder of pages for educators; which of them are published, ``draft_docs`` says."""
 
@@ -57,25 +55,17 @@ def with_front_pages(files: Files, config: MkDocsConfig, folders: Iterable[str])
     return files
 
 
+def with_lessons(files: Files, config: MkDocsConfig, known: SiteMap) -> Files:
+    """The pages and videos of lessons, to be led to and not to be made, in the place of what has their names."""
+    for address in (*known.lessons, *known.media):
+        if theirs := files.get_file_from_path(address):
+            files.remove(theirs)
+        files.append(LessonFile(address, None, config.site_dir, config.use_directory_urls))
+    return files
+
+
 class LessonFile(File):
-    """A page called what it is called on the site, so that Markdown can link to ``soup/index.html``."""
+    """A lesson's page that is made elsewhere, so that Markdown can link to ``soup/index.html``."""
 
-    def is_documentation_page(self) -> bool:
-        """MkDocs would take a file for a page by its ``.md``."""
-        return True
-
-
-class LessonPage(Page):
-    """A page that needs no Markdown: it holds its HTML from the start."""
-
-    def __init__(self, title: str, file: File, config: MkDocsConfig, html: str) -> None:
-        super().__init__(title, file, config)
-        self._html = html
-
-    def read_source(self, config: MkDocsConfig) -> None:
-        """There is no Markdown to read."""
-        self.markdown, self.meta = "", {}
-
-    def render(self, config: MkDocsConfig, files: Files) -> None:
-        """Hand over the finished page."""
-        self.content, self.toc = self._html, get_toc([])
+    def copy_file(self, dirty: bool = False) -> None:  # noqa: FBT001, FBT002  # as MkDocs has it
+        """There is nothing to copy."""

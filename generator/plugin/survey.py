@@ -13,21 +13,19 @@ from mkdocs.structure.files import File, Files, InclusionLevel, get_files, set_e
 from mkdocs.structure.nav import get_navigation
 from mkdocs.structure.pages import Page
 
-from generator.author.pages import (
-    addresses,
-    at_home,
-    folders,
-    is_linked,
-    linked_folders,
-    media,
-    page_text,
-)
-from generator.build import Worked
+from generator.author.pages import at_home, is_linked, linked_folders, page_text
 from generator.plugin.addresses import PageAddresses, addresses_in, is_elsewhere
-from generator.plugin.files import LessonFile, can_go_out, is_own, is_page_here, with_front_pages
+from generator.plugin.files import (
+    can_go_out,
+    is_own,
+    is_page_here,
+    with_front_pages,
+    with_lessons,
+)
 from generator.plugin.links import Targets, link_problems
 from generator.plugin.said import listening, place_of, told
 from generator.problems import LessonError, Problem
+from generator.steps.site import SiteMap
 
 _PAGES = "mkdocs.structure.pages"
 """Who speaks of dead links in MkDocs; those are looked for here, in raw HTML too and with their lines."""
@@ -42,12 +40,12 @@ class Survey:
     """Files below ``lessons/`` that MkDocs is given, with forward slashes."""
 
 
-def survey(config: MkDocsConfig, worked: Worked, *, preview: bool) -> Survey:
+def survey(config: MkDocsConfig, known: SiteMap, *, preview: bool) -> Survey:
     """Read every hand-written page and follow its links; nothing is written.
 
     Args:
         config: of MkDocs; its ``validation:`` says how much each kind of link matters.
-        worked: the lessons that pages may lead to.
+        known: the lessons that pages may lead to.
         preview: whether drafts are looked at as well.
     """
     root = Path(config.config_file_path).parent
@@ -55,59 +53,56 @@ def survey(config: MkDocsConfig, worked: Worked, *, preview: bool) -> Survey:
         raise LessonError(linked)  # MkDocs would follow them
     with listening() as said:
         there = get_files(config)
-        files = _files(root, there, config, worked)
+        files = _files(root, there, config, known)
         get_navigation(files, config)
         shown = [file for file in files if _is_shown(file, preview=preview)]
         pages = dict(_pages(root, shown, files, config))
     read = {file: page for file, page in pages.items() if isinstance(page, PageAddresses)}
-    published = _published(files, read, config, worked)
+    published = _published(files, read, config, known)
     problems = told(root, (record for record in said if record.name != _PAGES))
     problems += [page for page in pages.values() if isinstance(page, Problem)]
     targets = Targets(
         pages={file.dest_uri: frozenset(page.ids) for file, page in read.items()},
-        lessons=addresses(worked),
+        lessons=known.lessons,
         files=frozenset(file.dest_uri for file in shown),
         sources=frozenset(file.src_uri for file in shown),
         kept=frozenset(file.src_uri for file in there if file.src_uri not in files.src_uris),
     )
     for file, page in read.items():
         problems += link_problems(root, file, page, targets, config)
-    problems += at_home(root, published, worked)
+    problems += at_home(root, published, known)
     return Survey(tuple(problems), published)
 
 
 def _published(
-    files: Files, read: Mapping[File, PageAddresses], config: MkDocsConfig, worked: Worked
+    files: Files, read: Mapping[File, PageAddresses], config: MkDocsConfig, known: SiteMap
 ) -> frozenset[str]:
     """The educator's files that go out: pages, what a page leads to, and what a lesson names."""
-    named = media(worked) | {
+    named = {
         normpath(join(dirname(page.dest_uri), unquote(urlsplit(lead.url).path)))
         for page, found in read.items()
         for lead in found.leads
         if not is_elsewhere(lead.url)
     }
-    return frozenset(
+    by_hand = frozenset(
         file.src_uri
         for file in files
         if is_own(file, config) and (file.is_documentation_page() or file.dest_uri in named)
     )
+    return by_hand | known.media
 
 
-def _files(root: Path, there: Files, config: MkDocsConfig, worked: Worked) -> Files:
+def _files(root: Path, there: Files, config: MkDocsConfig, known: SiteMap) -> Files:
     """The site's files as MkDocs will know them, and all that a page might show; lessons by their addresses."""
-    places = folders(worked).values()
-    named = media(worked)
+    places = known.folders.values()
     files = Files(
         file
         for file in there
-        if (is_page_here(file, places) or can_go_out(file) or file.src_uri in named)
+        if (is_page_here(file, places) or can_go_out(file))
         and not is_linked(root, f"lessons/{file.src_uri}")
     )
-    for address in addresses(worked):
-        if theirs := files.get_file_from_path(address):
-            files.remove(theirs)
-        files.append(LessonFile(address, None, config.site_dir, config.use_directory_urls))
-    set_exclusions(with_front_pages(files, config, places), config)
+    files = with_front_pages(with_lessons(files, config, known), config, places)
+    set_exclusions(files, config)
     return files
 
 

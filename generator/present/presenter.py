@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from pathlib import Path
 
 from markupsafe import Markup
 
 from generator.compute.result import LessonResult
+from generator.model.move import Move
 from generator.present.assets.bundle import join_script, join_styles, sources
 from generator.present.assets.environment import Theme
 from generator.present.assets.kind_files import (
     style_entries,
     with_paper_styles,
 )
+from generator.present.entry import LessonEntry
 from generator.present.output import Output
 from generator.present.pages.components import PATH, components_view
 from generator.present.pages.home import home_view
@@ -89,9 +91,9 @@ class Presenter:
         text = without_marks(draft(result)).encode()
         yield Output(folder + draft_name(result, self._say), text, source=lesson.places.file)
 
-    def home(self, results: Iterable[LessonResult], intro: Markup) -> str:
+    def home(self, entries: Iterable[LessonEntry], intro: Markup) -> str:
         """The front page, below an introduction that the educator wrote."""
-        page = self._theme.fill("home.html", home_view(results, intro, self._surround), self._say)
+        page = self._theme.fill("home.html", home_view(entries, intro, self._surround), self._say)
         return settle(page, self._original)
 
     def components(self, results: Iterable[LessonResult]) -> Output:
@@ -106,12 +108,12 @@ class Presenter:
         return settle(self._theme.fill("prose.html", view, self._say), self._original)
 
     def with_lessons(
-        self, body: str, results: Sequence[LessonResult], originals: Iterable[LessonResult]
+        self, body: str, entries: Sequence[LessonEntry], originals: Iterable[LessonEntry]
     ) -> str:
         """The body of a hand-written page with the list of lessons in the place of its mark."""
         if LIST not in body:
             return body
-        view = lesson_list(results, originals, self._surround)
+        view = lesson_list(entries, originals, self._surround)
         listed = self._theme.fill_part("parts/lesson-list.html", view, self._say)
         return body.replace(LIST, listed)
 
@@ -147,13 +149,18 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
         yield Output(f"assets/{picture.name}", picture.read_bytes())
 
 
-def move_pictures(results: Iterable[LessonResult]) -> Iterator[Output]:
-    """The figures of every move that a lesson asks for, each in a file of its own."""
-    counted = [
-        one for result in results for move in result.movements.values() for one in move.counts
-    ]
-    for name, move in {one.move_id: one.move for one in counted}.items():
+def move_pictures(moves: Mapping[str, Move]) -> Iterator[Output]:
+    """The figures of moves, by their ids, each in a file of its own."""
+    for name, move in moves.items():
         for seated, poses in ((False, move.poses), (True, move.seated_poses)):
             for number, pose in enumerate(poses, 1):
                 path = picture_name(name, number, seated=seated)
                 yield Output(path, picture_file(pose).encode())
+
+
+def moves_of(results: Iterable[LessonResult]) -> dict[str, Move]:
+    """Every move that a lesson asks for."""
+    counted = [
+        one for result in results for move in result.movements.values() for one in move.counts
+    ]
+    return {one.move_id: one.move for one in counted}

@@ -1,6 +1,6 @@
 """Whether a site is still what its files would make, told by looking at the files from outside.
 
-Nothing of ours is imported here, and little else: finding that nothing changed must not take as
+Next to nothing is imported here: finding that nothing changed must not take as
 long as the program takes to load. So paths are plain texts, a folder's ends in a slash, and each
 has one number, its mark, that is another one once the file is.
 """
@@ -12,6 +12,8 @@ import sys
 import time
 from array import array
 from collections.abc import Iterable, Iterator, Mapping
+
+from generator.engine.installed import installed
 
 Marks = dict[str, int]
 """The mark of every file and folder, by its path."""
@@ -28,12 +30,19 @@ _TICK = 0.02
 def is_fresh(root: str) -> bool:
     """Whether nothing changed since the site was built: no source, no page, nothing of the program."""
     try:
-        with open(os.path.join(root, _RECORD), "rb") as file:
-            around, listed, marks = (file.read(int(file.readline())) for _ in range(3))
-        paths = listed.decode("utf-8", "surrogateescape").split("\0")
-        return around == _around(root) and _as_recorded(paths, array("q", marks))
+        surroundings, paths, marks, _ = _read(root)
+        return surroundings == around(root) and _as_recorded(paths, marks)
     except (OSError, ValueError):
         return False
+
+
+def recorded(root: str) -> tuple[Marks, str]:
+    """What the last build marked, and what it noted about it; nothing where that cannot be read."""
+    try:
+        _, paths, marks, note = _read(root)
+        return dict(zip(paths, marks, strict=True)), note
+    except (OSError, ValueError):
+        return {}, ""
 
 
 def sources(root: str) -> Marks:
@@ -47,16 +56,31 @@ def sources(root: str) -> Marks:
         time.sleep(_TICK)
 
 
-def mark_fresh(root: str, before: Mapping[str, int]) -> None:
-    """Remember what the site was built from, as it was before the build, and what it holds now."""
+def mark_fresh(root: str, before: Mapping[str, int], note: str = "") -> None:
+    """Remember what the site was built from, as it was before the build, and what it holds now.
+
+    Args:
+        root: folder of the site.
+        before: what ``sources`` gave before the build began.
+        note: what the next build wants to know of this one.
+    """
     now = {path: mark(path) for path in below([os.path.join(os.path.abspath(root), "site")])}
     listed = "\0".join([*before, *now]).encode("utf-8", "surrogateescape")
     marks = array("q", [*before.values(), *now.values()]).tobytes()
     record = os.path.join(root, _RECORD)
     os.makedirs(os.path.dirname(record), exist_ok=True)
     with open(f"{record}.new", "wb") as file:
-        file.writelines(b"%d\n%b" % (len(part), part) for part in (_around(root), listed, marks))
+        parts = (around(root), listed, marks, note.encode())
+        file.writelines(b"%d\n%b" % (len(part), part) for part in parts)
     os.replace(f"{record}.new", record)
+
+
+def _read(root: str) -> tuple[bytes, list[str], array[int], str]:
+    """The four parts of the record."""
+    with open(os.path.join(root, _RECORD), "rb") as file:
+        surroundings, listed, marks, note = (file.read(int(file.readline())) for _ in range(4))
+    paths = listed.decode("utf-8", "surrogateescape").split("\0")
+    return surroundings, paths, array("q", marks), note.decode()
 
 
 def below(places: Iterable[str]) -> Iterator[str]:
@@ -133,19 +157,12 @@ def _places(root: str) -> list[str]:
     return [*own, _PROGRAM, os.path.join(os.path.dirname(_PROGRAM), "requirements.lock")]
 
 
-def _around(root: str) -> bytes:
+def around(root: str) -> bytes:
     """All that a site depends on beside files, and which of the files there might be are there."""
-    installed = {
-        name
-        for folder in sys.path
-        if folder.endswith("-packages") and os.path.isdir(folder)
-        for name in os.listdir(folder)
-        if name.endswith(".dist-info")
-    }
     asked = {"SOURCE_DATE_EPOCH", *_config_words(root)}
     variables = [f"{name}={os.environ.get(name)}" for name in asked if name in os.environ]
     there = [place for place in _places(root) if os.path.exists(place)]
-    parts = [sys.version, *sorted(installed), *sorted(variables), *there]
+    parts = [sys.version, *installed(), *sorted(variables), *there]
     return "\n".join(parts).encode("utf-8", "surrogateescape")
 
 

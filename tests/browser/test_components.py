@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page
 
-from generator.build import build
-from tests.site_project import ROOT
+from generator.steps.run import begin
+from tests.site_project import ROOT, copy_project
 
 Serve = Callable[[Path], str]
 
@@ -18,7 +18,8 @@ Serve = Callable[[Path], str]
 def preview(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """What a preview serves, without MkDocs and its reload script."""
     folder = tmp_path_factory.mktemp("preview")
-    for output in build(ROOT, preview=True).outputs:
+    site = begin(copy_project(folder / "project"), folder, preview=True).site()
+    for output in (*site.shared(), *site.components(folder / "project")):
         if output.path.startswith(("assets/", "components/", "es/components/")):
             file = folder / output.path
             file.parent.mkdir(parents=True, exist_ok=True)

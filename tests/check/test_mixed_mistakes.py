@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from generator.build import work
 from generator.problems import LessonError
+from generator.steps.work import work
 from tests.site_project import ROOT, copy_project
 
 PLANTED = {

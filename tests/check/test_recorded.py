@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from generator.build import work
 from generator.problems import Problem, Weight
+from generator.steps.work import work
 from tests.project import ROOT
 
 LESSON = "lessons/river-walk/lesson.yaml"

@@ -9,10 +9,10 @@ from pathlib import Path
 
 import pytest
 
-from generator.build import work
 from generator.check.spoken_numbers import spoken_numbers
 from generator.language import KNOWN
 from generator.problems import Weight
+from generator.steps.work import work
 from tests.caption_lesson import LESSON, Timed, captioned, lines
 from tests.cases import Case, cases_in, languages
 from tests.project import ROOT, worked

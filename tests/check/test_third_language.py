@@ -9,12 +9,13 @@ from pathlib import Path
 import pytest
 
 from generator.author.translation import begin_translation
-from generator.build import build
 from generator.check.interface_words import interface_translated
 from generator.check.languages import checked_less
 from generator.model.library import Library
 from generator.model.words import Words
 from generator.problems import Problem, Weight
+from generator.steps.work import work
+from tests.made import outputs
 from tests.site_project import copy_project
 from tests.worked import library
 
@@ -72,13 +73,13 @@ def project(tmp_path_factory: pytest.TempPathFactory) -> Path:
 @pytest.fixture(scope="module")
 def told(project: Path) -> tuple[Problem, ...]:
     """What is said of it, after it was built."""
-    return build(project).worked.questions
+    return work(project).questions
 
 
 @pytest.fixture(scope="module")
 def pages(project: Path) -> Mapping[str, str]:
     """What stands on its French pages."""
-    made = [one for one in build(project).outputs if one.path.startswith("fr/two-snacks/")]
+    made = [one for one in outputs(project) if one.path.startswith("fr/two-snacks/")]
     return {one.path: one.content.decode() for one in made if not one.path.endswith(".zip")}
 
 

@@ -67,17 +67,16 @@ def test_a_file_where_a_folder_must_be(root: Path) -> None:
 
 
 WAITS = """
-import sys, time
-from pathlib import Path
-import generator.plugin
+import time
+import generator.build
 from generator.cli import main
 
-def slowly(config):
-    (Path(config.site_dir) / "half.html").touch()
+def slowly(run, site, by_hand, folder):
+    (folder / "half.html").touch()
     print("begun", flush=True)
     time.sleep(60)
 
-generator.plugin.mkdocs_build = slowly
+generator.build.fill = slowly
 main()
 """
 """A build that never ends."""

@@ -11,10 +11,12 @@ from zipfile import ZipFile
 
 import pytest
 
-from generator.build import surroundings, work
 from generator.compute.result import LessonResult
 from generator.making import Surroundings, make_lesson
 from generator.present.output import Output
+from generator.read.library import read_library
+from generator.steps.surroundings import surroundings
+from generator.steps.work import work_lesson
 from tests.site_project import copy_project
 
 RIVER = "river-walk"
@@ -26,9 +28,9 @@ def project(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 def prepared(root: Path, lesson: str) -> tuple[Mapping[str, LessonResult], Surroundings]:
-    worked = work(root)
-    [results] = [one for one in worked.by_lesson() if one["en"].lesson.id == lesson]
-    return results, surroundings(root, worked.library)
+    library = read_library(root)
+    results = work_lesson(root, f"lessons/{lesson}/lesson.yaml", library).results
+    return results, surroundings(root, library)
 
 
 def made(root: Path, lesson: str) -> dict[str, Output]:

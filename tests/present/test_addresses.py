@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
-from generator.build import build
+from generator.making import make_lesson
 from generator.present.pages.addresses import lesson_addresses
+from generator.read.library import read_library
+from generator.steps.surroundings import surroundings
+from generator.steps.work import lesson_files, work_lesson
 from tests.site_project import ROOT
 
 
 def test_addresses_are_the_pages_that_are_made() -> None:
-    built = build(ROOT)
-    for result in built.worked.results:
-        made = {
-            output.path.partition("/")[2]
-            for output in built.outputs
-            if output.path.startswith(f"{result.lesson.id}/") and output.path.endswith(".html")
-        }
-        assert made == lesson_addresses(result).keys()
+    library = read_library(ROOT)
+    around = surroundings(ROOT, library)
+    for path in lesson_files(ROOT):
+        for result in work_lesson(ROOT, path, library).results.values():
+            made = {
+                output.path.rpartition("/")[2]
+                for output in make_lesson({result.lesson.language: result}, around)
+                if output.path.endswith(".html")
+            }
+            assert made == lesson_addresses(result).keys()

@@ -7,8 +7,9 @@ from pathlib import Path
 
 import pytest
 
-from generator.build import build, work
 from generator.present.stops.day import STEEPEST, beam_tilt
+from generator.steps.work import work
+from tests.made import outputs
 from tests.site_project import copy_project
 
 LESSON = """\
@@ -61,9 +62,7 @@ def test_a_day_adds_shown_values_and_takes_the_need_from_the_equation(project: P
 
 
 def test_no_body_and_no_need_is_shown_before_the_learner_checks(project: Path) -> None:
-    html = next(
-        one.content.decode() for one in build(project).outputs if one.path == "a-day/index.html"
-    )
+    html = next(one.content.decode() for one in outputs(project) if one.path == "a-day/index.html")
     before, _, after = html.partition("<details data-working>")
     assert "1,740" not in before
     assert "1,740" in after
@@ -73,5 +72,5 @@ def test_no_body_and_no_need_is_shown_before_the_learner_checks(project: Path) -
 
 def test_the_foods_of_a_day_count_for_the_line_about_allergens(project: Path) -> None:
     """Milk is one of the nine major allergens (FALCPA 2004, FASTER Act 2021)."""
-    page = next(one for one in build(project).outputs if one.path == "a-day/index.html")
+    page = next(one for one in outputs(project) if one.path == "a-day/index.html")
     assert "Foods in this lesson can hold milk." in page.content.decode()

@@ -81,8 +81,9 @@ def test_a_page_written_by_hand_begins_with_one_heading(project: Path) -> None:
         assert [text(each) for each in read_page(site / f"{name}.html").iter("h1")] == [heading]
 
 
-def test_media_beside_a_lesson_comes_along(project: Path) -> None:
+def test_a_picture_beside_a_lesson_comes_along_where_a_page_shows_it(project: Path) -> None:
     (project / "lessons/small/market.jpg").write_bytes(b"picture")
+    (project / "lessons/visit.md").write_text("![The market](small/market.jpg)\n", "utf-8")
     assert (build_project(project) / "small/market.jpg").read_bytes() == b"picture"
 
 

@@ -11,8 +11,8 @@ from xml.etree.ElementTree import Element
 
 import pytest
 
-from generator.build import work
 from generator.compute.trace import trace
+from generator.steps.work import work
 from tests.html_page import having, one, read_page, text
 from tests.site_project import ROOT
 

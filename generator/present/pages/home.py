@@ -8,18 +8,17 @@ from dataclasses import replace
 
 from markupsafe import Markup
 
-from generator.compute.result import LessonResult
-from generator.present.pages.home_filters import filters, topics_of
+from generator.present.entry import LessonEntry
+from generator.present.pages.home_filters import filters
 from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.page import Surround
 from generator.present.views.home import HomeView, LessonCardView
-from generator.present.words.prose import inline
 
 
-def home_view(results: Iterable[LessonResult], intro: Markup, surround: Surround) -> HomeView:
+def home_view(entries: Iterable[LessonEntry], intro: Markup, surround: Surround) -> HomeView:
     """The lessons in the order of their folders."""
     title, below = _first_heading(intro)
-    lessons = tuple(_card(result, surround) for result in results)
+    lessons = tuple(_card(entry, surround) for entry in entries)
     page = surround.page("index.html", surround.say("all_lessons"))
     return HomeView(
         page=replace(
@@ -40,18 +39,17 @@ def _first_heading(intro: Markup) -> tuple[Markup, Markup]:
     return (Markup(found[1]), Markup(intro[found.end() :])) if found else (Markup(""), intro)  # noqa: S704  # parts of safe HTML
 
 
-def _card(result: LessonResult, surround: Surround) -> LessonCardView:
-    lesson, say = result.lesson, surround.say
-    file, topics = lesson.file, topics_of(result)
-    others = (one for one, has in surround.elsewhere.items() if lesson.id in has)
+def _card(entry: LessonEntry, surround: Surround) -> LessonCardView:
+    say, grades = surround.say, entry.grades
+    others = (one for one, has in surround.elsewhere.items() if entry.id in has)
     return LessonCardView(
-        href=f"{lesson.id}/index.html",
-        title=file.title,
-        summary=inline(file.summary),
-        meta=meta_line(result, say),
-        topic=say.listed(tuple(say(f"measure_{topic}") for topic in topics)),
-        grades=" ".join(map(str, range(file.grades.first, file.grades.last + 1))),
-        minutes=file.minutes,
-        topics=" ".join(topics),
+        href=f"{entry.id}/index.html",
+        title=entry.title,
+        summary=Markup(entry.summary),  # noqa: S704  # made safe when it was written down
+        meta=meta_line(entry, say),
+        topic=say.listed(tuple(say(f"measure_{topic}") for topic in entry.topics)),
+        grades=" ".join(map(str, range(grades.first, grades.last + 1))),
+        minutes=entry.minutes,
+        topics=" ".join(entry.topics),
         languages=" ".join((say.language, *others)),
     )

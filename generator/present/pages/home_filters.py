@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from generator.compute.result import LessonResult
 from generator.present.views.home import FilterView, LessonCardView
 from generator.present.words.say import Say
 
@@ -25,11 +24,6 @@ def filters(lessons: Sequence[LessonCardView], say: Say) -> tuple[FilterView, ..
         for name, choices in offered
         if choices
     )
-
-
-def topics_of(result: LessonResult) -> tuple[str, ...]:
-    """The measures that a lesson compares, each once."""
-    return tuple(dict.fromkeys(str(one.stop.measure) for one in result.comparisons.values()))
 
 
 def _grades(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:

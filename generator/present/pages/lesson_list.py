@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
-from generator.compute.result import LessonResult
-from generator.present.pages.home_filters import topics_of
+from generator.present.entry import LessonEntry
 from generator.present.pages.page import Surround
 from generator.present.views.home import LessonListView, ListedView
 
@@ -14,42 +13,40 @@ LIST = "<p>{lessons}</p>"
 
 
 def lesson_list(
-    results: Sequence[LessonResult], originals: Iterable[LessonResult], surround: Surround
+    entries: Sequence[LessonEntry], originals: Iterable[LessonEntry], surround: Surround
 ) -> LessonListView:
     """Every lesson with what a teacher chooses it by; last those that are in their own language only.
 
     Args:
-        results: the lessons in the page's language.
+        entries: the lessons in the page's language.
         originals: all lessons in the language they are written in; nothing where that is the page's.
     """
-    here = {result.lesson.id for result in results}
-    others = tuple(one for one in originals if one.lesson.id not in here)
-    return LessonListView((*_listed(results, surround), *_untranslated(others, surround)))
+    here = {entry.id for entry in entries}
+    others = tuple(one for one in originals if one.id not in here)
+    return LessonListView((*_listed(entries, surround), *_untranslated(others, surround)))
 
 
-def _listed(results: Iterable[LessonResult], surround: Surround) -> Iterator[ListedView]:
-    for result in results:
-        href = f"{result.lesson.id}/index.html"
-        yield ListedView(href, result.lesson.file.title, "", "", *_chosen_by(result, surround))
+def _listed(entries: Iterable[LessonEntry], surround: Surround) -> Iterator[ListedView]:
+    for entry in entries:
+        href = f"{entry.id}/index.html"
+        yield ListedView(href, entry.title, "", "", *_chosen_by(entry, surround))
 
 
-def _untranslated(results: Iterable[LessonResult], surround: Surround) -> Iterator[ListedView]:
+def _untranslated(entries: Iterable[LessonEntry], surround: Surround) -> Iterator[ListedView]:
     """Lessons of the first language on a page of another."""
-    for result in results:
-        lesson = result.lesson
-        href = f"{surround.root('index.html')}{lesson.id}/index.html"
-        name = surround.say.language_name(lesson.language)
-        topic = _topic(result, surround)
-        yield ListedView(href, lesson.file.title, lesson.language, name, topic, "")
+    for entry in entries:
+        href = f"{surround.root('index.html')}{entry.id}/index.html"
+        name = surround.say.language_name(entry.language)
+        yield ListedView(href, entry.title, entry.language, name, _topic(entry, surround), "")
 
 
-def _chosen_by(result: LessonResult, surround: Surround) -> tuple[str, str]:
+def _chosen_by(entry: LessonEntry, surround: Surround) -> tuple[str, str]:
     """What a lesson compares, and the arithmetic it needs: in its own words, else by its standards."""
-    file, known = result.lesson.file, surround.site.standards
+    known = surround.site.standards
     first = surround.say.language == surround.site.languages[0]
-    says = [known[code].says if first and code in known else code for code in file.standards]
-    return _topic(result, surround), file.arithmetic or " ".join(says)
+    says = [known[code].says if first and code in known else code for code in entry.standards]
+    return _topic(entry, surround), entry.arithmetic or " ".join(says)
 
 
-def _topic(result: LessonResult, surround: Surround) -> str:
-    return surround.say.listed(tuple(surround.say(f"measure_{one}") for one in topics_of(result)))
+def _topic(entry: LessonEntry, surround: Surround) -> str:
+    return surround.say.listed(tuple(surround.say(f"measure_{one}") for one in entry.topics))

@@ -6,7 +6,9 @@ from collections.abc import Iterable, Mapping
 
 from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
+from generator.model.lesson import LessonFile
 from generator.model.texts import file_texts
+from generator.present.entry import LessonEntry
 from generator.present.pages.open_data import open_data
 from generator.present.pages.page import Surround
 from generator.present.pages.take_home import SIZE, take_home_name
@@ -38,7 +40,7 @@ def lesson_view(
         title=file.title,
         summary=inline(file.summary),
         notice=say("translation_notice") if _is_partly_foreign(result) else "",
-        meta=meta_line(result, say),
+        meta=meta_line(file, say),
         you_need=file.you_need,
         goals=file.goals,
         video=video_view(result, stops, surround),
@@ -115,10 +117,9 @@ def _take_home(lesson: str, surround: Surround) -> LinkView | None:
     return LinkView(take_home_name(lesson), surround.say("take_home", size=SIZE))
 
 
-def meta_line(result: LessonResult, say: Say) -> str:
+def meta_line(lesson: LessonFile | LessonEntry, say: Say) -> str:
     """``Grades 3–5 · 18 minutes``."""
-    file = result.lesson.file
-    return f"{grades_in_words(file.grades, say)} · {say('minutes', n=file.minutes)}"
+    return f"{grades_in_words(lesson.grades, say)} · {say('minutes', n=lesson.minutes)}"
 
 
 def downloads(result: LessonResult, say: Say) -> tuple[LinkView, ...]:

@@ -27,7 +27,7 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
     return NotesView(
         page=surround.page(f"{lesson.id}/notes.html", f"{title}: {file.title}"),
         title=file.title,
-        meta=meta_line(result, say),
+        meta=meta_line(file, say),
         back=LinkView("index.html", say("back_to_lesson")),
         summary=inline(file.summary),
         goals=file.goals,

@@ -53,7 +53,7 @@ def sheet_view(
     return SheetView(
         page=surround.page(f"{lesson.id}/{name}.html", f"{title}: {lesson.file.title}", paper=True),
         title=lesson.file.title,
-        meta=meta_line(result, say),
+        meta=meta_line(lesson.file, say),
         back=LinkView("index.html", say("back_to_lesson")),
         answers=answers,
         stops=tuple(_on_sheet(stops)),

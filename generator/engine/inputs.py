@@ -1,0 +1,101 @@
+"""Everything a site is made from, as checksums, parted by what depends on it."""
+
+from __future__ import annotations
+
+import os
+import platform
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+from zlib import crc32
+
+from generator.engine.contents import Contents, combined
+from generator.engine.installed import installed
+from generator.engine.versions import versions
+
+_PROGRAM = Path(__file__).parents[1]
+LESSON = "lesson.yaml"
+
+
+@dataclass(frozen=True, slots=True)
+class Inputs:
+    """What the files of a site hold; nothing in it depends on where they lie or when they were written."""
+
+    program: str
+    """Our code, Python, the libraries and the lock file."""
+    theme: str
+    words: str
+    """Who makes the site, and the interface texts."""
+    library: str
+    """All of ``site_data/``."""
+    lessons: Mapping[str, str] = field(repr=False)
+    """By folder of a lesson: everything that lies in it."""
+    by_hand: Mapping[str, str] = field(repr=False)
+    """By path below ``lessons/``: every other file, and what lies beside a lesson and is no YAML."""
+    settings: str
+    """``mkdocs.yml`` and what it names."""
+
+
+def inputs_of(root: Path, contents: Contents) -> Inputs:
+    """The checksums of a site's files, most of them remembered."""
+    files = [path for path in contents.marks if not path.endswith("/")]
+    here = os.path.abspath(root)  # noqa: PTH100  # as the marks have it
+    own = dict(_below(here, files))
+    parts: dict[str, dict[str, str]] = {"lessons": {}, "site_data": {}, "theme": {}, "": {}}
+    for name, path in own.items():
+        top, _, rest = name.partition("/")
+        parts[top if top in parts and rest else ""][rest or name] = contents[path]
+    words = {name: held for name, held in parts["site_data"].items() if _is_words(name)}
+    lessons, by_hand = _parted(parts["lessons"])
+    return Inputs(
+        program=_program(files, contents, parts[""].get("requirements.lock", "")),
+        theme=combined(parts["theme"]),
+        words=combined(words),
+        library=combined(parts["site_data"]),
+        lessons=lessons,
+        by_hand=by_hand,
+        settings=combined(parts[""]),
+    )
+
+
+def _program(files: list[str], contents: Contents, lock: str) -> str:
+    code = {name: contents[path] for name, path in _below(str(_PROGRAM), files)}
+    ours = str(_PROGRAM.parent / "requirements.lock")
+    around = {
+        "the lock": lock,
+        "our lock": contents[ours] if ours in contents.marks else "",
+        "python": platform.python_version(),
+        "libraries": contents.word("libraries", crc32("".join(installed()).encode()), versions),
+    }
+    return combined(code | around)
+
+
+def _below(folder: str, files: list[str]) -> Iterator[tuple[str, str]]:
+    """The files in a folder, by their names below it with forward slashes."""
+    above = folder + os.sep
+    for path in files:
+        if path.startswith(above):
+            yield path[len(above) :].replace(os.sep, "/"), path
+
+
+def _is_words(name: str) -> bool:
+    return name == "site.yaml" or name.startswith("words/")
+
+
+def _parted(held: Mapping[str, str]) -> tuple[dict[str, str], dict[str, str]]:
+    """The files below ``lessons/``: by lesson, and those written by hand."""
+    folders = {
+        name.partition("/")[0]
+        for name in held
+        if name.endswith(f"/{LESSON}") and name.count("/") == 1 and not name.startswith(".")
+    }
+    of: dict[str, dict[str, str]] = {folder: {} for folder in sorted(folders)}
+    by_hand: dict[str, str] = {}
+    for name, sum_ in held.items():
+        folder, _, rest = name.partition("/")
+        if folder in of and rest:
+            of[folder][rest] = sum_
+            if rest.endswith(".yaml"):
+                continue
+        by_hand[name] = sum_
+    return {folder: combined(files) for folder, files in of.items()}, by_hand

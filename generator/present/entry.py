@@ -1,0 +1,46 @@
+"""What the lists of lessons say of one, so that a list can be made without the lesson itself."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from generator.compute.result import LessonResult
+from generator.model.grades import Grades
+from generator.present.words.prose import inline
+
+
+@dataclass(frozen=True, slots=True)
+class LessonEntry:
+    """One lesson in one language."""
+
+    id: str
+    """Its folder."""
+    language: str
+    title: str
+    summary: str
+    """Safe HTML."""
+    grades: Grades
+    minutes: int
+    topics: tuple[str, ...]
+    """The measures it compares, each once."""
+    standards: tuple[str, ...]
+    """Codes."""
+    arithmetic: str
+    """What a child must be able to do, where the lesson says so."""
+
+
+def lesson_entry(result: LessonResult) -> LessonEntry:
+    """What is said of a lesson in the lists of its language."""
+    lesson, file = result.lesson, result.lesson.file
+    measures = (str(one.stop.measure) for one in result.comparisons.values())
+    return LessonEntry(
+        id=lesson.id,
+        language=lesson.language,
+        title=file.title,
+        summary=str(inline(file.summary)),
+        grades=file.grades,
+        minutes=file.minutes,
+        topics=tuple(dict.fromkeys(measures)),
+        standards=file.standards,
+        arithmetic=file.arithmetic or "",
+    )

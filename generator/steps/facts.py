@@ -1,0 +1,85 @@
+"""What the rest of a site wants to know of a lesson that is not looked into again."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+
+from pydantic import TypeAdapter
+
+from generator.compute.lacking_names import LackingName, lacking_names
+from generator.compute.result import LessonResult
+from generator.engine.pack import Fact
+from generator.present.entry import LessonEntry, lesson_entry
+from generator.present.pages.addresses import lesson_addresses
+from generator.present.presenter import moves_of
+from generator.problems import Problem
+from generator.steps.work import WorkedLesson
+
+
+@dataclass(frozen=True, slots=True)
+class LessonFacts:
+    """Kept beside the files of a lesson."""
+
+    entries: tuple[LessonEntry, ...]
+    """For the lists of lessons, in each language that it has."""
+    addresses: Mapping[str, Mapping[str, frozenset[str] | None]]
+    """By language: its pages by their name in its folder; where stops have addresses, their ids."""
+    questions: tuple[Problem, ...]
+    """Problems it is published with."""
+    moves: tuple[str, ...]
+    """Ids of the moves whose figures it shows."""
+    media: tuple[str, ...]
+    """Names of the files beside it that are published."""
+    lacking: tuple[LackingName, ...]
+    """Names in the library that its languages lack."""
+    stops: tuple[tuple[str, str], ...]
+    """Kind and id of every stop."""
+
+
+def facts_of(worked: WorkedLesson) -> LessonFacts:
+    """What is kept of a lesson that nothing must be put right in."""
+    first = next(iter(worked.results.values()))
+    lesson = first.lesson
+    return LessonFacts(
+        entries=tuple(map(lesson_entry, worked.results.values())),
+        addresses={
+            language: lesson_addresses(result) for language, result in worked.results.items()
+        },
+        questions=worked.problems,
+        moves=tuple(moves_of([first])),
+        media=media_of(first),
+        lacking=tuple(name for one in worked.results.values() for name in lacking_names(one)),
+        stops=tuple(
+            (stop.kind, lesson.stop_id(index)) for index, stop in enumerate(lesson.file.stops)
+        ),
+    )
+
+
+def media_of(result: LessonResult) -> tuple[str, ...]:
+    """Names of the files beside a lesson that it shows."""
+    video = result.lesson.file.video
+    named = (video.file, video.poster, *video.captions.values()) if video else ()
+    return tuple(dict.fromkeys(name for name in named if name))
+
+
+def to_facts(facts: LessonFacts) -> dict[str, Fact]:
+    """As JSON can say it."""
+    told = _adapter().dump_python(facts, mode="json")
+    assert isinstance(told, dict)  # noqa: S101  # that is what a dataclass becomes
+    return told
+
+
+def from_facts(told: dict[str, Fact]) -> LessonFacts:
+    """Back again.
+
+    Raises:
+        ValueError: these are no facts of a lesson.
+    """
+    return _adapter().validate_python(told)
+
+
+@cache
+def _adapter() -> TypeAdapter[LessonFacts]:
+    return TypeAdapter(LessonFacts)

@@ -1,0 +1,131 @@
+"""One run of the program over a site: what there is, what is known already, and how to make the rest."""
+
+from __future__ import annotations
+
+import json
+import os
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from generator.engine.contents import Contents, combined
+from generator.engine.inputs import Inputs, inputs_of
+from generator.engine.store import Store
+from generator.engine.uses import Uses
+from generator.steps.by_hand import ByHand, keep_by_hand, kept_by_hand
+from generator.steps.lessons import KeptLesson, Recipe, bring_lessons, recipe_of, store_of
+from generator.steps.site import Site, site_of
+from generator.write.fill import OldSite
+from generator.write.fresh import Marks, around, mark_fresh, recorded, sources
+from generator.write.swap import remove
+
+
+@dataclass(slots=True)
+class Run:
+    """What a run knows; it writes nothing but what is kept."""
+
+    root: Path
+    target: Path
+    """Folder of the finished site."""
+    preview: bool
+    keep_out: int | None
+    """The lock, which no other process may hold open."""
+    marks: Marks = field(repr=False)
+    """Of every file the site is made from, as they were when the run began."""
+    contents: Contents
+    inputs: Inputs
+    uses: Uses
+    keys: dict[str, str] = field(default_factory=dict)
+    """Of the lessons of the site that this run made, by id."""
+
+    def site(self) -> Site:
+        """The site with its lessons, made now or before.
+
+        Raises:
+            LessonError: with every problem of every lesson, when at least one must be put right.
+        """
+        recipe = self._recipe()
+        lessons = bring_lessons(recipe, self.inputs.lessons, self.uses, keep_out=self.keep_out)
+        self.keys = {lesson.id: lesson.key for lesson in lessons}
+        return site_of(recipe.known().library, recipe.surroundings(), lessons)
+
+    def make_again(self, names: list[str]) -> list[KeptLesson]:
+        """Make lessons anew whose packs are damaged."""
+        recipe = self._recipe()
+        for name in names:
+            store_of(recipe).drop(self.keys[name])
+        owns = {name: self.inputs.lessons[name] for name in names}
+        return bring_lessons(recipe, owns, self.uses)
+
+    def kept_by_hand(self, site: Site) -> ByHand | None:
+        """What is written by hand, made before; nothing where anything of it has changed."""
+        return kept_by_hand(self._by_hand_store(), self._by_hand_key(site))
+
+    def keep_by_hand(self, site: Site, made: ByHand) -> ByHand:
+        """Keep what was made of it."""
+        keep_by_hand(self._by_hand_store(), self._by_hand_key(site), made)
+        return made
+
+    def old_site(self) -> OldSite:
+        """The site as the last build left it."""
+        marks, note = recorded(str(self.root)) if self._is_own() else ({}, "")
+        keys = json.loads(note) if note else {}
+        return OldSite(os.path.abspath(self.target), marks, keys)  # noqa: PTH100  # as the marks have it
+
+    def remember(self) -> None:
+        """Write down what the next run can go by; what nobody wants any more goes."""
+        self.contents.remember()
+        self.uses.remember()
+        store_of(self._recipe()).sweep(self.keys.values())
+        if self._is_own():
+            mark_fresh(str(self.root), self.marks, json.dumps(self.keys))
+
+    def _is_own(self) -> bool:
+        return self.target == self.root / "site"
+
+    def _by_hand_store(self) -> Store:
+        return Store(self.root / ".cache" / "by-hand")
+
+    def _recipe(self) -> Recipe:
+        return recipe_of(self.root, self.inputs, preview=self.preview)
+
+    def _by_hand_key(self, site: Site) -> str:
+        """All that hand-written pages are made of, and all that they may lead to."""
+        lessons = {path: ",".join(sorted(stops or ())) for path, stops in site.map.lessons.items()}
+        names = [path for path in self.marks if not path.endswith(".yaml")]
+        return combined(
+            {
+                "around": around(str(self.root)).decode("utf-8", "surrogateescape"),
+                "program": self.inputs.program,
+                "theme": self.inputs.theme,
+                "words": self.inputs.words,
+                "settings": self.inputs.settings,
+                "files": combined(self.inputs.by_hand),
+                "names": "\n".join(names),
+                "lessons": combined(lessons),
+                "preview": str(self.preview),
+            }
+        )
+
+
+def begin(root: Path, target: Path, *, preview: bool = False, keep_out: int | None = None) -> Run:
+    """Look at everything a site is made from."""
+    marks = sources(str(root))
+    contents = Contents(root, marks)
+    return Run(
+        root=root,
+        target=target,
+        preview=preview,
+        keep_out=keep_out,
+        marks=marks,
+        contents=contents,
+        inputs=inputs_of(root, contents),
+        uses=Uses(root / ".cache" / f"uses{'-preview' if preview else ''}.json"),
+    )
+
+
+def forget(root: Path) -> None:
+    """Trust nothing that was made before."""
+    for name in ("built", "contents.json", "uses.json"):
+        (root / ".cache" / name).unlink(missing_ok=True)
+    for name in ("lessons", "library", "by-hand"):
+        remove(root / ".cache" / name)

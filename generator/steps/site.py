@@ -1,0 +1,157 @@
+"""A site whose lessons are made: what all its other pages are made with."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from markupsafe import Markup
+
+from generator.check import check_site
+from generator.compute.result import LessonResult
+from generator.engine.inputs import LESSON
+from generator.making import Surroundings
+from generator.model.library import Library
+from generator.present.entry import LessonEntry
+from generator.present.languages import folder_of
+from generator.present.output import Output
+from generator.present.pages.addresses import lesson_addresses
+from generator.present.pages.page import Surround
+from generator.present.presenter import Presenter, move_pictures
+from generator.problems import Problem
+from generator.steps.facts import media_of
+from generator.steps.lessons import KeptLesson
+from generator.steps.work import Worked, work_lesson
+
+FRONT = "index.html"
+"""Address of the front page from the site's root; it lists the lessons, with or without a text by hand."""
+
+
+@dataclass(frozen=True, slots=True)
+class SiteMap:
+    """Where pages stand, for whoever wants to lead to one."""
+
+    folders: Mapping[str, str]
+    """By language, the site's first one first: ``es/``, or nothing for the first."""
+    lessons: Mapping[str, frozenset[str] | None] = field(repr=False)
+    """Every page of a lesson by its path on the site; of the lesson itself the ids of its stops."""
+    media: frozenset[str] = field(repr=False)
+    """Files that lessons name, below ``lessons/``."""
+
+
+@dataclass(frozen=True, slots=True)
+class Site:
+    """Everything but the pages written by hand, which it helps to make."""
+
+    library: Library
+    around: Surroundings
+    lessons: tuple[KeptLesson, ...]
+    """In the order of their folders."""
+    presenters: Mapping[str, Presenter]
+    """By language; they make the front page and the hand-written pages wear the same theme."""
+    map: SiteMap
+    """Where the pages of the lessons stand."""
+
+    @property
+    def questions(self) -> tuple[Problem, ...]:
+        """Problems the site is published with, in the order of their places."""
+        lacking = (name for lesson in self.lessons for name in lesson.facts.lacking)
+        found = [problem for lesson in self.lessons for problem in lesson.facts.questions]
+        found += check_site(self.library, lacking)
+        return tuple(sorted(found, key=lambda problem: problem.place))
+
+    def entries(self, language: str) -> tuple[LessonEntry, ...]:
+        """What the lists of a language say of its lessons."""
+        every = (entry for lesson in self.lessons for entry in lesson.facts.entries)
+        return tuple(entry for entry in every if entry.language == language)
+
+    def page(self, path: str, title: str, body: str) -> str:
+        """A hand-written page from its doctype to its end; the front page has the lessons below it.
+
+        Args:
+            path: from the site's root.
+            title: of the page.
+            body: HTML made of the educator's Markdown.
+        """
+        folders = self.map.folders
+        language = max(folders, key=lambda one: path.startswith(folders[one]) * len(folders[one]))
+        presenter, entries = self.presenters[language], self.entries(language)
+        first = next(iter(folders))
+        body = presenter.with_lessons(
+            body, entries, () if language == first else self.entries(first)
+        )
+        below = path.removeprefix(folders[language])
+        if below == FRONT:
+            return presenter.home(entries, Markup(body))  # noqa: S704  # the educator's own Markdown
+        return presenter.prose(below, title, body)
+
+    def components(self, root: Path) -> Iterator[Output]:
+        """For a preview: the page of all components, made of as few lessons as show every kind of stop."""
+        shown: list[Mapping[str, LessonResult]] = []
+        seen: set[str] = set()
+        for lesson in self.lessons:
+            new = {word for stop in lesson.facts.stops for word in stop if not seen >= set(stop)}
+            if new:
+                seen |= new
+                path = f"lessons/{lesson.id}/{LESSON}"
+                shown.append(work_lesson(root, path, self.library).results)
+        for language, presenter in self.presenters.items():
+            yield presenter.components(one[language] for one in shown if language in one)
+
+    def shared(self) -> Iterator[Output]:
+        """The files that lessons share: styles, scripts, figures of moves."""
+        yield from self.around.assets.values()
+        names = dict.fromkeys(name for lesson in self.lessons for name in lesson.facts.moves)
+        yield from move_pictures({name: self.library.moves[name] for name in names})
+
+
+def site_of(library: Library, around: Surroundings, lessons: Iterable[KeptLesson]) -> Site:
+    """The site of these lessons."""
+    kept, site = tuple(lessons), library.site
+    folders = {one: folder_of(one, site) for one in site.languages}
+    has = {one: frozenset(_pages_in(one, kept, around)) for one in site.languages}
+    made = {
+        one: Presenter(
+            around.theme,
+            Surround(
+                site=site,
+                say=around.says[one],
+                folder=folders[one],
+                links=around.pages[one],
+                elsewhere={other: pages for other, pages in has.items() if other != one},
+                preview=around.preview,
+            ),
+        )
+        for one in site.languages
+    }
+    pages = {
+        f"{folders[language]}{lesson.id}/{name}": stops
+        for lesson in kept
+        for language, held in lesson.facts.addresses.items()
+        for name, stops in held.items()
+    }
+    media = frozenset(f"{lesson.id}/{name}" for lesson in kept for name in lesson.facts.media)
+    return Site(library, around, kept, made, SiteMap(folders, pages, media))
+
+
+def _pages_in(language: str, lessons: Iterable[KeptLesson], around: Surroundings) -> Iterator[str]:
+    """What a language has that others may have too: pages, and lessons by their folders' names."""
+    yield FRONT
+    yield from (address for address, _ in around.pages[language])
+    yield from (lesson.id for lesson in lessons if language in lesson.facts.addresses)
+
+
+def map_of(worked: Worked) -> SiteMap:
+    """Where the pages of lessons would stand that were read and not made."""
+    folders = {one: folder_of(one, worked.library.site) for one in worked.library.site.languages}
+    pages = {
+        f"{folder}{result.lesson.id}/{name}": stops
+        for language, folder in folders.items()
+        for result in worked.lessons(language)
+        for name, stops in lesson_addresses(result).items()
+    }
+    media = frozenset(
+        f"{result.lesson.id}/{name}" for result in worked.results for name in media_of(result)
+    )
+    return SiteMap(folders, pages, media)

@@ -1,0 +1,124 @@
+"""Lessons read, computed and checked: all that is known of them before a page is made."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from generator.check import check_lesson, check_site, check_words
+from generator.compute.lacking_names import lacking_names
+from generator.compute.result import LessonResult
+from generator.compute.work_out import work_out
+from generator.model.lesson import Lesson
+from generator.model.library import Library
+from generator.model.texts import in_language
+from generator.present.words import foreign
+from generator.problems import LessonError, Problem, Weight
+from generator.read.lesson import read_lesson
+from generator.read.library import read_library
+from generator.steps.surroundings import refuse_half_made
+
+Mark = Callable[[str], str]
+"""What is made of a text that a translation lacks."""
+
+
+@dataclass(frozen=True, slots=True)
+class WorkedLesson:
+    """One lesson that was read and computed, and what is questionable about it."""
+
+    results: Mapping[str, LessonResult]
+    """By language, its own first; missing and stale texts of a translation are marked. Nothing
+    where something must be put right."""
+    problems: tuple[Problem, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Worked:
+    """Everything that was read and computed, and what is questionable about it."""
+
+    library: Library
+    results: tuple[LessonResult, ...]
+    """Lessons in the order of their folders, in the language they are written in."""
+    translated: Mapping[str, tuple[LessonResult, ...]]
+    """By other language: the lessons that have a translation, missing and stale texts marked."""
+    questions: tuple[Problem, ...]
+    """Problems the site can be built with."""
+
+    def lessons(self, language: str) -> tuple[LessonResult, ...]:
+        """The lessons a language has."""
+        first = self.library.site.languages[0]
+        return self.results if language == first else self.translated[language]
+
+
+def work(root: Path, only: str | None = None) -> Worked:
+    """Read, check and compute the lessons; nothing is written.
+
+    Args:
+        root: folder of the site, the one that holds ``lessons/``.
+        only: id of the one lesson wanted, or all of them.
+
+    Raises:
+        LessonError: with every problem of every file, when at least one must be put right.
+    """
+    library = read_library(root)
+    refuse_half_made(root / "theme", library)
+    worked = [work_lesson(root, path, library) for path in lesson_files(root, only)]
+    results = [result for one in worked for result in one.results.values()]
+    lacking = (name for result in results for name in lacking_names(result))
+    problems = [problem for one in worked for problem in one.problems]
+    problems += check_site(library, lacking)
+    if any(problem.weight is Weight.MUST for problem in problems):
+        raise LessonError(problems)
+    first, *others = library.site.languages
+    return Worked(
+        library,
+        tuple(one.results[first] for one in worked),
+        {
+            other: tuple(one.results[other] for one in worked if other in one.results)
+            for other in others
+        },
+        tuple(problems),
+    )
+
+
+def work_lesson(root: Path, path: str, library: Library) -> WorkedLesson:
+    """Read, check and compute one lesson.
+
+    Args:
+        root: folder of the site.
+        path: the lesson file below it.
+        library: foods, moves and words that it may name.
+    """
+    lesson = read_lesson(root, path, library)
+    if not isinstance(lesson, Lesson):
+        return WorkedLesson({}, tuple(lesson))
+    result = work_out(lesson, library)
+    problems = list(check_lesson(result))
+    for _, other in _translated(lesson, library, missing=lambda _: "", stale=str):
+        problems += check_words(other)
+    if any(problem.weight is Weight.MUST for problem in problems):
+        return WorkedLesson({}, tuple(problems))
+    others = dict(_translated(lesson, library, foreign.missing, foreign.stale))
+    return WorkedLesson({lesson.language: result, **others}, tuple(problems))
+
+
+def _translated(
+    lesson: Lesson, library: Library, missing: Mark, stale: Mark
+) -> Iterator[tuple[str, LessonResult]]:
+    """The lesson with its words in each other language that it has."""
+    for language in library.site.languages[1:]:
+        if language in lesson.translations:
+            yield language, work_out(in_language(lesson, language, missing, stale), library)
+
+
+def lesson_ids(root: Path) -> tuple[str, ...]:
+    """Names of the lesson folders, in order."""
+    return tuple(Path(file).parent.name for file in lesson_files(root))
+
+
+def lesson_files(root: Path, only: str | None = None) -> tuple[str, ...]:
+    """The lesson files below ``lessons/``, in order, relative to the root."""
+    shown = "[!.]*"  # MkDocs leaves hidden folders out too
+    files = sorted((root / "lessons").glob(f"{only or shown}/lesson.yaml"))
+    return tuple(file.relative_to(root).as_posix() for file in files)

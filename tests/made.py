@@ -1,0 +1,25 @@
+"""What a site's lessons are made into, in memory, for tests that look at single files."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+from generator.making import make_lesson
+from generator.present.output import Output
+from generator.present.presenter import move_pictures, moves_of
+from generator.read.library import read_library
+from generator.steps.surroundings import surroundings
+from generator.steps.work import lesson_files, work_lesson
+
+
+def outputs(root: Path, *, preview: bool = False) -> Iterator[Output]:
+    """Every file of every lesson, and the files they share; fails where something must be put right."""
+    library = read_library(root)
+    around = surroundings(root, library, preview=preview)
+    yield from around.assets.values()
+    for path in lesson_files(root):
+        worked = work_lesson(root, path, library)
+        assert worked.results, list(map(str, worked.problems))
+        yield from make_lesson(worked.results, around)
+        yield from move_pictures(moves_of(worked.results.values()))
