@@ -19,6 +19,7 @@ LESSON = "lessons/river-walk/lesson.yaml"
 def root(tmp_path: Path) -> Path:
     """The demo as it was filmed, one lesson of it."""
     shutil.copytree(ROOT / "site_data", tmp_path / "site_data")
+    shutil.copytree(ROOT / "theme", tmp_path / "theme")
     shutil.copytree(ROOT / "lessons" / "river-walk", tmp_path / "lessons" / "river-walk")
     return tmp_path
 

@@ -134,6 +134,7 @@ def test_a_script_that_leaves_the_numbers_to_the_page(tmp_path: Path) -> None:
 def demo(folder: Path) -> Path:
     shutil.copytree(ROOT / "lessons", folder / "lessons")
     shutil.copytree(ROOT / "site_data", folder / "site_data")
+    shutil.copytree(ROOT / "theme", folder / "theme")
     return folder
 
 
