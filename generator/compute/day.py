@@ -1,4 +1,4 @@
-"""An invented person's day: energy eaten beside energy needed, and which way it leans."""
+"""An invented adult's day: what it gave beside what it took, and which way it leans."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from fractions import Fraction
 from generator.compute.rounding import to_step
 
 ABOUT_EVEN = Fraction(1, 10)
-"""A day is about even when what was eaten lies within this share of the need, both ends meant.
+"""A day is about even when what it gave lies within this share of what it took, both ends meant.
 
 Ours, no source. It is kept wide because the equations are: the published standard errors of
 NASEM 2023, Table 5-8 are 221 to 342 kcal, about 12 % of the printed values.
@@ -22,11 +22,11 @@ class Lean(StrEnum):
     """Which way a day leans."""
 
     EATEN = "eaten"
-    """More was eaten than the day needs."""
+    """The day gave more than it took."""
     EVEN = "even"
-    """About as much was eaten as the day needs."""
+    """The day gave about as much as it took."""
     NEEDED = "needed"
-    """The day needs more than was eaten."""
+    """The day took more than it gave."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,9 +34,9 @@ class DayBalance:
     """Two numbers a learner compares; both are shown, so a subtraction on paper comes out right."""
 
     eaten: Decimal
-    """Sum of the shown kcal of all foods."""
+    """What the day gave: the sum of the shown kcal of all foods."""
     needed: Decimal
-    """Estimated energy requirement, shown to the nearest 10 kcal."""
+    """What the day took: an estimated energy requirement, shown to the nearest 10 kcal."""
 
     @property
     def gap(self) -> Decimal:
@@ -44,8 +44,13 @@ class DayBalance:
         return abs(self.eaten - self.needed)
 
     @property
+    def even_within(self) -> Decimal:
+        """The largest gap, in kcal, of a day that is about even; whole, for ``needed`` is in tens."""
+        return self.needed * ABOUT_EVEN.numerator / ABOUT_EVEN.denominator
+
+    @property
     def ratio(self) -> Fraction:
-        """Eaten ÷ needed; the beam tilts by it, and stands level at 1."""
+        """Gave ÷ took; the plumb line leans by it, and hangs straight at 1."""
         return Fraction(self.eaten) / Fraction(self.needed)
 
     @property
@@ -57,7 +62,7 @@ class DayBalance:
 
 
 def day_balance(shown_kcal: Iterable[Decimal], need_kcal: Decimal) -> DayBalance:
-    """Put what was eaten beside what the day needs.
+    """Put what a day gave beside what it took.
 
     Args:
         shown_kcal: label-rounded energy of each food eaten, kcal.

@@ -61,8 +61,8 @@ def typical_child(grades: Grades) -> TypicalChild:
     Sources: weights CDC 2000 growth charts; resting energy Schofield 1985.
     """
     age = (grades.first + grades.last + 11) // 2
-    boy, girl = reference_weight(Sex.BOY, age), reference_weight(Sex.GIRL, age)
-    resting = resting_energy(Sex.BOY, age, boy) + resting_energy(Sex.GIRL, age, girl)
+    boy, girl = reference_weight(Sex.MALE, age), reference_weight(Sex.FEMALE, age)
+    resting = resting_energy(Sex.MALE, age, boy) + resting_energy(Sex.FEMALE, age, girl)
     return TypicalChild(age, (boy, girl), resting / 2)
 
 

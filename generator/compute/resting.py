@@ -10,36 +10,36 @@ _BANDS: tuple[tuple[int, dict[Sex, tuple[Decimal, Decimal]]], ...] = (
     (
         60,
         {
-            Sex.BOY: (Decimal("11.711"), Decimal("587.7")),
-            Sex.GIRL: (Decimal("9.082"), Decimal("658.5")),
+            Sex.MALE: (Decimal("11.711"), Decimal("587.7")),
+            Sex.FEMALE: (Decimal("9.082"), Decimal("658.5")),
         },
     ),
     (
         30,
         {
-            Sex.BOY: (Decimal("11.472"), Decimal("873.1")),
-            Sex.GIRL: (Decimal("8.126"), Decimal("845.6")),
+            Sex.MALE: (Decimal("11.472"), Decimal("873.1")),
+            Sex.FEMALE: (Decimal("8.126"), Decimal("845.6")),
         },
     ),
     (
         18,
         {
-            Sex.BOY: (Decimal("15.057"), Decimal("692.2")),
-            Sex.GIRL: (Decimal("14.818"), Decimal("486.6")),
+            Sex.MALE: (Decimal("15.057"), Decimal("692.2")),
+            Sex.FEMALE: (Decimal("14.818"), Decimal("486.6")),
         },
     ),
     (
         10,
         {
-            Sex.BOY: (Decimal("17.686"), Decimal("658.2")),
-            Sex.GIRL: (Decimal("13.384"), Decimal("692.6")),
+            Sex.MALE: (Decimal("17.686"), Decimal("658.2")),
+            Sex.FEMALE: (Decimal("13.384"), Decimal("692.6")),
         },
     ),
     (
         3,
         {
-            Sex.BOY: (Decimal("22.706"), Decimal("504.3")),
-            Sex.GIRL: (Decimal("20.315"), Decimal("485.9")),
+            Sex.MALE: (Decimal("22.706"), Decimal("504.3")),
+            Sex.FEMALE: (Decimal("20.315"), Decimal("485.9")),
         },
     ),
 )

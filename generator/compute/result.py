@@ -95,7 +95,7 @@ class Day:
     eaten: tuple[Holding, ...]
     """Foods with their energy, in the order of the day."""
     body: Body
-    """Reference height and weight; for the trace only, never shown to a learner."""
+    """A reference adult's height and weight; for the trace only, never shown to a learner."""
     need: EnergyNeed
     balance: DayBalance
 

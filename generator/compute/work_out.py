@@ -9,7 +9,7 @@ from generator.compute.day import day_balance
 from generator.compute.energy_needs import energy_need
 from generator.compute.gap import Gap, total_gap
 from generator.compute.holding import hold
-from generator.compute.reference_bodies import reference_body
+from generator.compute.reference_bodies import REFERENCE_ADULTS
 from generator.compute.result import Comparison, Day, LessonResult, MoveCount, Movement, Row
 from generator.model.lesson import Lesson
 from generator.model.library import Library
@@ -73,7 +73,7 @@ def _movement(stop: MoveStop, comparison: Comparison, library: Library) -> Movem
 def _day(stop: DayStop, library: Library) -> Day:
     person = stop.person
     eaten = tuple(hold(item, Measure.ENERGY, library) for item in stop.ate)
-    body = reference_body(person.sex, person.age)
+    body = REFERENCE_ADULTS[person.sex]
     need = energy_need(person.sex, person.age, body, person.activity)
-    balance = day_balance((held.shown.value for held in eaten), need.total)
+    balance = day_balance((held.shown.value for held in eaten), need.kcal)
     return Day(stop, eaten, body, need, balance)

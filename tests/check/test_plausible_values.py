@@ -88,7 +88,7 @@ def test_a_day_is_looked_at_too() -> None:
     lesson = worked(
         """
         - day:
-            person: {name: Pim, age: 9, sex: girl, activity: active}
+            person: {name: Pim, age: 34, sex: woman, activity: active}
             ate: [{food: apple-raw, amount: 1 medium}, {name: Bar, amount: 30 g, value: 840, source: L}]
             did: [Walked to the mill.]
         """

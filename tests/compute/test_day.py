@@ -53,6 +53,14 @@ def test_lean_and_ratio_agree(eaten: int, needed: int) -> None:
             assert 10 * balance.gap <= needed
 
 
+@pytest.mark.parametrize(("needed", "most"), [(2110, 211), (2470, 247), (10, 1)])
+def test_the_largest_even_gap_is_a_tenth_and_whole(needed: int, most: int) -> None:
+    """The band of 10 % is ours, no source; what a day took is shown in tens, so a tenth is whole."""
+    assert DayBalance(Decimal(0), Decimal(needed)).even_within == most
+    assert DayBalance(Decimal(needed - most), Decimal(needed)).lean is Lean.EVEN
+    assert DayBalance(Decimal(needed - most - 1), Decimal(needed)).lean is Lean.NEEDED
+
+
 def test_a_day_without_food_leans_to_what_is_needed() -> None:
     assert day_balance([], Decimal(1800)).lean is Lean.NEEDED
 

@@ -15,10 +15,10 @@ from generator.model.stops.day import Sex
     ("sex", "age", "weight", "expected"),
     [
         # Vectors computed by hand from the coefficients of Schofield 1985 [coefficients S, vectors C]
-        (Sex.BOY, 8, "25.75", "1088.98"),
-        (Sex.GIRL, 8, "25.76", "1009.21"),
-        (Sex.BOY, 10, "32.1", "1225.92"),
-        (Sex.GIRL, 11, "37.4", "1193.16"),
+        (Sex.MALE, 8, "25.75", "1088.98"),
+        (Sex.FEMALE, 8, "25.76", "1009.21"),
+        (Sex.MALE, 10, "32.1", "1225.92"),
+        (Sex.FEMALE, 11, "37.4", "1193.16"),
     ],
 )
 def test_children(sex: Sex, age: int, weight: str, expected: str) -> None:
@@ -27,7 +27,7 @@ def test_children(sex: Sex, age: int, weight: str, expected: str) -> None:
 
 def test_published_example_of_a_woman() -> None:
     """FAO/WHO/UNU 2004, Human energy requirements, 5.4.1 [R]: 55 kg, 20 to 30 years: 1 302 kcal; at PAL 1.85 2 410."""
-    resting = resting_energy(Sex.GIRL, 25, Decimal(55))
+    resting = resting_energy(Sex.FEMALE, 25, Decimal(55))
     assert round(resting) == 1302
     # The publication multiplies 5.45 MJ and rounds to 10.08 MJ = 2 410 kcal: three figures.
     assert resting * Decimal("1.85") == pytest.approx(Decimal(2410), abs=5)
@@ -43,7 +43,7 @@ def test_published_example_of_a_woman() -> None:
     ],
 )
 def test_energy_above_rest(mety: str, net: str) -> None:
-    resting = resting_energy(Sex.BOY, 12, Decimal(40))
+    resting = resting_energy(Sex.MALE, 12, Decimal(40))
     assert resting / 1440 == pytest.approx(Decimal("0.948361"), abs=Decimal("0.000001"))
     assert float(net_kcal_a_minute(Decimal(mety), resting)) == pytest.approx(float(net), abs=1e-6)
 
@@ -52,10 +52,10 @@ def test_energy_above_rest(mety: str, net: str) -> None:
     ("birthday", "sex", "weight", "expected"),
     [
         # Schofield 1985 [coefficients S]; that a band begins on the birthday is our choice.
-        (10, Sex.GIRL, "33", "1134.272"),  # 13.384 × 33 + 692.6
-        (18, Sex.BOY, "67", "1701.019"),  # 15.057 × 67 + 692.2
-        (30, Sex.GIRL, "70", "1414.42"),  # 8.126 × 70 + 845.6
-        (60, Sex.BOY, "80", "1524.58"),  # 11.711 × 80 + 587.7
+        (10, Sex.FEMALE, "33", "1134.272"),  # 13.384 × 33 + 692.6
+        (18, Sex.MALE, "67", "1701.019"),  # 15.057 × 67 + 692.2
+        (30, Sex.FEMALE, "70", "1414.42"),  # 8.126 × 70 + 845.6
+        (60, Sex.MALE, "80", "1524.58"),  # 11.711 × 80 + 587.7
     ],
 )
 def test_a_band_begins_on_the_birthday(birthday: int, sex: Sex, weight: str, expected: str) -> None:
@@ -69,7 +69,7 @@ def test_a_band_begins_on_the_birthday(birthday: int, sex: Sex, weight: str, exp
 )
 def test_refusals(age: int, weight: str, says: str) -> None:
     with pytest.raises(ValueError, match=says):
-        resting_energy(Sex.BOY, age, Decimal(weight))
+        resting_energy(Sex.MALE, age, Decimal(weight))
 
 
 def test_a_cost_no_higher_than_rest_has_no_minutes() -> None:

@@ -1,16 +1,19 @@
-"""The view of a day: what the learner sees before and after deciding, and the tilt of the beam."""
+"""The view of a day: what the learner sees before and after deciding, and how the plumb line hangs."""
 
 from __future__ import annotations
 
+import shutil
 from fractions import Fraction
 from pathlib import Path
 
 import pytest
 
-from generator.present.stops.day import STEEPEST, beam_tilt
+from generator.present.stops.day import STEEPEST, plumb_tilt
+from generator.read.lesson import read_lesson
 from generator.steps.work import work
 from tests.made import outputs
 from tests.site_project import copy_project
+from tests.worked import library
 
 LESSON = """\
 title: A day by the river
@@ -20,7 +23,7 @@ minutes: 10
 stops:
   - day:
       id: nadia
-      person: {name: Nadia, age: 9, sex: girl, activity: active}
+      person: {name: Nadia, age: 34, sex: woman, activity: active}
       ate:
         - {food: oatmeal-cooked, amount: 1 cup, when: Breakfast}
         - {food: milk-whole, amount: 1 cup}
@@ -38,18 +41,23 @@ def project(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return root
 
 
+def page(project: Path) -> str:
+    """The lesson page."""
+    return next(one.content.decode() for one in outputs(project) if one.path == "a-day/index.html")
+
+
 @pytest.mark.parametrize(
     ("ratio", "degrees"),
     [
         (Fraction(1), "0"),
-        (Fraction(11, 10), "-2.8"),  # eaten hangs on the left, so more eaten turns the beam left
-        (Fraction(9, 10), "2.8"),
-        (Fraction(3), str(-STEEPEST)),
-        (Fraction(0), str(STEEPEST)),
+        (Fraction(11, 10), "6"),  # clockwise about its upper end: the plum moves to the left
+        (Fraction(9, 10), "-6"),
+        (Fraction(3), str(STEEPEST)),
+        (Fraction(0), str(-STEEPEST)),
     ],
 )
-def test_the_beam_tilts_by_the_ratio(ratio: Fraction, degrees: str) -> None:
-    assert float(beam_tilt(ratio)) == float(degrees)
+def test_the_plumb_line_leans_by_the_ratio(ratio: Fraction, degrees: str) -> None:
+    assert float(plumb_tilt(ratio)) == float(degrees)
 
 
 def test_a_day_adds_shown_values_and_takes_the_need_from_the_equation(project: Path) -> None:
@@ -57,17 +65,36 @@ def test_a_day_adds_shown_values_and_takes_the_need_from_the_equation(project: P
     balance = result.days["nadia"].balance
     # 170 and 150: references.md 3.4, status R and C; 250 as printed on the invented menu
     assert balance.eaten == 170 + 150 + 250
-    # NASEM 2023, girls, active (S): −189.55 − 22.25 × 9 + 11.74 × 133.1 + 18.34 × 29.14 + 30 (C)
-    assert balance.needed == 1740
+    # NASEM 2023, women, active (S): 710.25 − 7.01 × 34 + 6.54 × 163 + 12.34 × 57 = 2241.31 (C)
+    assert balance.needed == 2240
 
 
-def test_no_body_and_no_need_is_shown_before_the_learner_checks(project: Path) -> None:
-    html = next(one.content.decode() for one in outputs(project) if one.path == "a-day/index.html")
-    before, _, after = html.partition("<details data-working>")
-    assert "1,740" not in before
-    assert "1,740" in after
-    for body in ("133.1", "29.14", " kg", " cm"):
+def test_both_numbers_are_given_before_the_question_and_no_body_anywhere(project: Path) -> None:
+    html = page(project)
+    before, _, after = html.partition("<form")
+    for number in ("570", "2,240"):
+        assert number in before
+    # 2,240 − 570, by hand
+    assert "1,670" not in before.partition("<day-balance")[2].partition(">")[2]
+    assert "2,240 − 570 = 1,670" in after
+    assert "up to 224" in after  # the band, a tenth, stands beside the question
+    for body in ("163", " kg", " cm"):
         assert body not in html
+
+
+@pytest.mark.parametrize("age", [3, 9, 18])
+def test_a_day_of_a_child_is_refused_with_its_place(
+    project: Path, tmp_path: Path, age: int
+) -> None:
+    (tmp_path / "lessons/a-day").mkdir(parents=True)
+    shutil.copytree(project / "site_data", tmp_path / "site_data")
+    text = LESSON.replace("age: 34", f"age: {age}")
+    (tmp_path / "lessons/a-day/lesson.yaml").write_text(text, "utf-8")
+    found = read_lesson(tmp_path, "lessons/a-day/lesson.yaml", library())
+    assert isinstance(found, list)
+    (problem,) = found
+    assert "a day is about an adult, never a child" in str(problem)
+    assert problem.place.line == 8
 
 
 def test_the_foods_of_a_day_count_for_the_line_about_allergens(project: Path) -> None:

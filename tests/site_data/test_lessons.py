@@ -59,17 +59,25 @@ def test_each_lesson_is_of_another_shape() -> None:
 
 
 def test_one_day_is_about_even_and_the_other_leans() -> None:
-    """Eaten: SR Legacy 2018-04, portions weighed and rounded by 21 CFR 101.9(c)(1) by hand.
+    """Gave: SR Legacy 2018-04, portions weighed and rounded by 21 CFR 101.9(c)(1) by hand.
 
-    Needed: NASEM 2023, Table 5-4 with CDC 2000 medians (references.md 2.1 and 2.4, S): a girl of 9,
-    -297.54 - 22.25 × 9 + 12.77 × 133.1 + 14.73 × 29.14 + growth 30 = 1,661; a boy of 10,
-    -388.19 + 3.68 × 10 + 12.66 × 138.8 + 20.46 × 32.09 + growth 25 = 2,087.
+    Took: NASEM 2023, women of 19 and over (references.md 2.1, S) with the reference woman of IOM
+    2005, 163 cm and 57 kg (M): low active 575.77 - 7.01 × 40 + 6.60 × 163 + 12.14 × 57 = 2,063;
+    very active 511.83 - 7.01 × 40 + 9.07 × 163 + 12.56 × 57 = 2,426.
     """
     balances = [day.balance for day in RESULTS["two-days"].days.values()]
     assert [(one.eaten, one.needed, one.lean) for one in balances] == [
-        (170 + 110 + 380 + 60 + 140 + 90 + 670, 1660, Lean.EVEN),
-        (80 + 180 + 420 + 100 + 100 + 200 + 390 + 170, 2090, Lean.NEEDED),
+        (170 + 110 + 380 + 60 + 420 + 150 + 380 + 70 + 140, 2060, Lean.EVEN),
+        (80 + 180 + 420 + 100 + 390 + 390 + 170 + 150, 2430, Lean.NEEDED),
     ]
+
+
+def test_the_two_days_are_of_one_adult_who_ate_the_same_and_did_something_else() -> None:
+    first, second = (day.stop for day in RESULTS["two-days"].days.values())
+    assert (first.person.name, first.person.age) == (second.person.name, second.person.age)
+    assert first.person.activity != second.person.activity
+    balances = [day.balance for day in RESULTS["two-days"].days.values()]
+    assert balances[0].eaten == balances[1].eaten
 
 
 @pytest.mark.parametrize(

@@ -1,10 +1,11 @@
-"""The numbers of a day: what was eaten, and what such a day needs."""
+"""The numbers of a day: what it gave, and what it took."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
 
+from generator.compute.day import DayBalance
 from generator.compute.result import Day
 from generator.compute.rounding import to_places
 from generator.compute.trace.figure import Figure, Step
@@ -22,13 +23,20 @@ def day_figures(stop_id: str, day: Day) -> Iterator[Figure]:
     step = Step("sum", f"{added} = {balance.eaten}, of shown values")
     yield Figure(f"{stop_id}.eaten", balance.eaten, "kcal", total, (step,))
     yield Figure(
-        f"{stop_id}.needed", balance.needed, "kcal", Fraction(day.need.total), _need_steps(day)
+        f"{stop_id}.needed", balance.needed, "kcal", Fraction(day.need.kcal), _need_steps(day)
     )
-    lean = Step(
-        "subtraction",
-        f"{balance.eaten} ÷ {balance.needed} = {to_places(balance.ratio, 2)}: {balance.lean}",
+    yield Figure(
+        f"{stop_id}.gap", balance.gap, "kcal", Fraction(balance.gap), _gap_steps(day.balance)
     )
-    yield Figure(f"{stop_id}.gap", balance.gap, "kcal", Fraction(balance.gap), (lean,))
+
+
+def _gap_steps(balance: DayBalance) -> tuple[Step, ...]:
+    larger, smaller = (pick(balance.eaten, balance.needed) for pick in (max, min))
+    ratio = f"{balance.eaten} ÷ {balance.needed} = {to_places(balance.ratio, 2)}"
+    return (
+        Step("subtraction", f"{larger} − {smaller} = {balance.gap}, of shown values"),
+        Step("lean", f"{ratio}: {balance.lean}; up to {balance.even_within} kcal is even"),
+    )
 
 
 def _need_steps(day: Day) -> tuple[Step, ...]:
@@ -36,12 +44,13 @@ def _need_steps(day: Day) -> tuple[Step, ...]:
     return (
         Step(
             "record",
-            f"reference {person.sex} of {person.age} years: {body.height_cm} cm, {body.weight_kg} kg "
-            "(CDC 2000 growth charts, medians)",
+            f"reference {person.sex}: {body.height_cm} cm, {body.weight_kg} kg "
+            "(IOM 2005, Dietary Reference Intakes for Energy)",
         ),
         Step(
-            "equation", f"NASEM 2023, {person.activity}: {need.equation} = {need.spent} kcal a day"
+            "equation",
+            f"NASEM 2023, {person.sex} of {person.age} years, {person.activity}: "
+            f"{need.equation} = {need.kcal} kcal a day",
         ),
-        Step("growth", f"and {need.growth} kcal a day for growth (NASEM 2023, Table 5-5)"),
-        Step("rounding", f"to the nearest 10 kcal: {need.total} → {day.balance.needed}"),
+        Step("rounding", f"to the nearest 10 kcal: {need.kcal} → {day.balance.needed}"),
     )

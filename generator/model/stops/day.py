@@ -1,22 +1,26 @@
-"""An invented person's day: what was eaten and done, and which way it leans."""
+"""An invented adult's day: what it gave and what it took, and which way it leans."""
 
 from __future__ import annotations
 
 from enum import StrEnum
 from typing import Annotated, Literal
 
-from pydantic import Field
+from pydantic import Field, field_validator
 
 from generator.model.base import Frozen
 from generator.model.stops.base import PauseStop, Text
 from generator.model.stops.compare import Item
 
+YOUNGEST = 19
+"""Years from which the adults' equations hold (NASEM 2023). No `day` is about anybody younger: beside
+a learner's own age its number would be a target."""
+
 
 class Sex(StrEnum):
-    """Whose equation and reference body are taken."""
+    """Whose equation and reference values are taken; a lesson says ``woman`` or ``man``."""
 
-    GIRL = "girl"
-    BOY = "boy"
+    FEMALE = "woman"
+    MALE = "man"
 
 
 class ActivityLevel(StrEnum):
@@ -29,16 +33,23 @@ class ActivityLevel(StrEnum):
 
 
 class Person(Frozen):
-    """Somebody invented. Height and weight are reference values for the age, never a child's own."""
+    """An adult, invented. Height and weight are reference values, never anybody's own."""
 
     name: Text
     """A name from the place of the lesson; nobody real."""
-    age: Annotated[int, Field(ge=6, le=12)]
-    """Years; reference heights and weights are kept for 6 to 12."""
+    age: Annotated[int, Field(le=100)]
+    """Years, 19 or more: no `day` is about a child."""
     sex: Sex
     """Whose equation is taken."""
     activity: ActivityLevel
     """How active the day was; the equations know four levels."""
+
+    @field_validator("age")
+    @classmethod
+    def _is_an_adult(cls, age: int) -> int:
+        if age < YOUNGEST:
+            raise ValueError(f"must be {YOUNGEST} or more: a day is about an adult, never a child")
+        return age
 
 
 class Eaten(Item):
@@ -49,11 +60,11 @@ class Eaten(Item):
 
 
 class DayStop(PauseStop):
-    """What an invented person ate and did in a day; the learner decides first, then checks."""
+    """What an invented adult ate and did in a day; the learner compares two numbers, then checks."""
 
     kind: Literal["day"] = "day"
     person: Person
-    """Who the day belongs to."""
+    """Whose day it was: an adult."""
     ate: Annotated[tuple[Eaten, ...], Field(min_length=1, max_length=24)]
     """Foods with their amounts, in the order of the day."""
     did: Annotated[tuple[Text, ...], Field(min_length=1)]

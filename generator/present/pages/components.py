@@ -18,7 +18,7 @@ from generator.present.words.amounts import blocks_view
 PATH = "components/index.html"
 _NUMBERS = ("1420", "320", "7.5", "0")
 """Thousands, the lessons' usual size, a half, and nothing."""
-_TILTS = {Lean.EATEN: -STEEPEST, Lean.EVEN: 0, Lean.NEEDED: STEEPEST}
+_TILTS = {Lean.EATEN: STEEPEST, Lean.EVEN: 0, Lean.NEEDED: -STEEPEST}
 
 
 def components_view(results: Iterable[LessonResult], surround: Surround) -> ComponentsView:
@@ -48,4 +48,4 @@ def _one_of_each(results: Iterable[LessonResult], surround: Surround) -> Iterato
 
 def _leaning(day: DayView, surround: Surround) -> Iterator[DayView]:
     for lean, tilt in _TILTS.items():
-        yield replace(day, tilt=str(tilt), beam=surround.say(f"day_beam_{lean}"))
+        yield replace(day, tilt=str(tilt), hangs=surround.say(f"day_hangs_{lean}"))

@@ -1,4 +1,4 @@
-"""A day stop: decide which way it leans, then check."""
+"""A day stop: which way it leans, and by how much, from two numbers that both stand there."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from markupsafe import Markup
 
-from generator.compute.day import ABOUT_EVEN, Lean
+from generator.compute.day import DayBalance, Lean
 from generator.compute.result import Day
 from generator.compute.rounding import to_places
 from generator.model.measure import Measure
@@ -17,14 +17,17 @@ from generator.present.recording.slides.slide import Question
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Paper, StopKind, nothing
 from generator.present.views.amounts import SourceView
+from generator.present.views.notes import AnswerView
+from generator.present.views.number import Number
 from generator.present.views.stop import Head
 from generator.present.words.amounts import amount_words, food_name, weighed
+from generator.present.words.number import quantity
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say, digits
 from generator.present.words.sources import holding_sources
 
-STEEPEST = 14
-"""Degrees the beam tilts at most; it stands there when one side is half as much again or more."""
+STEEPEST = 30
+"""Degrees the plumb line leans at most; it hangs there when one side is half as much again or more."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +44,7 @@ class EatenView:
 
 @dataclass(frozen=True, slots=True)
 class DayView:
-    """An invented person's day, to decide about and then check."""
+    """An invented adult's day: two numbers to compare, and which way it leans."""
 
     head: Head
     prompt: Markup
@@ -53,19 +56,24 @@ class DayView:
     """Value and wording of each way the day may lean."""
     lean: str
     """The value of the way it does lean."""
+    gap: Number
+    """By how much, with its unit."""
     answer: str
     """Which way, in a sentence."""
     eaten: str
+    """What the day gave, with unit."""
     needed: str
-    """Energy with unit."""
+    """What the day took, with unit."""
     sum: str
     """``170 + 90 = 260``, in shown numbers."""
+    subtraction: str
+    """``2,430 − 1,880 = 550``"""
     tilt: str
-    """Degrees clockwise of the beam; negative where the eaten side, on the left, is lower."""
-    beam: str
+    """Degrees clockwise of the plumb line; positive where the day gave more and it hangs to the left."""
+    hangs: str
     """What the picture shows, in a sentence."""
     band: str
-    """How wide ``about even`` is, in a sentence."""
+    """The largest gap that is about even, in a sentence."""
     reveal: Markup
     sources: tuple[SourceView, ...]
     """For the teaching notes: a day has many foods, and its page links there."""
@@ -84,34 +92,37 @@ def _view(told: StopInLesson[DayStop]) -> DayView:
         person=say(f"day_person_{person.sex}", name=person.name, age=person.age),
         ate=tuple(_eaten(day, say)),
         did=stop.did,
-        choices=tuple((lean.value, say(f"day_choice_{lean}", name=person.name)) for lean in Lean),
+        choices=tuple((lean.value, say(f"day_choice_{lean}")) for lean in Lean),
         lean=balance.lean.value,
-        answer=say(
-            f"day_answer_{balance.lean}",
-            name=person.name,
-            gap=say.quantity(balance.gap, Measure.ENERGY),
-        ),
+        gap=quantity(balance.gap, Measure.ENERGY, say),
+        answer=say(f"day_answer_{balance.lean}", gap=say.quantity(balance.gap, Measure.ENERGY)),
         eaten=say.quantity(balance.eaten, Measure.ENERGY),
         needed=say.quantity(balance.needed, Measure.ENERGY),
         sum=f"{numbers} = {say.number(balance.eaten)}",
-        tilt=beam_tilt(balance.ratio),
-        beam=say(f"day_beam_{balance.lean}"),
-        band=say("day_band", percent=say.number(int(ABOUT_EVEN * 100))),
+        subtraction=_subtraction(balance, say),
+        tilt=plumb_tilt(balance.ratio),
+        hangs=say(f"day_hangs_{balance.lean}"),
+        band=say("day_band", most=say.quantity(balance.even_within, Measure.ENERGY)),
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
         sources=holding_sources(day.eaten, Measure.ENERGY, say),
         sources_at=f"notes.html#from-{told.id}",
     )
 
 
-def beam_tilt(ratio: Fraction) -> str:
-    """Degrees clockwise of the beam for eaten ÷ needed, to a tenth; the eaten side hangs on the left.
+def plumb_tilt(ratio: Fraction) -> str:
+    """Degrees clockwise of the plumb line for gave ÷ took, to a tenth; clockwise is to the left.
 
-    Level at 1, and never steeper than ``STEEPEST``. The tilt grows with the difference, so that a
-    day about even looks about even.
+    It hangs to the left where the day gave more, straight at 1, and never leans more than
+    ``STEEPEST``. The lean grows with the difference, so that a day about even looks about even.
     """
     steepest = Fraction(STEEPEST)
-    degrees = max(-steepest, min(steepest, (1 - ratio) * 2 * steepest))
+    degrees = max(-steepest, min(steepest, (ratio - 1) * 2 * steepest))
     return digits(to_places(degrees, 1))
+
+
+def _subtraction(balance: DayBalance, say: Say) -> str:
+    larger, smaller = (pick(balance.eaten, balance.needed) for pick in (max, min))
+    return f"{say.number(larger)} − {say.number(smaller)} = {say.number(balance.gap)}"
 
 
 def _eaten(day: Day, say: Say) -> Iterator[EatenView]:
@@ -143,6 +154,10 @@ def _plan(view: DayView, say: Say) -> str:  # noqa: ARG001  # the same for every
     return say("plan_day")
 
 
+def _answers(told: StopInLesson[DayStop], view: DayView) -> tuple[AnswerView, ...]:  # noqa: ARG001  # a day's view says it all
+    return (AnswerView(view.head.heading, (view.sum, view.subtraction), view.answer, ()),)
+
+
 def _sources(view: DayView) -> tuple[SourceView, ...]:
     return view.sources
 
@@ -158,7 +173,7 @@ KIND = StopKind(
     task=_prompt,
     table=_table,
     plan=_plan,
-    answers=nothing,
+    answers=_answers,
     discussion=nothing,
     sources=_sources,
     cards=nothing,

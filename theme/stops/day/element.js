@@ -1,8 +1,9 @@
 import { CheckedAnswer } from "../../js/checked-answer.js";
+import { readTenths } from "../../js/gap-arithmetic.js";
 import { LiveElement } from "../../js/live-element.js";
 import { say } from "../../js/say.js";
 
-/** Takes the learner's decision which way an invented day leans. */
+/** Takes the learner's answer which way a day leans, and by how much. */
 export class DayBalance extends LiveElement {
   static define() {
     customElements.define("day-balance", this);
@@ -11,11 +12,11 @@ export class DayBalance extends LiveElement {
   /** @param {AbortSignal} signal */
   connected(signal) {
     const form = this.querySelector("form");
-    if (form) new Decision(form, this).start(signal);
+    if (form) new Leaning(form, this).start(signal);
   }
 }
 
-class Decision extends CheckedAnswer {
+class Leaning extends CheckedAnswer {
   /**
    * @param {HTMLFormElement} form
    * @param {HTMLElement} day
@@ -26,7 +27,9 @@ class Decision extends CheckedAnswer {
   }
 
   isRight() {
-    return this.chosen() === this.day.dataset.lean;
+    const { lean, gap } = this.day.dataset;
+    const tenths = readTenths(this.written(), document.documentElement.lang);
+    return this.chosen() === lean && tenths === Math.round(Number(gap) * 10);
   }
 
   answer() {
@@ -34,15 +37,21 @@ class Decision extends CheckedAnswer {
   }
 
   next() {
-    return this.chosen() ? say("day_not_yet") : say("day_choose");
+    return this.chosen() && this.written() ? say("day_not_yet") : say("day_choose");
   }
 
-  nameOf() {
-    return `day ${this.day.closest("section")?.id}`;
+  /** @param {HTMLInputElement} input */
+  nameOf({ name }) {
+    return `day ${this.day.closest("section")?.id} ${name}`;
   }
 
   /** The way the learner chose, or nothing. */
   chosen() {
     return this.inputs.find((input) => input.checked)?.value ?? "";
+  }
+
+  /** By how much, as the learner wrote it. */
+  written() {
+    return this.inputs.find((input) => input.name === "gap")?.value.trim() ?? "";
   }
 }
