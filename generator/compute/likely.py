@@ -7,7 +7,7 @@ from decimal import Decimal
 from generator.compute.gap import Gap
 from generator.compute.mistakes import Mistake, gap_answers
 
-_SHOWN = (
+LIKELY = (
     Mistake.SMALLER_FROM_LARGER,
     Mistake.NO_DECREMENT,
     Mistake.ZERO_GIVES_DIGIT,
@@ -25,7 +25,7 @@ def likely_answers(gap: Gap) -> tuple[tuple[Decimal, Mistake], ...]:
     """
     found: dict[Decimal, Mistake] = {}
     answers = gap_answers(int(gap.larger * 10), int(gap.smaller * 10))
-    for mistake in _SHOWN:
+    for mistake in LIKELY:
         for tenths in answers[mistake]:
             answer = tenths / 10
             if answer != gap.size and gap.larger != gap.smaller:

@@ -14,6 +14,7 @@ from generator.present.stops.day import STEEPEST, DayView
 from generator.present.views.components import ComponentsView
 from generator.present.views.stop import StopView
 from generator.present.words.amounts import blocks_view
+from generator.present.words.families import HANGS
 
 PATH = "components/index.html"
 _NUMBERS = ("1420", "320", "7.5", "0")
@@ -48,4 +49,4 @@ def _one_of_each(results: Iterable[LessonResult], surround: Surround) -> Iterato
 
 def _leaning(day: DayView, surround: Surround) -> Iterator[DayView]:
     for lean, tilt in _TILTS.items():
-        yield replace(day, tilt=str(tilt), hangs=surround.say(f"day_hangs_{lean}"))
+        yield replace(day, tilt=str(tilt), hangs=surround.say(HANGS.key(lean)))

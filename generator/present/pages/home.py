@@ -13,6 +13,7 @@ from generator.present.pages.home_filters import filters
 from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.page import Surround
 from generator.present.views.home import HomeView, LessonCardView
+from generator.present.words.families import MEASURE
 
 
 def home_view(entries: Iterable[LessonEntry], intro: Markup, surround: Surround) -> HomeView:
@@ -47,7 +48,7 @@ def _card(entry: LessonEntry, surround: Surround) -> LessonCardView:
         title=entry.title,
         summary=Markup(entry.summary),  # noqa: S704  # made safe when it was written down
         meta=meta_line(entry, say),
-        topic=say.listed(tuple(say(f"measure_{topic}") for topic in entry.topics)),
+        topic=say.listed(tuple(say(MEASURE.key(topic)) for topic in entry.topics)),
         grades=" ".join(map(str, range(grades.first, grades.last + 1))),
         minutes=entry.minutes,
         topics=" ".join(entry.topics),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from generator.present.views.home import FilterView, LessonCardView
+from generator.present.words.families import MEASURE
 from generator.present.words.say import Say
 
 _SPANS = (10, 15, 20, 30, 45, 60)
@@ -14,14 +15,14 @@ _SPANS = (10, 15, 20, 30, 45, 60)
 def filters(lessons: Sequence[LessonCardView], say: Say) -> tuple[FilterView, ...]:
     """Grade, minutes, topic and language, each where there is a choice."""
     offered = (
-        ("grade", _grades(lessons, say)),
-        ("minutes", _minutes(lessons, say)),
-        ("topic", _topics(lessons, say)),
-        ("language", _languages(lessons, say)),
+        ("grade", "filter_grade", "filter_grade_all", _grades(lessons, say)),
+        ("minutes", "filter_minutes", "filter_minutes_all", _minutes(lessons, say)),
+        ("topic", "filter_topic", "filter_topic_all", _topics(lessons, say)),
+        ("language", "filter_language", "filter_language_all", _languages(lessons, say)),
     )
     return tuple(
-        FilterView(name, say(f"filter_{name}"), (("", say(f"filter_{name}_all")), *choices))
-        for name, choices in offered
+        FilterView(name, say(label), (("", say(every)), *choices))
+        for name, label, every, choices in offered
         if choices
     )
 
@@ -39,7 +40,7 @@ def _minutes(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, st
 
 def _topics(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:
     known = _unlike(lesson.topics for lesson in lessons)
-    return tuple((one, say(f"measure_{one}")) for one in known)
+    return tuple((one, say(MEASURE.key(one))) for one in known)
 
 
 def _languages(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:

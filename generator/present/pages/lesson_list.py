@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from generator.present.entry import LessonEntry
 from generator.present.pages.page import Surround
 from generator.present.views.home import LessonListView, ListedView
+from generator.present.words.families import MEASURE
 
 LIST = "<p>{lessons}</p>"
 """What Markdown makes of the line."""
@@ -49,4 +50,4 @@ def _chosen_by(entry: LessonEntry, surround: Surround) -> tuple[str, str]:
 
 
 def _topic(entry: LessonEntry, surround: Surround) -> str:
-    return surround.say.listed(tuple(surround.say(f"measure_{one}") for one in entry.topics))
+    return surround.say.listed(tuple(surround.say(MEASURE.key(one)) for one in entry.topics))

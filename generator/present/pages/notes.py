@@ -38,8 +38,15 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
         talks=tuple(one for stop in stops for one in kind_of(stop).discussion(stop)),
         count_truth=count_truths(result, say),
         adaptations=tuple(
-            say(f"adapt_{name}")
-            for name in ("seated", "space", "smaller", "larger", "language", "appetite")
+            say(key)
+            for key in (
+                "adapt_seated",
+                "adapt_space",
+                "adapt_smaller",
+                "adapt_larger",
+                "adapt_language",
+                "adapt_appetite",
+            )
         ),
         care=care_lines(result, say),
         allergens=allergen_line(result, say),

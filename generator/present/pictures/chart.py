@@ -12,6 +12,7 @@ from generator.compute.rounding import whole
 from generator.present.pictures.colours import LIGHT
 from generator.present.views.comparison import BarView, ChartView
 from generator.present.words.amounts import SIDE_KEYS, food_name
+from generator.present.words.families import MEASURE
 from generator.present.words.say import Say, digits
 
 
@@ -34,7 +35,7 @@ def chart_view(comparison: Comparison, say: Say, to_root: str) -> ChartView:
     return ChartView(
         label=say(
             "chart_label",
-            measure=say(f"measure_{stop.measure}"),
+            measure=say(MEASURE.key(stop.measure)),
             first=stop.sides[0],
             second=stop.sides[1],
         ),
@@ -98,7 +99,7 @@ def _layout(comparison: Comparison, say: Say) -> dict[str, object]:
         "height": 120 * len(comparison.rows) + 160,
         "xaxis": {
             "title": {
-                "text": f"{say(f'measure_{measure}')} ({measure.unit})",
+                "text": f"{say(MEASURE.key(measure))} ({measure.unit})",
                 "standoff": 10,
                 "font": {"size": 16},
             },

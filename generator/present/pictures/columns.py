@@ -4,8 +4,15 @@ from __future__ import annotations
 
 from generator.present.views.amounts import ColumnView
 
-_WHOLE = ("ones", "tens", "hundreds", "thousands", "ten_thousands", "hundred_thousands")
-_PARTS = ("tenths", "hundredths")
+_WHOLE = (
+    "place_ones",
+    "place_tens",
+    "place_hundreds",
+    "place_thousands",
+    "place_ten_thousands",
+    "place_hundred_thousands",
+)
+_PARTS = ("place_tenths", "place_hundredths")
 
 
 def columns(larger: str, smaller: str, gap: str) -> tuple[ColumnView, ...]:

@@ -83,11 +83,11 @@ def figure_names(result: LessonResult, say: Say) -> dict[str, str]:
         for number, held in enumerate(day.eaten, 1)
     }
     moves = {
-        f"{stop}.card-{number}.{what}": say(f"correction_{what.replace('-', '_')}", move=text.name)
+        f"{stop}.card-{number}.{what}": say(key, move=text.name)
         for stop, movement in result.movements.items()
         for number, counted in enumerate(movement.counts, 1)
         for text in [move_text(counted.move, say)]
-        for what in ("count", "left-over")
+        for what, key in (("count", "correction_count"), ("left-over", "correction_left_over"))
     }
     return {**foods, **eaten, **moves}
 

@@ -20,6 +20,7 @@ from generator.present.views.comparison import ChartView, RowView, TotalView
 from generator.present.views.notes import AnswerView, LikelyView
 from generator.present.views.stop import Head
 from generator.present.words.amounts import holding_view, weighed
+from generator.present.words.families import ABOUT, MEASURE, MISTAKE
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say
 from generator.present.words.sources import source_views
@@ -53,9 +54,9 @@ def _view(told: StopInLesson[CompareStop]) -> CompareView:
     return CompareView(
         head=told.head(),
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
-        measure=say(f"measure_{stop.measure}"),
+        measure=say(MEASURE.key(stop.measure)),
         unit=stop.measure.unit,
-        about=say(f"about_{stop.measure}"),
+        about=say(ABOUT.key(stop.measure)),
         sides=stop.sides,
         rows=tuple(row_view(place, row, stop, say) for place, row in enumerate(comparison.rows, 1)),
         total=total_view(comparison, say) if asks_total or len(comparison.rows) > 1 else None,
@@ -113,7 +114,7 @@ def _answers(told: StopInLesson[CompareStop], view: CompareView) -> tuple[Answer
 
 def _likely(gap: Gap, say: Say) -> tuple[LikelyView, ...]:
     return tuple(
-        LikelyView(say.number(answer), say(f"mistake_{mistake}"))
+        LikelyView(say.number(answer), say(MISTAKE.key(mistake)))
         for answer, mistake in likely_answers(gap)
     )
 

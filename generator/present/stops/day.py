@@ -21,6 +21,7 @@ from generator.present.views.notes import AnswerView
 from generator.present.views.number import Number
 from generator.present.views.stop import Head
 from generator.present.words.amounts import amount_words, food_name, weighed
+from generator.present.words.families import ANSWER, CHOICE, HANGS, PERSON
 from generator.present.words.number import quantity
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say, digits
@@ -89,19 +90,19 @@ def _view(told: StopInLesson[DayStop]) -> DayView:
     return DayView(
         head=told.head(),
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
-        person=say(f"day_person_{person.sex}", name=person.name, age=person.age),
+        person=say(PERSON.key(person.sex), name=person.name, age=person.age),
         ate=tuple(_eaten(day, say)),
         did=stop.did,
-        choices=tuple((lean.value, say(f"day_choice_{lean}")) for lean in Lean),
+        choices=tuple((lean.value, say(CHOICE.key(lean))) for lean in Lean),
         lean=balance.lean.value,
         gap=quantity(balance.gap, Measure.ENERGY, say),
-        answer=say(f"day_answer_{balance.lean}", gap=say.quantity(balance.gap, Measure.ENERGY)),
+        answer=say(ANSWER.key(balance.lean), gap=say.quantity(balance.gap, Measure.ENERGY)),
         eaten=say.quantity(balance.eaten, Measure.ENERGY),
         needed=say.quantity(balance.needed, Measure.ENERGY),
         sum=f"{numbers} = {say.number(balance.eaten)}",
         subtraction=_subtraction(balance, say),
         tilt=plumb_tilt(balance.ratio),
-        hangs=say(f"day_hangs_{balance.lean}"),
+        hangs=say(HANGS.key(balance.lean)),
         band=say("day_band", most=say.quantity(balance.even_within, Measure.ENERGY)),
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
         sources=holding_sources(day.eaten, Measure.ENERGY, say),

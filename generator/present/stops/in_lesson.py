@@ -8,6 +8,7 @@ from typing import Generic, TypeVar
 from generator.compute.result import LessonResult
 from generator.model.stops.base import BaseStop
 from generator.present.views.stop import Head
+from generator.present.words.families import STOP
 from generator.present.words.number import moment
 from generator.present.words.prose import plain
 from generator.present.words.say import Say
@@ -35,7 +36,7 @@ class StopInLesson(Generic[S_co]):
     @property
     def heading(self) -> str:
         """Its own title, or its kind's word."""
-        return self.stop.title or self.say(f"stop_{self.stop.kind}")
+        return self.stop.title or self.say(STOP.key(self.stop.kind))
 
     @property
     def plain_heading(self) -> str:

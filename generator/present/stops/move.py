@@ -21,6 +21,7 @@ from generator.present.views.move_card import MoveCardView
 from generator.present.views.stop import Head
 from generator.present.words.amounts import division
 from generator.present.words.care import before_moving
+from generator.present.words.families import NOISE, ROOM
 from generator.present.words.move_text import move_text
 from generator.present.words.number import number
 from generator.present.words.prose import inline
@@ -71,8 +72,8 @@ def _card(
         steps=text.steps,
         seated=text.seated,
         care=text.care,
-        room=say("room_" + move.room.replace(" ", "_")),
-        noise=say(f"noise_{move.noise}"),
+        room=say(ROOM.key(move.room)),
+        noise=say(NOISE.key(move.noise)),
         pace=move.pace,
         figures=tuple(Markup(figure(pose)) for pose in move.poses),  # noqa: S704  # drawn from numbers only
         seated_figures=tuple(Markup(figure(pose)) for pose in move.seated_poses),  # noqa: S704  # drawn from numbers only

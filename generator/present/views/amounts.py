@@ -56,7 +56,7 @@ class ColumnView:
     """One place-value column of a subtraction on paper."""
 
     place: str
-    """``hundreds``, ``tens`` ... ``hundredths``; the words have its short head as ``place_hundreds``."""
+    """Key of its short head: ``place_hundreds``, ``place_tens`` ... ``place_hundredths``."""
     larger: str
     smaller: str
     gap: str

@@ -7,13 +7,16 @@ from collections.abc import Iterator
 from generator.compute.result import LessonResult
 from generator.model.food import Food
 from generator.model.measure import Measure
+from generator.present.words.families import ALLERGEN
 from generator.present.words.foreign import of_library
 from generator.present.words.say import Say
+
+_BEFORE_MOVING = ("before_moving_1", "before_moving_2", "before_moving_3", "before_moving_4")
 
 
 def care_lines(result: LessonResult, say: Say) -> tuple[str, ...]:
     """One sentence or two a line, the foods of the lesson that can choke a small child named."""
-    lines = [say(f"care_{name}") for name in ("educational", "ask", "food", "young")]
+    lines = [say(key) for key in ("care_educational", "care_ask", "care_food", "care_young")]
     if risky := _names((food for food in _foods(result) if food.entry.choking), say):
         lines.append(say("care_choking", listed=say.listed(risky)))
     if any(one.stop.measure is Measure.FIBER for one in result.comparisons.values()):
@@ -23,13 +26,13 @@ def care_lines(result: LessonResult, say: Say) -> tuple[str, ...]:
 
 def before_moving(say: Say) -> tuple[str, ...]:
     """The room check and the stop signs, before anyone moves."""
-    return tuple(say(f"before_moving_{number}") for number in range(1, 5))
+    return tuple(map(say, _BEFORE_MOVING))
 
 
 def allergen_line(result: LessonResult, say: Say) -> str:
     """The major allergens the library knows of in the foods shown; empty where it knows none."""
     named = {allergen for food in _foods(result) for allergen in food.entry.allergens}
-    listed = tuple(sorted(say("allergen_" + name.replace(" ", "_")) for name in named))
+    listed = tuple(sorted(say(ALLERGEN.key(name)) for name in named))
     return say("allergens", listed=say.listed(listed)) if listed else ""
 
 

@@ -1,0 +1,66 @@
+"""Texts whose keys begin alike and end in one of a closed list of words; every other key is written out where it is said.
+
+A test holds the keys of ``site_data/words/`` against these and against every key that is written
+in the program, its templates and its scripts, in both directions.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from generator.compute.day import Lean
+from generator.compute.likely import LIKELY
+from generator.model.food import Allergen
+from generator.model.measure import Measure
+from generator.model.move import Noise, Room
+from generator.model.stops import STOP_KINDS
+from generator.model.stops.day import Sex
+
+
+@dataclass(frozen=True, slots=True)
+class Family:
+    """The keys of one family."""
+
+    begins: str
+    members: tuple[str, ...]
+
+    def key(self, member: str) -> str:
+        """The key of a member.
+
+        Raises:
+            KeyError: it is no member; a bug of ours.
+        """
+        if member not in self.members:
+            raise KeyError(f"{self.begins}… has no {member}")
+        return self.begins + member.replace(" ", "_")
+
+    @property
+    def keys(self) -> tuple[str, ...]:
+        """Every key, in the order of the members."""
+        return tuple(map(self.key, self.members))
+
+
+STOP = Family("stop_", tuple(STOP_KINDS))
+MEASURE = Family("measure_", tuple(map(str, Measure)))
+ABOUT = Family("about_", tuple(map(str, Measure)))
+ALLERGEN = Family("allergen_", tuple(map(str, Allergen)))
+ROOM = Family("room_", tuple(map(str, Room)))
+NOISE = Family("noise_", tuple(map(str, Noise)))
+MISTAKE = Family("mistake_", tuple(map(str, LIKELY)))
+PERSON = Family("day_person_", tuple(map(str, Sex)))
+CHOICE = Family("day_choice_", tuple(map(str, Lean)))
+ANSWER = Family("day_answer_", tuple(map(str, Lean)))
+HANGS = Family("day_hangs_", tuple(map(str, Lean)))
+FAMILIES = (
+    STOP,
+    MEASURE,
+    ABOUT,
+    ALLERGEN,
+    ROOM,
+    NOISE,
+    MISTAKE,
+    PERSON,
+    CHOICE,
+    ANSWER,
+    HANGS,
+)
