@@ -29,7 +29,7 @@ class Inputs:
     library: str
     """All of ``site_data/``."""
     lessons: Mapping[str, str] = field(repr=False)
-    """By folder of a lesson: everything that lies in it."""
+    """By folder of a lesson: its name and everything that lies in it."""
     by_hand: Mapping[str, str] = field(repr=False)
     """By path below ``lessons/``: every other file, and what lies beside a lesson and is no YAML."""
     settings: str
@@ -40,7 +40,7 @@ def inputs_of(root: Path, contents: Contents) -> Inputs:
     """The checksums of a site's files, most of them remembered."""
     files = [path for path in contents.marks if not path.endswith("/")]
     here = os.path.abspath(root)  # noqa: PTH100  # as the marks have it
-    own = dict(_below(here, files))
+    own = {name: path for name, path in _below(here, files) if not name.startswith(".git/")}
     parts: dict[str, dict[str, str]] = {"lessons": {}, "site_data": {}, "theme": {}, "": {}}
     for name, path in own.items():
         top, _, rest = name.partition("/")
@@ -98,4 +98,5 @@ def _parted(held: Mapping[str, str]) -> tuple[dict[str, str], dict[str, str]]:
             if rest.endswith(".yaml"):
                 continue
         by_hand[name] = sum_
-    return {folder: combined(files) for folder, files in of.items()}, by_hand
+    # A lesson's name is its address: two with the same files are two.
+    return {folder: combined({**files, "": folder}) for folder, files in of.items()}, by_hand

@@ -21,7 +21,9 @@ Marks = dict[str, int]
 TRUSTS_TIMES = os.name == "posix"
 """Whether the system tells when a file was last changed in a way that nobody can set back."""
 _PROGRAM = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
-_SOURCES = ("lessons", "site_data", "theme", "requirements.lock", "mkdocs.yml")
+_COMMITS = ".git/logs/HEAD"
+"""Grows with every commit, whose day the list of pages gives."""
+_SOURCES = ("lessons", "site_data", "theme", "requirements.lock", "mkdocs.yml", _COMMITS)
 _RECORD = ".cache/built"
 _TICK = 0.02
 """Seconds: a file changed twice within one tick of the system's clock may look the same."""

@@ -26,6 +26,8 @@ def project(tmp_path: Path) -> Path:
     root = copy_project(tmp_path / "project", lessons=False)
     write_lesson(root, "small", small_lesson())
     (root / "requirements.lock").write_text("plotly==7.1\n", "utf-8")
+    (root / ".git/logs").mkdir(parents=True)
+    (root / ".git/logs/HEAD").write_text("0 1 commit\n", "utf-8")
     page = root / PAGE
     page.parent.mkdir(parents=True)
     page.write_text("a page\n", "utf-8")
@@ -79,6 +81,7 @@ CHANGES: dict[str, Callable[[Path], object]] = {
     "the lock": lambda root: (root / "requirements.lock").write_text("plotly==7.2\n"),
     "the lock gone": lambda root: (root / "requirements.lock").unlink(),
     "mkdocs.yml": lambda root: more(root / "mkdocs.yml"),
+    "a commit": lambda root: more(root / ".git/logs/HEAD"),
     "the record itself": lambda root: (root / ".cache/built").write_bytes(b"junk"),
     "half a record": lambda root: (root / ".cache/built").write_bytes(
         (root / ".cache/built").read_bytes()[:-9]
