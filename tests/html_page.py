@@ -14,11 +14,12 @@ HEADINGS = ("h1", "h2", "h3", "h4", "h5", "h6")
 
 def read_page(file: Path) -> Element:
     """The page's root element; an error of the HTML parsing rules (WHATWG HTML, 13.2) is raised."""
-    return _parsed(file.read_text("utf-8"))
+    return read_html(file.read_text("utf-8"))
 
 
 @cache
-def _parsed(html: str) -> Element:
+def read_html(html: str) -> Element:
+    """The same for a page that is in no file."""
     return HTMLParser(strict=True, namespaceHTMLElements=False).parse(html)
 
 

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page, expect
+from playwright.sync_api import Browser, Page, Route, expect
 
 from tests.browser.still_page import ROOT, write_page
 
@@ -97,6 +97,31 @@ def test_not_yet_says_what_happened_and_keeps_what_was_written(
     expect(page.get_by_role("button", name="Check")).to_be_focused()
     expect(page.get_by_role("textbox", name="Gap")).to_have_value(gap)
     expect(page.get_by_role("textbox", name="Count")).to_have_value(count)
+
+
+def test_what_is_said_of_an_old_answer_stands_beside_no_new_one(address: str, page: Page) -> None:
+    """The script that reads wrong answers comes late, when the answer is mended already."""
+    held: list[Route] = []
+
+    def hold(route: Route) -> None:
+        held.append(route)
+
+    page.route("**/play-en.js", hold)
+    page.goto(address)
+    page.get_by_role("textbox", name="Gap").fill("7")
+    page.get_by_role("button", name="Check").click()
+    page.get_by_role("textbox", name="Gap").fill("46")
+    page.get_by_role("textbox", name="Count").fill("4")
+    page.get_by_role("button", name="Check").click()
+    band = page.locator("#lunch-row-1 [data-band]")
+    expect(band).to_have_text("Yes. The pie holds 46 kcal more.")
+    page.evaluate(
+        "document.addEventListener('play-here', () => setTimeout(() => (document.title = 'here')))"
+    )
+    [route] = held
+    route.continue_()
+    expect(page).to_have_title("here")
+    expect(band).to_have_text("Yes. The pie holds 46 kcal more.")
 
 
 def test_answers_are_there_again_after_a_reload_until_cleared(address: str, page: Page) -> None:

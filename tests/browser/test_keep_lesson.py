@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import BrowserContext, Page, expect
 
-from generator.write.keep_list import write_keep_list
+from generator.write.keep_list import file_hash
 
 Serve = Callable[[Path], str]
 LESSON = "river-walk/index.html"
@@ -164,10 +164,31 @@ def test_another_lesson_gets_its_files_from_the_network_and_not_from_the_copy(
     assert page.evaluate(fresh) == ""
 
 
+def test_a_request_to_another_host_is_none_of_the_workers_business(
+    page: Page, site: str, folder: Path, serve: Serve
+) -> None:
+    """Another port is another origin (RFC 6454, section 5)."""
+    keep(page, site)
+    elsewhere = serve(folder) + "kitchen/assets/favicon.svg"
+    own = f"{site}assets/favicon.svg"
+    images = "".join(f'<img src="{address}" alt="">' for address in (elsewhere, own))
+    # A page of our own forbids such a request; one that somebody else put beside it may not.
+    (folder / "kitchen/other.html").write_text(f"<!doctype html><title>O</title>{images}", "utf-8")
+    answers: dict[str, bool] = {}
+    page.on("response", lambda one: answers.update({one.url: one.from_service_worker}))
+    page.goto(f"{site}other.html")
+    assert (answers[own], answers[elsewhere]) == (True, False)
+
+
 def change(folder: Path) -> None:
     page = folder / "kitchen" / LESSON
     page.write_text(page.read_text("utf-8").replace("Packed for the", "Wrapped for the"), "utf-8")
-    write_keep_list(folder / "kitchen", "river-walk", "index.html", "Wrapped for the river walk")
+    content, file = page.read_bytes(), page.with_name("keep.json")
+    listed = json.loads(file.read_text("utf-8"))
+    changed = {"path": "index.html", "bytes": len(content), "hash": file_hash(content)}
+    files = [changed if one["path"] == "index.html" else one for one in listed["files"]]
+    listed |= {"title": "Wrapped for the river walk", "version": "wrapped", "files": files}
+    file.write_text(json.dumps(listed), "utf-8")
 
 
 def test_a_newer_lesson_is_offered_and_takes_over_once_it_is_whole(

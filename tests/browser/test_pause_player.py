@@ -93,6 +93,16 @@ def test_a_pause_is_passed_once_only(player: Page) -> None:
     assert 0 <= wait_for_pause(player) - 2.0 <= LATE
 
 
+def test_a_pause_left_by_the_videos_own_button_is_passed_too(player: Page) -> None:
+    play(player)
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
+    play(player)
+    until(player, "!video.paused")
+    player.evaluate("document.querySelector('video').currentTime = 0.5")
+    expect(player.get_by_role("heading", name="Work out the gap")).to_be_focused()
+    assert 0 <= wait_for_pause(player) - 2.0 <= LATE
+
+
 def test_seeking_past_a_pause_halts_right_after(player: Page) -> None:
     play(player)
     player.evaluate("document.querySelector('video').currentTime = 1.5")

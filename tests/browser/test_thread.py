@@ -69,6 +69,36 @@ def test_it_is_as_it_was_after_a_reload_and_new_when_cleared(thread: Page) -> No
     )
 
 
+def test_looking_back_at_a_stop_that_is_done_moves_the_plum_nowhere(thread: Page) -> None:
+    thread.locator("#think summary", has_text="Check your answer").press("Enter")
+    expect(thread.locator("#think h2")).to_have_text("Think (done)")
+    thread.locator("#think summary", has_text="Hint").focus()
+    expect(thread.locator("#think summary", has_text="Hint")).to_be_focused()
+    assert (here(thread), done(thread)) == ("lunch", ["think"])
+
+
+def test_what_was_cleared_is_to_be_found_anew(thread: Page) -> None:
+    """With two rows: after clearing, one of them does not finish the stop again."""
+    thread.evaluate("""() => {
+      const other = document.querySelector("#lunch-row-1").cloneNode(true);
+      other.id = "lunch-row-2";
+      document.querySelector("gap-calculator").append(other);
+    }""")
+    workings = [thread.locator(f"#lunch-row-{row} summary") for row in (1, 2)]
+    for working in workings:
+        working.press("Enter")
+    expect(thread.locator("#lunch h2")).to_have_text("Work out the gap (done)")
+    for working in workings:
+        working.press("Enter")  # closed again
+    thread.get_by_role("button", name="Clear").press("Enter")
+    assert done(thread) == []
+    workings[0].press("Enter")
+    expect(thread.locator("#lunch-row-1")).to_have_attribute("data-found", "")
+    assert done(thread) == []
+    workings[1].press("Enter")
+    expect(thread.locator("#lunch h2")).to_have_text("Work out the gap (done)")
+
+
 def test_the_plum_follows_the_video(thread: Page) -> None:
     thread.locator("video").focus()
     thread.keyboard.press("Space")

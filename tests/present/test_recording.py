@@ -174,6 +174,17 @@ def test_the_captions_hold_the_correction_at_that_time_and_all_they_held() -> No
     assert text.replace(cue, "") == (ROOT / "lessons" / "river-walk" / CAPTIONS).read_text("utf-8")
 
 
+def test_a_name_in_a_correction_is_text_and_no_markup() -> None:
+    """W3C WebVTT, 4.2.2: `&` and `<` of a cue's text are written as escapes."""
+    result = filmed(400)
+    [comparison] = result.comparisons.values()
+    first, *rest = comparison.rows
+    pie = replace(first.sides[1], item=first.sides[1].item.model_copy(update={"name": "Mac & <i>"}))
+    rows = (replace(first, sides=(first.sides[0], pie)), *rest)
+    named = replace(result, comparisons={"lunch": replace(comparison, rows=rows)})
+    assert "Now 410, not 400\n(Mac &amp; &lt;i&gt;)\n" in corrected(named)[CAPTIONS]
+
+
 def test_the_cues_stay_in_the_order_of_their_times() -> None:
     """W3C WebVTT: a cue begins no earlier than the cues before it (references.md 6.1, status M)."""
     times = re.findall(r"^(\d\d:\d\d\.\d{3}) -->", corrected(filmed(400))[CAPTIONS], re.MULTILINE)

@@ -105,6 +105,34 @@ def test_a_file_that_is_no_video(tmp_path: Path) -> None:
     assert "not an MP4 video" in found[0].what
 
 
+@pytest.mark.parametrize(
+    ("name", "what"),
+    [
+        ("50%.mp4", "holds `%`, which has a meaning of its own in an address"),
+        ("a#b.mp4", "holds `#`"),
+        ("a?b.mp4", "holds `?`"),
+        ("a&b.mp4", "holds `&`"),
+        ("../v.mp4", "lies outside the lesson's folder"),
+        ("/v.mp4", "lies outside the lesson's folder"),
+        ("more/v.mp4", "lies outside the lesson's folder"),
+        ("..\\v.mp4", "lies outside the lesson's folder"),
+        ("C:v.mp4", "lies outside the lesson's folder"),
+        ("a|b.mp4", "a sign that not every machine takes"),
+        (".v.mp4", "begins with a point"),
+        ("v.html", "its name ends in `.mp4`"),
+    ],
+)
+def test_a_name_that_no_page_or_machine_can_use(tmp_path: Path, name: str, what: str) -> None:
+    """The signs of addresses: RFC 3986, section 2.2; those of disks: common practice, no source."""
+    folder = tmp_path / "lessons" / "meal"
+    folder.mkdir(parents=True)
+    if "/" not in name:
+        (folder / name).write_bytes(START + box(b"moov", head(90)))
+    found = problems(tmp_path, GOOD.replace("stops:", f"video: {{file: '{name}'}}\nstops:"))
+    assert [str(one.place).split(":", 1)[1] for one in found] == ["6:15"]
+    assert what in f"{found[0].what} {found[0].hint}"
+
+
 def test_a_file_with_nearly_the_same_name(tmp_path: Path) -> None:
     folder = tmp_path / "lessons" / "meal"
     folder.mkdir(parents=True)

@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner
 
+from generator.build import building
 from generator.cli.commands import commands
 from generator.write import fresh
 from generator.write.fresh import is_fresh, mark_fresh, sources
@@ -180,6 +181,16 @@ def test_a_change_during_a_build_is_seen_by_the_next(project: Path) -> None:
     write_lesson(project, "other", small_lesson())
     mark_fresh(str(project), before)
     assert not is_fresh(str(project))
+
+
+def test_a_change_while_the_site_is_written_is_seen_by_the_next(project: Path) -> None:
+    with building(project, project / "site") as (_, folder):
+        (folder / "index.html").touch()
+        write_lesson(project, "other", small_lesson())
+    assert not is_fresh(str(project))
+    with building(project, project / "site") as (_, folder):
+        (folder / "index.html").touch()
+    assert is_fresh(str(project))
 
 
 def test_a_change_within_the_tick_in_which_it_was_looked_at_shows(project: Path) -> None:
