@@ -49,7 +49,7 @@ stops:
       prompt: What do you like?
       ideas: [Something warm]
 """
-"""A lesson of every kind of stop in which nothing is wrong."""
+"""A lesson of every kind of stop but a day, in which nothing is wrong."""
 
 
 @cache
