@@ -1,0 +1,1 @@
+"""Each kind of stop that has numbers, worked out."""
