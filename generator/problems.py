@@ -11,6 +11,7 @@ Anything else that is raised is a bug of ours and keeps its traceback.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
@@ -55,6 +56,28 @@ class Problem:
         return f"{self.place}: {self.what}" + (f": {self.hint}" if self.hint else "")
 
 
+MOST_A_FILE = 50
+"""Problems of one file that are told; more of them have one cause, and nobody reads them."""
+
+
+def shortened(problems: Iterable[Problem]) -> tuple[Problem, ...]:
+    """The problems in their order, of each file no more than ``MOST_A_FILE`` and a word on the rest."""
+    listed = tuple(problems)
+    counts = Counter(problem.place.path for problem in listed)
+    seen: Counter[str] = Counter()
+    told: list[Problem] = []
+    for problem in listed:
+        path = problem.place.path
+        seen[path] += 1
+        rest = counts[path] - MOST_A_FILE
+        if rest <= 0 or seen[path] <= MOST_A_FILE:
+            told.append(problem)
+        elif seen[path] == MOST_A_FILE + 1:
+            what = f"and {rest} more in this file"
+            told.append(Problem(problem.place, what, "begin with those above", problem.weight))
+    return tuple(told)
+
+
 class LessonError(Exception):
     """Carries every problem found in one run.
 
@@ -63,4 +86,4 @@ class LessonError(Exception):
 
     def __init__(self, problems: Iterable[Problem]) -> None:
         self.problems = tuple(sorted(problems, key=lambda problem: problem.place))
-        super().__init__("\n".join(map(str, self.problems)))
+        super().__init__("\n".join(map(str, shortened(self.problems))))

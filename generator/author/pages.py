@@ -10,7 +10,8 @@ from generator.present.words.say import is_language
 from generator.problems import Problem
 from generator.read.at_home import at_home as files_at_home
 from generator.read.at_home import linked_folders
-from generator.read.files import is_linked, read_text
+from generator.read.files import is_linked
+from generator.read.handwritten import read_page
 from generator.read.site_folder import settings_problems
 from generator.steps.site import SiteMap
 
@@ -46,7 +47,7 @@ def at_home(root: Path, published: Collection[str], known: SiteMap) -> Iterator[
 
 def page_text(root: Path, path: str) -> str | Problem:
     """The text of a hand-written page, or why it cannot be had."""
-    return read_text(root, path)
+    return read_page(root, path)
 
 
 def with_problems(page: str, problems: Iterable[Problem]) -> str:

@@ -25,14 +25,14 @@ def numbers_in(text: str, known: NumberWords) -> tuple[Number, ...]:
     found: list[Number] = []
     at = 0
     while at < len(tokens):
-        begins = words[at] in known.begin or words[at][0].isdigit()
+        begins = words[at] in known.begin or words[at][:1].isdigit()
         read = _read(words, at, known) if begins else None
         if read is None:
             at += 1
             continue
         value, used = read
         start, end = tokens[at].start(), tokens[at + used - 1].end()
-        in_words = not words[at][0].isdigit()
+        in_words = not words[at][:1].isdigit()
         loose = words[at] in known.articles and used <= 2
         found.append(Number(value, start, end, text[start:end], in_words, bare=not loose))
         at += used
@@ -41,7 +41,7 @@ def numbers_in(text: str, known: NumberWords) -> tuple[Number, ...]:
 
 def _read(words: Sequence[str], at: int, known: NumberWords) -> tuple[Decimal, int] | None:
     """A number at a token, with the part of one behind it: *and a half*, *point five*."""
-    if words[at][0].isdigit():
+    if words[at][:1].isdigit():
         value = _digits(words[at], known)
         used = 1
     else:

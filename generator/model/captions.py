@@ -14,7 +14,7 @@ from generator.model.grades import GradeBand
 from generator.model.pace import PACES, UNHURRIED
 from generator.problems import Place
 
-Seconds = Annotated[Decimal, Field(gt=0, le=60, allow_inf_nan=False)]
+Seconds = Annotated[Decimal, Field(gt=0, le=60, decimal_places=3, allow_inf_nan=False)]
 
 
 class CaptionLimits(Frozen):

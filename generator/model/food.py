@@ -17,9 +17,14 @@ from generator.model.food_record import FIGURES
 from generator.model.measure import Measure
 from generator.model.wording import FALLBACK, Wording, wording
 
-Grams = Annotated[Decimal, Field(gt=0, le=5000, allow_inf_nan=False)]
+FINEST = 8
+"""Decimal places of a figure; records have five. ``1e-999999`` would be a number of a million digits."""
+Grams = Annotated[Decimal, Field(gt=0, le=5000, decimal_places=FINEST, allow_inf_nan=False)]
 NoValue = Literal["no value"]
-Value = Annotated[Decimal, Field(ge=0, le=100_000, allow_inf_nan=False)] | NoValue
+Value = (
+    Annotated[Decimal, Field(ge=0, le=100_000, decimal_places=FINEST, allow_inf_nan=False)]
+    | NoValue
+)
 """What a record gives for 100 g, which hold 100,000 mg; ``no value`` is a blank in the record, not zero."""
 
 

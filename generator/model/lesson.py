@@ -33,7 +33,9 @@ class Video(Frozen):
     """WebVTT file by language."""
     poster: str | None = None
     """A still picture shown before the video."""
-    elsewhere: Annotated[str, Field(pattern=r"^https://[^\s/]+/\S*$")] | None = None
+    elsewhere: Annotated[str, Field(pattern=r"^https://[^\s/]+/\S*$", max_length=2_000)] | None = (
+        None
+    )
     """Address of a page of another site that shows the recording; the lesson only links to it."""
 
     @field_validator("elsewhere")

@@ -9,7 +9,7 @@ from pydantic import Field
 
 from generator.model.base import Frozen
 
-Cost = Annotated[Decimal, Field(gt=0)]
+Cost = Annotated[Decimal, Field(gt=0, le=100, decimal_places=8)]
 Status = Literal["R", "S", "M", "C"]
 """How the figure was read: at its source, in a transcription, from memory, or computed."""
 

@@ -23,7 +23,7 @@ class FilmedFigure(Frozen):
 
     id: Text
     """Its address in the lesson, as `plumline trace` gives it: ``lunch.row-1.first``."""
-    value: Annotated[Decimal, Field(ge=0, allow_inf_nan=False)]
+    value: Annotated[Decimal, Field(ge=0, le=1_000_000, decimal_places=3, allow_inf_nan=False)]
     """What it was, in ``unit``."""
     unit: Text
     """``kcal``, ``mg``, ``g`` or ``times``."""

@@ -25,13 +25,15 @@ class Standard(Frozen):
 class SiteFile(Frozen):
     """What ``site_data/site.yaml`` says."""
 
-    programme: Text
+    programme: Annotated[Text, Field(max_length=120)]
     """Name of the programme, shown above every lesson."""
-    address: Annotated[str, Field(pattern=r"^(https?://[^\s/?#\"'<>]+/([^\s?#\"'<>]*/)?)?$")] = ""
-    """Where the site is published, ending in a slash; links on paper need it."""
-    license: Annotated[str, Field(pattern=r"^(https://\S+)?$")] = ""
+    address: Annotated[
+        str, Field(pattern=r"^(https?://[^\s/?#\"'<>]+/([^\s?#\"'<>]*/)?)?$", max_length=200)
+    ] = ""
+    """Where the site is published, ending in a slash; links on paper need it, and a QR code has no room for more."""
+    license: Annotated[str, Field(pattern=r"^(https://\S+)?$", max_length=500)] = ""
     """Address of the licence under which anyone may use the lessons; empty where none is given."""
-    languages: Annotated[tuple[Language, ...], Field(min_length=1)] = ("en",)
+    languages: Annotated[tuple[Language, ...], Field(min_length=1, max_length=30)] = ("en",)
     """Language tags in the order offered; the first is the lessons' own."""
     captions: CaptionLimits = CaptionLimits()
     """What captions are held to, where the guidelines' own limits do not serve."""

@@ -24,7 +24,7 @@ from generator.plugin.files import (
 )
 from generator.plugin.links import Targets, link_problems
 from generator.plugin.said import listening, place_of, told
-from generator.problems import LessonError, Problem
+from generator.problems import LessonError, Place, Problem
 from generator.steps.site import SiteMap
 
 _PAGES = "mkdocs.structure.pages"
@@ -129,5 +129,8 @@ def _pages(
         except ValueError:  # of `urlsplit`, for a host in brackets that never close
             place = place_of(root, f"lessons/{file.src_uri}", "//[")
             yield file, Problem(place, "an address on this page cannot be read", "correct it")
+        except RecursionError:
+            place = Place(f"lessons/{file.src_uri}")
+            yield file, Problem(place, "lists stand inside one another far too deep", "indent less")
         else:
             yield file, addresses_in(page.content or "")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 import yaml
 
@@ -20,6 +21,9 @@ _KEPT = {
     "%": ("a word begins with `%`, which YAML keeps for itself", "put the text in quotes"),
 }
 """Signs that begin nothing, by what they are."""
+
+_SCANNED = 200_000
+"""Signs of a file that is read once more, slowly, to find where a quote was opened."""
 
 _QUOTE = ("a quote is opened and never closed", "close it, or use the other kind of quote")
 _BRACKET = (
@@ -96,6 +100,12 @@ def unreadable(path: str, text: str) -> Problem:
     )
 
 
+@lru_cache(maxsize=1)
+def _lines(text: str) -> tuple[str, ...]:
+    """The lines of the file that is being told about."""
+    return tuple(_BREAK.split(text))
+
+
 _Told = tuple[str, str]
 """What is wrong, and the way out."""
 _Found = tuple[_Told, yaml.Mark | None]
@@ -129,7 +139,7 @@ def _in_brackets(text: str, here: yaml.Mark | None, begun: yaml.Mark | None) -> 
 
 def _at_key(text: str, here: yaml.Mark | None) -> _Found:
     """A line out of line; or text after a quote, which may have been opened lines above."""
-    if here is None or not _after_quote(text, here):
+    if here is None or not _after_quote(text, here) or len(text) > _SCANNED:
         return _INDENT, here
     opened = None
     try:
@@ -147,7 +157,7 @@ def _at_key(text: str, here: yaml.Mark | None) -> _Found:
 
 def _rest(text: str, mark: yaml.Mark | None, *, from_start: bool = False) -> str:
     """The line of a mark, from the mark on or whole."""
-    lines = _BREAK.split(text)
+    lines = _lines(text)
     if mark is None or mark.line >= len(lines):
         return ""
     return lines[mark.line][0 if from_start else mark.column :]
@@ -155,7 +165,7 @@ def _rest(text: str, mark: yaml.Mark | None, *, from_start: bool = False) -> str
 
 def _line_above(text: str, mark: yaml.Mark | None) -> tuple[int, str] | None:
     """Number, from 0, and text of the nearest line above a mark that says something."""
-    lines = _BREAK.split(text)[: mark.line if mark else 0]
+    lines = list(_lines(text))[: mark.line if mark else 0]
     for number, line in reversed(list(enumerate(lines))):
         if line.strip() and not line.lstrip().startswith("#"):
             return number, line
@@ -166,9 +176,9 @@ def _place(path: str, text: str, mark: yaml.Mark | None) -> Place:
     """A parser's mark as a place; the end of the file is told as the end of its last line."""
     if mark is None:
         return Place(path)
-    lines = _BREAK.split(text)
+    lines = _lines(text)
     while len(lines) > 1 and not lines[-1].strip():
-        lines.pop()
+        lines = lines[:-1]
     if mark.line >= len(lines):
         return Place(path, len(lines), len(lines[-1]) + 1)
     return Place(path, mark.line + 1, mark.column + 1)
@@ -178,7 +188,7 @@ def _sign(text: str, mark: yaml.Mark | None) -> str:
     """The sign at a mark; where an alias or anchor has no name, the one before it."""
     if mark is None:
         return ""
-    lines = _BREAK.split(text)
+    lines = _lines(text)
     line = lines[mark.line] if mark.line < len(lines) else ""
     before, here = line[: mark.column][-1:], line[mark.column : mark.column + 1]
     return before if before in {"*", "&"} else here
@@ -188,6 +198,6 @@ def _after_quote(text: str, mark: yaml.Mark | None) -> bool:
     """Whether the sign before a mark, spaces apart, closes a quote."""
     if mark is None:
         return False
-    lines = _BREAK.split(text)
+    lines = _lines(text)
     line = lines[mark.line] if mark.line < len(lines) else ""
     return line[: mark.column].rstrip()[-1:] in {'"', "'"}

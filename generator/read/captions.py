@@ -11,6 +11,9 @@ from generator.read.media import lies_beside
 from generator.read.source import Data
 from generator.read.vtt import read_vtt
 
+_LARGEST = 500_000
+"""Bytes of a caption file; an hour of speech has a fifth of it."""
+
 
 def read_captions(
     root: Path, folder: Path, video: Data, problems: list[Problem]
@@ -29,7 +32,7 @@ def read_captions(
         if not isinstance(name, str) or not lies_beside(folder, name):
             continue
         path = (folder / name).relative_to(root).as_posix()
-        text = read_text(root, path)
+        text = read_text(root, path, _LARGEST)
         captions = text if isinstance(text, Problem) else read_vtt(path, language, text)
         if isinstance(captions, CaptionFile):
             read[language] = captions

@@ -36,7 +36,8 @@ def validate(
         # JSON mode: a list may become a tuple and a word an enum member, and nothing else is bent.
         return model.model_validate_json(to_json(data))
     except ValidationError as error:
-        details = [detail for detail in error.errors(include_url=False) if not _echo(detail)]
+        errors = error.errors(include_url=False)
+        details = [one for one in errors if not (_echo(one) or _follows(one, errors))]
         misspelled = {
             (*detail["loc"][:-1], _meant(model, detail, also))
             for detail in details
@@ -74,6 +75,14 @@ def _echo(detail: ErrorDetails) -> bool:
     )
 
 
+def _follows(detail: ErrorDetails, errors: list[ErrorDetails]) -> bool:
+    """Whether a list is too short only because an entry of it is wrong, which is told itself."""
+    loc = detail["loc"]
+    return detail["type"] == "too_short" and any(
+        other is not detail and other["loc"][: len(loc)] == loc for other in errors
+    )
+
+
 def _problem(
     model: type[Frozen], detail: ErrorDetails, places: Places, base: Path, also: tuple[str, ...]
 ) -> Problem:
@@ -97,6 +106,10 @@ def _problem(
         return Problem(place, f"{name} {what}", hint)
     if given is None:
         return Problem(place, f"{name} is empty", _hint(path, "write it after the colon"))
+    if kind == "string_too_long":  # its own way out, not that of the key
+        return Problem(
+            place, f"{name} {_plain(kind, context, given)[0]}", _plain(kind, context, given)[1]
+        )
     if kind in {"enum", "literal_error"}:
         known = str(context["expected"]).replace(" or ", ", ").split(", ")
         hint = did_you_mean(str(given), [part.strip("'") for part in known])

@@ -15,7 +15,7 @@ from generator.model.stops import STOP_KINDS, Stop
 from generator.problems import Place, Problem
 from generator.read.captions import read_captions
 from generator.read.explain import validate
-from generator.read.files import read_text
+from generator.read.files import LARGEST_LESSON, read_text
 from generator.read.ids import id_problems
 from generator.read.media import video_problems, video_seconds
 from generator.read.recorded import read_recorded
@@ -46,7 +46,7 @@ def read_lesson(
         library: foods, moves and words that it may name.
         filmed: whether the video it names must be there and be long enough; not while one is made.
     """
-    text = read_text(root, path)
+    text = read_text(root, path, LARGEST_LESSON)
     if isinstance(text, Problem):
         return [text]
     source = read_source(path, text)

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import struct
 from collections.abc import Iterator
+from os import R_OK, access
 from pathlib import Path
 from typing import BinaryIO
+from unicodedata import normalize
 
 from generator.model.places import Path as DataPath
 from generator.model.places import Places
@@ -58,8 +60,11 @@ def video_seconds(video: Data, folder: Path) -> float | None:
     name = video.get("file") if isinstance(video, dict) else None
     if not isinstance(name, str) or not lies_beside(folder, name):
         return None
-    with (folder / name).open("rb") as file:
-        return _movie_seconds(file)
+    try:
+        with (folder / name).open("rb") as file:
+            return _movie_seconds(file)
+    except OSError:  # told beside its name
+        return None
 
 
 def lies_beside(folder: Path, name: str) -> bool:
@@ -125,10 +130,16 @@ def _file(name: str, path: DataPath, places: Places, folder: Path) -> Iterator[P
     place = places.at(*path)
     if not lies_beside(folder, name):
         beside = [file.name for file in folder.iterdir() if file.suffix == Path(name).suffix]
+        if name in {normalize("NFC", one) for one in beside}:
+            hint = "its accents are spelled in another way on the disk; name it without any"
+            yield Problem(place, f"there is no file `{name}` beside the lesson", hint)
+            return
         hint = did_you_mean(name, beside) if beside else f"put it into the folder `{folder.name}`"
         if name.endswith(".mp4") and not beside:
             hint += f", or make one to practise with: python3 generator rehearse {folder.name}"
         yield Problem(place, f"there is no file `{name}` beside the lesson", hint)
+    elif not access(folder / name, R_OK):
+        yield Problem(place, f"`{name}` cannot be opened", "ask whose it is")
     elif path == ("video", "file") and video_seconds({"file": name}, folder) is None:
         yield Problem(
             place,

@@ -8,7 +8,7 @@ from generator.model.lesson import Video
 from generator.model.recorded import RECORDED, Recorded, RecordedFile
 from generator.problems import Problem
 from generator.read.explain import validate
-from generator.read.files import read_text
+from generator.read.files import LARGEST_LESSON, read_text
 from generator.read.source import read_source
 
 
@@ -26,7 +26,7 @@ def read_recorded(
     path = f"{folder}/{RECORDED}"
     if not (root / path).is_file():
         return None
-    text = read_text(root, path)
+    text = read_text(root, path, LARGEST_LESSON)
     if isinstance(text, Problem):
         problems.append(text)
         return None

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
 from fractions import Fraction
 
 from generator.model.food import Food
@@ -12,7 +13,7 @@ from generator.model.measure import Measure
 from generator.model.places import Path, Places
 from generator.model.stops.compare import LARGEST_VALUE
 from generator.model.wording import FALLBACK
-from generator.problems import Place, Problem
+from generator.problems import MOST_A_FILE, Place, Problem
 from generator.read.explain import did_you_mean
 from generator.read.meant import either, foods_like, moves_like
 from generator.read.source import Data
@@ -23,7 +24,7 @@ def reference_problems(
     stops: Mapping[int, RawStop], places: Places, library: Library
 ) -> list[Problem]:
     """Every name in the stops that leads nowhere, looked up in the plain data."""
-    found = [*_repeated_ids(stops, places)]
+    found: list[Problem] = [*_repeated_ids(stops, places)]
     compares = {
         name: stop.data
         for stop in stops.values()
@@ -37,7 +38,24 @@ def reference_problems(
             found += _day(stop.data, base, places, library)
         if stop.kind == "move":
             found += _move(stop.data, base, places, library, compares)
-    return found
+    return list(_with_hints(found, library))
+
+
+@dataclass(frozen=True, slots=True)
+class _UnknownFood(Problem):
+    """A food that is not in the library, before anybody looked what was meant."""
+
+    food: str = ""
+
+
+def _with_hints(found: Iterable[Problem], library: Library) -> Iterator[Problem]:
+    """The problems with what was meant by each unknown food, as long as anybody reads them."""
+    for number, problem in enumerate(found):
+        if isinstance(problem, _UnknownFood):
+            hint = foods_like(problem.food, library.foods) if number < MOST_A_FILE else ""
+            yield Problem(problem.place, problem.what, hint)
+        else:
+            yield problem
 
 
 def _repeated_ids(stops: Mapping[int, RawStop], places: Places) -> Iterator[Problem]:
@@ -84,10 +102,8 @@ def _item(
         return
     food = library.foods.get(name)
     if food is None:
-        hint = foods_like(name, library.foods)
-        yield Problem(
-            places.at(*path, "food"), f"there is no food `{name}` in site_data/foods.yaml", hint
-        )
+        what = f"there is no food `{name}` in site_data/foods.yaml"
+        yield _UnknownFood(places.at(*path, "food"), what, food=name)
         return
     if "value" in item:
         return

@@ -26,8 +26,12 @@ _EMPTY = "take the file from the last commit, or begin it anew"
 _DEEPEST = 40
 """Lists and keys inside one another; a lesson needs eight."""
 _MOST = 200_000
-"""Values in one file; the longest list of foods has a tenth of it. Aliases can multiply without end."""
+"""Values in one file; the longest list of foods has a tenth of it."""
 _TOO_MUCH = "there is more inside one another here than any lesson holds"
+_SHARED = (
+    "a word begins with `{sign}`, by which YAML repeats a value, and no value is repeated here"
+)
+_WRITE_OUT = "write the value out, or put the text in quotes"
 _YAML_TAG = re.compile(
     r"tag:yaml\.org,2002:(str|int|float|bool|null|map|seq|timestamp|merge|value)"
 )
@@ -55,6 +59,9 @@ def read_source(path: str, text: str) -> Source:
     """Take a file's text apart; what is wrong with it is in ``problems``."""
     source = Source(path, text)
     try:
+        if shared := _shared(path, text):
+            source.problems.append(shared)
+            return source
         node = yaml.compose(text, Loader=_Loader)
     except yaml.MarkedYAMLError as error:
         source.problems.append(broken(path, text, error))
@@ -72,23 +79,29 @@ def read_source(path: str, text: str) -> Source:
 _Loader = getattr(yaml, "CSafeLoader", yaml.SafeLoader)  # the C parser is about eight times faster
 
 
+def _shared(path: str, text: str) -> Problem | None:
+    """Where a value is first named to be used again; a few lines of that can stand for a whole library."""
+    if "&" not in text and "*" not in text:
+        return None
+    for event in yaml.parse(text, Loader=_Loader):
+        if getattr(event, "anchor", None) and (mark := event.start_mark):
+            sign = "*" if isinstance(event, yaml.AliasEvent) else "&"
+            place = Place(path, mark.line + 1, mark.column + 1)
+            return Problem(place, _SHARED.format(sign=sign), _WRITE_OUT)
+    return None
+
+
 class _Taker:
     """Walks the nodes of one file."""
 
     def __init__(self, source: Source) -> None:
         self.source = source
-        self.open: set[int] = set()
 
     def take(self, node: yaml.Node, path: Path) -> Data:
         if len(self.source.values) >= _MOST or len(path) > _DEEPEST:
             self.too_much(node)
             return None
         self.source.values[path] = self.place(node)
-        if id(node) in self.open:
-            self.problem(
-                node, "a value refers to itself", "write it out instead of using `&` and `*`"
-            )
-            return None
         if not _YAML_TAG.fullmatch(node.tag or ""):
             self.problem(
                 node,
@@ -96,11 +109,7 @@ class _Taker:
                 "put the text in quotes",
             )
             return None
-        self.open.add(id(node))
-        try:
-            return self.inside(node, path)
-        finally:
-            self.open.discard(id(node))
+        return self.inside(node, path)
 
     def inside(self, node: yaml.Node, path: Path) -> Data:
         if isinstance(node, yaml.MappingNode):
@@ -120,6 +129,11 @@ class _Taker:
                 )
                 continue
             key = key_node.value
+            if key == "<<" and not key_node.style:
+                self.problem(
+                    key_node, "`<<` repeats values, and no value is repeated here", _WRITE_OUT
+                )
+                continue
             if key in result:
                 first = self.source.keys[(*path, key)].line
                 self.problem(
@@ -148,7 +162,7 @@ class _Taker:
     def too_much(self, node: yaml.Node) -> None:
         """Say once that the file is none a person wrote."""
         if not any(problem.what == _TOO_MUCH for problem in self.source.problems):
-            self.problem(node, _TOO_MUCH, "write it out instead of using `&` and `*`")
+            self.problem(node, _TOO_MUCH, "check which file was saved under this name")
 
     def place(self, node: yaml.Node) -> Place:
         mark = node.start_mark

@@ -11,6 +11,8 @@ from generator.problems import Problem
 from generator.read.explain import did_you_mean
 from generator.read.source import Data
 
+_MOST = 100
+"""Stops of a lesson; the longest of the demo has seven."""
 _BEGIN = "begin each stop with `- watch:`, `- ask:` …"
 
 
@@ -34,8 +36,11 @@ def raw_stops(stops: Data, places: Places, problems: list[Problem]) -> dict[int,
     if not isinstance(stops, list) or not stops:
         problems.append(Problem(places.key("stops"), "`stops` must be a list", _BEGIN))
         return {}
+    if len(stops) > _MOST:
+        what = f"there are {len(stops)} stops, and a lesson holds at most {_MOST}"
+        problems.append(Problem(places.at("stops", _MOST), what, "make two lessons of it"))
     found: dict[int, RawStop] = {}
-    for index, data in enumerate(stops):
+    for index, data in enumerate(stops[:_MOST]):
         stop = _raw(data, places, ("stops", index))
         if isinstance(stop, Problem):
             problems.append(stop)

@@ -6,11 +6,12 @@ from pathlib import Path
 
 from generator.model.lesson import Lesson
 from generator.model.places import Path as DataPath
+from generator.model.stops.base import LONGEST_SCRIPT, LONGEST_TEXT
 from generator.model.texts import translatable
 from generator.model.translation import Translation, dotted
-from generator.problems import Problem
+from generator.problems import MOST_A_FILE, Problem
 from generator.read.explain import did_you_mean
-from generator.read.files import read_text
+from generator.read.files import LARGEST_LESSON, read_text
 from generator.read.source import Data, Source, read_source
 
 _MADE_FROM = "made_from"
@@ -34,7 +35,7 @@ def read_translations(
 def _read(
     root: Path, path: str, language: str, lesson: Lesson, problems: list[Problem]
 ) -> Translation | None:
-    text = read_text(root, path)
+    text = read_text(root, path, LARGEST_LESSON)
     if isinstance(text, Problem):
         problems.append(text)
         return None
@@ -45,10 +46,14 @@ def _read(
     marks = source.data.pop(_MADE_FROM, None)
     texts: dict[DataPath, str] = {}
     wanted = {key for key, _, _ in translatable(lesson)}
+    names = sorted({dotted(path) for path in wanted})
     _collect(source.data, (), texts, source, problems)
-    for key in texts:
-        if key not in wanted:
-            problems.append(_unknown(key, wanted, source))
+    unknown = [key for key in texts if key not in wanted]
+    problems += [
+        _unknown(key, names if number < MOST_A_FILE else [], source)
+        for number, key in enumerate(unknown)
+    ]
+    problems += [_too_long(key, source) for key, text in texts.items() if len(text) > _longest(key)]
     made_from = {name: str(mark) for name, mark in marks.items()} if isinstance(marks, dict) else {}
     return Translation(language, texts, made_from, source.places)
 
@@ -70,7 +75,15 @@ def _collect(
         problems.append(Problem(source.places.at(*path), what, "put it in quotes"))
 
 
-def _unknown(key: DataPath, wanted: set[DataPath], source: Source) -> Problem:
-    names = sorted({dotted(path) for path in wanted})
+def _unknown(key: DataPath, names: list[str], source: Source) -> Problem:
     what = f"the lesson has no text `{dotted(key)}`"
-    return Problem(source.places.at(*key), what, did_you_mean(dotted(key), names))
+    return Problem(source.places.at(*key), what, did_you_mean(dotted(key), names) if names else "")
+
+
+def _too_long(key: DataPath, source: Source) -> Problem:
+    hint = f"use at most {_longest(key)} characters"
+    return Problem(source.places.at(*key), f"`{key[-1]}` is too long", hint)
+
+
+def _longest(key: DataPath) -> int:
+    return LONGEST_SCRIPT if key[-1] == "say" else LONGEST_TEXT

@@ -15,6 +15,8 @@ from generator.read.files import read_text
 from generator.read.source import Source, read_source
 
 _FIRST = "en"
+_LARGEST = 500_000
+"""Bytes of a file of words; ours have a tenth of it."""
 _BACK = "take it from the last commit"
 
 
@@ -46,11 +48,11 @@ def read_words(
 
 def _source(root: Path, language: str, problems: list[Problem]) -> Source | None:
     path = f"site_data/words/{language}.yaml"
-    text = read_text(root, path)
+    text = read_text(root, path, _LARGEST)
     if isinstance(text, Problem):
-        problems.append(
-            Problem(Place(path), text.what, "every language of site_data/site.yaml needs its words")
-        )
+        missing = not (root / path).exists()
+        hint = "every language of site_data/site.yaml needs its words" if missing else text.hint
+        problems.append(Problem(text.place, text.what, hint))
         return None
     source = read_source(path, text)
     problems += source.problems
@@ -83,7 +85,7 @@ def _unusable(source: Source) -> list[Problem]:
         elif any(text is None or isinstance(text, list | dict) for text in forms.values()):
             what = f"`{key}` must be a text"
         elif any(_names(str(text)) is None for text in forms.values()):
-            what = f"a brace in `{key}` is opened and not closed, or holds no name"
+            what = f"a brace in `{key}` is opened and not closed, or holds more than a name"
         if what:
             found.append(Problem(source.places.key(key), what, _BACK))
     return found
@@ -133,9 +135,12 @@ def _fields(text: str | dict[str, str]) -> set[str]:
 
 
 def _names(text: str) -> set[str] | None:
-    """The names in braces; nothing where the braces cannot be filled in."""
+    """The names in braces; nothing where the braces cannot be filled in, or ask for a width of millions."""
     try:
-        names = {name for _, name, _, _ in string.Formatter().parse(text) if name is not None}
+        parts = [part for part in string.Formatter().parse(text) if part[1] is not None]
     except ValueError:
+        return None
+    names = {str(name) for _, name, _, _ in parts}
+    if any(form or conversion for _, _, form, conversion in parts):
         return None
     return names if all(name.isidentifier() for name in names) else None

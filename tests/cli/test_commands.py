@@ -224,3 +224,39 @@ def test_build_leaves_nothing_of_a_lesson_that_is_gone(root: Path) -> None:
     shutil.rmtree(root / "lessons" / "other")
     assert plumline(root, "build").exit_code == 0
     assert not (root / "site" / "other").exists()
+
+
+@pytest.mark.parametrize(
+    "words", ["Cafe\u0301 time.", "\u0301", "one \u0301 120 \u0301\u0301kcal", "a \u20dd."]
+)
+def test_a_lone_accent_anywhere_is_no_traceback(root: Path, words: str) -> None:
+    """Text copied from some documents has each accent apart from its letter: Unicode, form D."""
+    lesson = GOOD
+    for text in ("Hello from Larkmead.", "Which side holds more?", "Something warm", "carton"):
+        lesson = lesson.replace(text, f"{text} {words}")
+    put(root, lesson, "meal")
+    assert plumline(root, "check").exit_code == 0
+    assert plumline(root, "build").exit_code == 0
+
+
+def test_each_file_is_read_once_to_show_its_lines(
+    root: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    put(root, GOOD + "".join(f"key{number}: a\n" for number in range(90)), "meal")
+    opened: list[Path] = []
+    read = Path.read_text
+    monkeypatch.setattr(
+        Path, "read_text", lambda path, *rest: opened.append(path) or read(path, *rest)
+    )
+    done = plumline(root, "check")
+    assert "lessons/meal/lesson.yaml:82:1: and 40 more in this file" in done.stderr
+    assert "   81 | key49: a" in done.stderr
+    assert "90 things to put right" in done.stderr
+    assert opened.count(root / "lessons/meal/lesson.yaml") == 1
+
+
+def test_the_mark_stands_below_its_place_behind_an_accent_of_its_own(root: Path) -> None:
+    put(root, "title: e\u0301e\u0301: y\n", "meal")
+    lines = plumline(root, "check").stderr.splitlines()
+    assert lines[1] == "    1 | title: \u00e9\u00e9: y"
+    assert lines[1][lines[2].index("^") :].startswith(": y")

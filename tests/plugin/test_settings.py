@@ -67,3 +67,18 @@ def test_settings_that_are_gone(project: Path) -> None:
         done = plumline(project, word)
         assert done.exit_code == 1
         assert "mkdocs.yml:1:1: this file is missing" in done.stderr
+
+
+@pytest.mark.parametrize("time", ["", "abc", "-5", "1e9", "99999999999999", "4294967296", "١٢"])
+def test_a_time_that_is_none(project: Path, monkeypatch: pytest.MonkeyPatch, time: str) -> None:
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", time)
+    for word in ("check", "build"):
+        done = plumline(project, word)
+        assert done.exit_code == 1
+        assert f"gives SOURCE_DATE_EPOCH as `{time}`, which is no number" in done.stderr
+
+
+@pytest.mark.parametrize("time", ["0", "1767225600"])
+def test_a_time_that_is_one(project: Path, monkeypatch: pytest.MonkeyPatch, time: str) -> None:
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", time)
+    assert plumline(project, "build").exit_code == 0

@@ -51,3 +51,35 @@ def test_a_missing_file(tmp_path: Path) -> None:
 def test_a_folder_under_the_file_s_name(tmp_path: Path) -> None:
     (tmp_path / "f.yaml").mkdir()
     assert isinstance(read_text(tmp_path, "f.yaml"), Problem)
+
+
+def test_an_accent_of_its_own_becomes_one_sign_with_its_letter(tmp_path: Path) -> None:
+    """Unicode Standard Annex 15, form C: U+0065 U+0301 is U+00E9."""
+    (tmp_path / "f.yaml").write_text("a: cafe\u0301 n\u0303\n", "utf-8")
+    assert read_text(tmp_path, "f.yaml") == "a: caf\u00e9 \u00f1\n"
+
+
+def test_a_place_behind_an_accent_of_its_own_counts_letters(tmp_path: Path) -> None:
+    assert str(told(tmp_path, "e\u0301: ".encode() + b"\xff\n").place) == "f.yaml:1:4"
+
+
+def test_a_file_that_may_not_be_opened(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def refuse(_: Path) -> bytes:
+        raise PermissionError(13, "Permission denied")
+
+    monkeypatch.setattr(Path, "read_bytes", refuse)
+    problem = told(tmp_path, b"a: 1\n")
+    assert "cannot be opened (Permission denied)" in problem.what
+
+
+@pytest.mark.parametrize("linked", ["lessons/x/f.yaml", "lessons/x"])
+def test_no_link_below_lessons_is_followed(tmp_path: Path, linked: str) -> None:
+    outside = tmp_path / "outside"
+    outside.mkdir()
+    (outside / "f.yaml").write_text("a: 1\n", "utf-8")
+    place = tmp_path / linked
+    place.parent.mkdir(parents=True)
+    place.symlink_to(outside / "f.yaml" if linked.endswith("yaml") else outside)
+    found = read_text(tmp_path, "lessons/x/f.yaml")
+    assert isinstance(found, Problem)
+    assert "no link is followed" in found.what

@@ -7,13 +7,15 @@ from __future__ import annotations
 
 import struct
 from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.model.lesson import Lesson
-from generator.read.media import video_seconds
+from generator.model.places import Places
+from generator.read.media import video_problems, video_seconds
 from tests.project import GOOD, problems, read
 
 
@@ -138,3 +140,70 @@ def test_a_file_with_nearly_the_same_name(tmp_path: Path) -> None:
     folder.mkdir(parents=True)
     (folder / "vv.mp4").write_bytes(START)
     assert problems(tmp_path, WITH_VIDEO)[0].hint == "did you mean `vv.mp4`?"
+
+
+def test_a_film_that_may_not_be_opened(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    folder = tmp_path / "lessons" / "meal"
+    folder.mkdir(parents=True)
+    (folder / "v.mp4").write_bytes(START + box(b"moov", head(90)))
+    opened = Path.open
+
+    def refuse(path: Path, mode: str = "r", *rest: Any) -> Any:
+        if path.suffix == ".mp4":
+            raise PermissionError(13, "Permission denied")
+        return opened(path, mode, *rest)
+
+    monkeypatch.setattr(Path, "open", refuse)
+    monkeypatch.setattr("generator.read.media.access", lambda path, _: path.suffix != ".mp4")
+    found = problems(tmp_path, WITH_VIDEO)
+    assert [one.what for one in found] == ["`v.mp4` cannot be opened"]
+
+
+@pytest.mark.parametrize(
+    ("name", "what"),
+    [
+        ("../v.mp4", "lies outside"),
+        ("a/v.mp4", "lies outside"),
+        ("/v.mp4", "lies outside"),
+        (r"..\v.mp4", "lies outside"),
+        ("C:v.mp4", "lies outside"),
+        ("..", "lies outside"),
+        ("v?.mp4", "a meaning of its own"),
+        ("v<b>.mp4", "not every machine"),
+        ('v".mp4', "not every machine"),
+        (".v.mp4", "hides it"),
+        ("v.html", "is no file for `file`"),
+        ("v.svg", "is no file for `file`"),
+        ("lesson.yaml", "is no file for `file`"),
+        ("v.mov", "is no file for `file`"),
+    ],
+)
+@pytest.mark.parametrize("filmed", [True, False])
+def test_names_are_looked_at_whether_the_film_is_there_or_not(
+    tmp_path: Path, name: str, what: str, filmed: bool
+) -> None:
+    """A backslash leads out of a folder on Windows."""
+    found = list(video_problems({"file": name}, Places("f", {}, {}), tmp_path, filmed=filmed))
+    assert [what in one.what for one in found] == [True], found
+
+
+@pytest.mark.parametrize(
+    ("video", "what"),
+    [
+        ({"poster": "p.html"}, "is no file for `poster`"),
+        ({"poster": "p.svg"}, "is no file for `poster`"),
+        ({"captions": {"en": "c.html"}}, "is no file for `captions`"),
+        ({"captions": {"en": "lesson.yaml"}}, "is no file for `captions`"),
+    ],
+)
+def test_nothing_that_could_run_can_be_named(tmp_path: Path, video: Any, what: str) -> None:
+    found = list(video_problems(video, Places("f", {}, {}), tmp_path))
+    assert [what in one.what for one in found] == [True], found
+
+
+def test_a_name_whose_accents_are_spelled_otherwise_on_the_disk(tmp_path: Path) -> None:
+    folder = tmp_path / "lessons" / "meal"
+    folder.mkdir(parents=True)
+    (folder / "cafe\u0301.mp4").write_bytes(START + box(b"moov", head(90)))
+    found = problems(tmp_path, WITH_VIDEO.replace("v.mp4", "caf\u00e9.mp4"))
+    assert "spelled in another way on the disk" in found[0].hint

@@ -53,6 +53,10 @@ def test_the_captions_of_the_lesson_come_along(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("text", "line", "what"),
     [
+        (GOOD.replace("value: 90", "value: 1e30"), 3, "too large"),
+        (GOOD.replace("value: 90", "value: 1e999999999"), 3, "too large"),
+        (GOOD.replace("value: 90", "value: 1e-999999"), 3, "finer than can be shown"),
+        (GOOD.replace("value: 90", "value: " + "9" * 5_000), 3, "too large"),
         (GOOD.replace("2026-03-14", "March"), 1, "filmed"),
         (GOOD.replace("value: 90", "value: ninety"), 3, "value"),
         (GOOD.replace('"0:55"', "0:55"), 3, "0:55"),

@@ -168,7 +168,7 @@ def test_a_byte_order_mark_is_no_fault(tmp_path: Path) -> None:
     [
         ((HEAD + CUE + "café\n").encode("latin-1"), "5:4", "this file is not saved as UTF-8"),
         ((HEAD + CUE).encode("utf-16"), "1:1", "this file is not saved as UTF-8"),
-        (b"x" * 5_000_001, "1:1", "this file is far too large for a text file"),
+        (b"x" * 5_000_001, "1:1", "this file is far too large for a text file: it can have 500 kB"),
     ],
     ids=["Latin-1", "UTF-16", "huge"],
 )

@@ -9,8 +9,16 @@ from pydantic import Field, StringConstraints
 from generator.model.base import Frozen
 from generator.model.moment import Moment
 
-Text = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1)]
+LONGEST_TEXT, LONGEST_SCRIPT = 2_000, 8_000
+"""Signs of a text on a page, a page of a book or so, and of what is read aloud at one stop, ten minutes."""
+Text = Annotated[
+    str, StringConstraints(strip_whitespace=True, min_length=1, max_length=LONGEST_TEXT)
+]
 """Words an educator wrote; never markup of the page."""
+Script = Annotated[
+    str, StringConstraints(strip_whitespace=True, min_length=1, max_length=LONGEST_SCRIPT)
+]
+"""Words an educator reads aloud."""
 
 StopId = Annotated[str, StringConstraints(pattern=r"^[a-z][a-z0-9]*(-[a-z0-9]+)*$", max_length=40)]
 """The stop's address on the page, and the name other stops call it by."""
@@ -27,7 +35,7 @@ class BaseStop(Frozen):
     ] = None
     title: Text | None = None
     """Heading, where the kind's own word does not serve."""
-    say: Text | None = None
+    say: Script | None = None
     """Script the educator reads at this stop."""
 
     if TYPE_CHECKING:  # each kind declares both in its own way

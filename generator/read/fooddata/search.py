@@ -6,6 +6,7 @@ import re
 import sqlite3
 import unicodedata
 from collections.abc import Mapping
+from functools import lru_cache
 
 from generator.model.food import Food
 from generator.model.food_record import FoundRecord
@@ -22,6 +23,7 @@ WHERE word MATCH ? ORDER BY bm25(word), length(food.description), food.fdc LIMIT
 """
 
 
+@lru_cache(maxsize=4_096)  # each name of the library is asked for again with each word
 def words_of(text: str) -> tuple[str, ...]:
     """The words of what somebody typed, small and without accents; signs of any kind are no words."""
     plain = unicodedata.normalize("NFKD", text.lower())
