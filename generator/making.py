@@ -3,20 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from generator.compute.result import LessonResult
 from generator.model.site import SiteFile
 from generator.present.assets.environment import Theme
 from generator.present.languages import Pages, folder_of
+from generator.present.lesson import LessonInLanguage
+from generator.present.lesson_data import lesson_data
 from generator.present.output import Output
+from generator.present.pages.home import FRONT, front_needs
 from generator.present.pages.page import Surround
-from generator.present.pages.take_home import take_home_name, with_size
-from generator.present.presenter import Presenter, move_pictures, moves_of
-from generator.present.words.foreign import without_marks
+from generator.present.pages.take_home import KEEP_LIST, take_home_name
+from generator.present.pictures.figures.of_moves import move_pictures, moves_of
 from generator.present.words.say import Say
-from generator.write.keep_list import NAME, keep_list
-from generator.write.lesson_files import needs_of
+from generator.write.keep_list import keep_list
 from generator.write.take_home import take_home
 
 Read = Callable[[str], bytes]
@@ -49,24 +50,47 @@ def make_lesson(results: Mapping[str, LessonResult], around: Surroundings) -> tu
         results: the lesson by language, in the languages it has.
         around: what stands around it.
     """
-    made = {
-        language: tuple(
-            Presenter(around.theme, _surround(language, results, around)).lesson(result)
-        )
+    lessons = [
+        LessonInLanguage(around.theme, result, _surround(language, results, around))
         for language, result in results.items()
-    }
+    ]
+    data = [one for lesson in lessons for one in lesson_data(lesson.result, lesson.surround)]
     if around.preview:
-        return tuple(output for one in made.values() for output in one)
-    shared = {one.path: one.content for one in move_pictures(moves_of(results.values()))}
-    shared |= {path: one.content for path, one in around.assets.items()}
-    own = {output.path: output.content for one in made.values() for output in one}
-    media = _media(next(iter(results.values())), around)
-    files = shared | media | own
-    return tuple(
-        output
-        for language, result in results.items()
-        for output in _whole(made[language], result, _surround(language, results, around), files)
+        return (*data, *(page for lesson in lessons for page in lesson.on_site(None)))
+    shared = (*around.assets.values(), *move_pictures(moves_of(results.values())))
+    files = _Files({one.path: one.content for one in (*shared, *data)}, around.media)
+    return (*data, *(one for lesson in lessons for one in _with_copies(lesson, files)))
+
+
+def _with_copies(lesson: LessonInLanguage, files: _Files) -> Iterator[Output]:
+    """The pages of a lesson in one language, its copy to take home, and the list of what to keep."""
+    told, surround = lesson.result.lesson, lesson.surround
+    folder, source = f"{surround.folder}{told.id}", told.places.file
+    copy = take_home(told.id, lesson.in_copy(files.read), files.read)
+    pages = tuple(lesson.on_site(len(copy)))
+    yield from pages
+    yield Output(f"{folder}/{take_home_name(told.id)}", copy, source=source)
+    kept = lesson.kept(pages)
+    own = {one.path: one.content for one in kept}
+    own |= {path: files.read(path) for one in kept for path in one.needs}
+    front = {path: len(files.read(path)) for path in front_needs(surround)}
+    listed = keep_list(
+        folder, told.file.title, own, {f"{surround.folder}{FRONT}": 0, **front}.items()
     )
+    yield Output(f"{folder}/{KEEP_LIST}", listed, source=source)
+
+
+class _Files:
+    """What the files hold that a lesson shows; those beside it are read once, when they are asked for."""
+
+    def __init__(self, held: Mapping[str, bytes], media: Read) -> None:
+        self._held, self._media = dict(held), media
+
+    def read(self, path: str) -> bytes:
+        """What a file holds, by its path from the site's root."""
+        if path not in self._held:
+            self._held[path] = self._media(path)
+        return self._held[path]
 
 
 def _surround(language: str, results: Mapping[str, LessonResult], around: Surroundings) -> Surround:
@@ -83,41 +107,3 @@ def _surround(language: str, results: Mapping[str, LessonResult], around: Surrou
         },
         preview=around.preview,
     )
-
-
-def _media(result: LessonResult, around: Surroundings) -> dict[str, bytes]:
-    """What the files beside the lesson hold that its pages show."""
-    video = result.lesson.file.video
-    names = (video.file, video.poster, *video.captions.values()) if video else ()
-    paths = [f"{result.lesson.id}/{name}" for name in names if name]
-    return {path: around.media(path) for path in paths}
-
-
-def _whole(
-    made: tuple[Output, ...], result: LessonResult, surround: Surround, files: Mapping[str, bytes]
-) -> Iterator[Output]:
-    """A lesson's outputs in one language with what each needs, its take-home copy and its keep list."""
-    above, lesson, say = surround.folder, result.lesson.id, surround.say
-    told = [
-        replace(one, needs=needs_of(one.content.decode(), one.path, files.__contains__))
-        if one.path.endswith(".html")
-        else one
-        for one in made
-    ]
-    top = [one for one in told if one.path.rpartition("/")[0] in {above + lesson, lesson}]
-    parts = {one.path for one in top} | {path for one in top for path in one.needs}
-    own = {path: files[path] for path in parts}
-    copy = take_home(lesson, own, surround.site.address)
-    source = result.lesson.places.file
-    for one in told:
-        page = (
-            with_size(one.content.decode(), len(copy), say).encode() if one.needs else one.content
-        )
-        own |= {one.path: page} if one.path in own else {}
-        yield replace(one, content=page)
-    yield Output(f"{above}{lesson}/{take_home_name(lesson)}", copy, source=source)
-    title = without_marks(result.lesson.file.title)
-    front = ("screen.css", "home.css", f"home-{say.locale}.js", "favicon.svg")
-    assets = [(f"assets/{name}", len(files[f"assets/{name}"])) for name in sorted(front)]
-    listed = keep_list(above + lesson, title, own, ((f"{above}index.html", 0), *assets))
-    yield Output(f"{above}{lesson}/{NAME}", listed, source=source)

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from generator.making import make_lesson
 from generator.present.output import Output
-from generator.present.presenter import move_pictures, moves_of
+from generator.present.pictures.figures.of_moves import move_pictures, moves_of
 from generator.read.library import read_library
 from generator.steps.surroundings import surroundings
 from generator.steps.work import lesson_files, work_lesson

@@ -52,6 +52,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         """What is wrong since the last build that went well; only a preview goes on with it."""
         self._pages: list[Output] = []
         """The bodies of the hand-written pages, as they come."""
+        self._headed: set[str] = set()
+        """Paths of those with a main heading of their own."""
         self._folders = "", ""
         """Where MkDocs would have written, and read."""
 
@@ -61,7 +63,7 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Make the lessons before MkDocs empties a folder, so that a mistake leaves the old site whole."""
-        self._problems, self._pages, self._due = (), [], None
+        self._problems, self._pages, self._headed, self._due = (), [], set(), None
         try:
             self._look(config)
         except LessonError as error:
@@ -128,6 +130,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
     def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> None:
         """Take the body of a page; it is made whole beside the lessons."""
         self._pages.append(Output(page.file.dest_uri, html.encode(), str(page.title)))
+        if any(heading.level == 1 for heading in page.toc):
+            self._headed.add(page.file.dest_uri)
 
     def on_post_build(self, *, config: MkDocsConfig) -> None:
         """Let the site be made of what was rendered."""
@@ -163,7 +167,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
             for path, file in found.items()
             if file.is_file() and path not in paths
         )
-        return ByHand(tuple(self._pages), tuple(files), self._survey.problems)
+        headed = frozenset(self._headed)
+        return ByHand(tuple(self._pages), tuple(files), self._survey.problems, headed)
 
     @property
     def _renders(self) -> bool:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from markupsafe import escape
+
 from generator.compute.result import LessonResult
 from generator.model.grades import Grades
 from generator.present.words.prose import inline
@@ -18,7 +20,7 @@ class LessonEntry:
     language: str
     title: str
     summary: str
-    """Safe HTML."""
+    """Both are safe HTML: a list is made long after the texts were marked as foreign."""
     grades: Grades
     minutes: int
     topics: tuple[str, ...]
@@ -26,7 +28,7 @@ class LessonEntry:
     standards: tuple[str, ...]
     """Codes."""
     arithmetic: str
-    """What a child must be able to do, where the lesson says so."""
+    """What a child must be able to do, where the lesson says so; safe HTML."""
 
 
 def lesson_entry(result: LessonResult) -> LessonEntry:
@@ -36,11 +38,11 @@ def lesson_entry(result: LessonResult) -> LessonEntry:
     return LessonEntry(
         id=lesson.id,
         language=lesson.language,
-        title=file.title,
+        title=str(escape(file.title)),
         summary=str(inline(file.summary)),
         grades=file.grades,
         minutes=file.minutes,
         topics=tuple(dict.fromkeys(measures)),
         standards=file.standards,
-        arithmetic=file.arithmetic or "",
+        arithmetic=str(escape(file.arithmetic or "")),
     )

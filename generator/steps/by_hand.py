@@ -25,6 +25,8 @@ class ByHand:
     """Pictures and whatever else is published as it was written."""
     questions: tuple[Problem, ...] = ()
     """Problems these pages are published with."""
+    headed: frozenset[str] = frozenset()
+    """Paths of the pages that have a main heading of their own."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,11 +34,12 @@ class _Facts:
     titles: dict[str, str]
     """Of every page, by its path from the site's root."""
     questions: tuple[Problem, ...]
+    headed: frozenset[str]
 
 
 def keep_by_hand(store: Store, key: str, made: ByHand) -> None:
     """Keep what was made under a key, and forget what was made before."""
-    facts = _Facts({page.path: page.title for page in made.pages}, made.questions)
+    facts = _Facts({page.path: page.title for page in made.pages}, made.questions, made.headed)
     told: dict[str, Fact] = _adapter().dump_python(facts, mode="json")
     outputs = ((output.path, output.content) for output in (*made.pages, *made.files))
     store.keep(key, told, outputs)
@@ -60,6 +63,7 @@ def kept_by_hand(store: Store, key: str) -> ByHand | None:
         tuple(output for output in outputs if output.path in facts.titles),
         tuple(output for output in outputs if output.path not in facts.titles),
         facts.questions,
+        facts.headed,
     )
 
 

@@ -13,7 +13,7 @@ from generator.compute.result import LessonResult
 from generator.engine.pack import Fact
 from generator.present.entry import LessonEntry, lesson_entry
 from generator.present.pages.addresses import lesson_addresses
-from generator.present.presenter import moves_of
+from generator.present.pictures.figures.of_moves import moves_of
 from generator.problems import Problem
 from generator.steps.work import WorkedLesson
 

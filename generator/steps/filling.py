@@ -72,7 +72,8 @@ def other_files(site: Site, by_hand: ByHand) -> Iterator[Output]:
     yield from site.shared()
     yield from by_hand.files
     for page in by_hand.pages:
-        whole = site.page(page.path, page.title, page.content.decode())
+        headed = page.path in by_hand.headed
+        whole = site.page(page.path, page.title, page.content.decode(), headed=headed)
         yield Output(page.path, whole.encode(), page.title)
 
 

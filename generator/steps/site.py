@@ -18,7 +18,8 @@ from generator.present.languages import folder_of
 from generator.present.output import Output
 from generator.present.pages.addresses import lesson_addresses
 from generator.present.pages.page import Surround
-from generator.present.presenter import Presenter, move_pictures
+from generator.present.pictures.figures.of_moves import move_pictures
+from generator.present.presenter import Presenter
 from generator.problems import Problem
 from generator.steps.facts import media_of
 from generator.steps.lessons import KeptLesson
@@ -66,13 +67,14 @@ class Site:
         every = (entry for lesson in self.lessons for entry in lesson.facts.entries)
         return tuple(entry for entry in every if entry.language == language)
 
-    def page(self, path: str, title: str, body: str) -> str:
+    def page(self, path: str, title: str, body: str, *, headed: bool) -> str:
         """A hand-written page from its doctype to its end; the front page has the lessons below it.
 
         Args:
             path: from the site's root.
             title: of the page.
             body: HTML made of the educator's Markdown.
+            headed: whether it has a main heading of its own.
         """
         folders = self.map.folders
         language = max(folders, key=lambda one: path.startswith(folders[one]) * len(folders[one]))
@@ -83,8 +85,8 @@ class Site:
         )
         below = path.removeprefix(folders[language])
         if below == FRONT:
-            return presenter.home(entries, Markup(body))  # noqa: S704  # the educator's own Markdown
-        return presenter.prose(below, title, body)
+            return presenter.home(entries, Markup(body), headed=headed)  # noqa: S704  # the educator's own Markdown
+        return presenter.prose(below, title, body, headed=headed)
 
     def components(self, root: Path) -> Iterator[Output]:
         """For a preview: the page of all components, made of as few lessons as show every kind of stop."""

@@ -8,8 +8,8 @@ from generator.making import Surroundings
 from generator.model.library import Library
 from generator.present.assets.environment import Theme
 from generator.present.assets.later import later_files
+from generator.present.assets.shared import shared_files
 from generator.present.languages import folder_of
-from generator.present.presenter import shared_files
 from generator.present.stops.missing_parts import missing_parts
 from generator.present.words.say import Say
 from generator.problems import LessonError, Place, Problem

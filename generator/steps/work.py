@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
 
 from generator.check import check_lesson, check_site, check_words
@@ -99,7 +100,8 @@ def work_lesson(root: Path, path: str, library: Library) -> WorkedLesson:
         problems += check_words(other)
     if any(problem.weight is Weight.MUST for problem in problems):
         return WorkedLesson({}, tuple(problems))
-    others = dict(_translated(lesson, library, foreign.missing, foreign.stale))
+    missing = partial(foreign.missing, language=lesson.language)
+    others = dict(_translated(lesson, library, missing, foreign.stale))
     return WorkedLesson({lesson.language: result, **others}, tuple(problems))
 
 

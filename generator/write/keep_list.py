@@ -8,8 +8,6 @@ from functools import lru_cache
 from hashlib import blake2b
 from posixpath import relpath
 
-NAME = "keep.json"
-
 
 def keep_list(
     folder: str, title: str, own: Mapping[str, bytes], way_in: Iterable[tuple[str, int]]

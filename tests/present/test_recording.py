@@ -12,11 +12,12 @@ import pytest
 
 from generator.compute.result import LessonResult
 from generator.model.recorded import FilmedFigure, Recorded, RecordedFile
-from generator.present.pages.lesson_page import stop_views
-from generator.present.pages.page import Surround
+from generator.present.assets.environment import Theme
+from generator.present.lesson import LessonInLanguage
+from generator.present.pages.page import Build, Surround
+from generator.present.pages.page_of_lesson import Reader
 from generator.present.recording.corrections import corrected_captions, corrections
 from generator.present.recording.filmed import filmed_figures, recorded_text
-from generator.present.recording.pack import pack_pages
 from generator.present.recording.slides.order import slides
 from generator.present.recording.views import PackView, ScriptView, SlidesView
 from generator.present.words.say import Say
@@ -34,10 +35,9 @@ def surround(**site: object) -> Surround:
 
 
 def pack(result: LessonResult) -> tuple[PackView, ScriptView, SlidesView]:
-    around = surround()
-    first, second, third = (
-        page.view for page in pack_pages(result, stop_views(result, around), around)
-    )
+    lesson = LessonInLanguage(Theme(ROOT / "theme"), result, surround())
+    pages = [page.view for page in lesson.pages if page.entry.reader is Reader.EDUCATOR]
+    first, second, third = pages
     assert isinstance(first, PackView)
     assert isinstance(second, ScriptView)
     assert isinstance(third, SlidesView)
@@ -231,7 +231,7 @@ def test_the_published_site_has_the_pack_only_where_it_is_asked_for(
     wanted: bool, made: bool
 ) -> None:
     around = replace(surround(publish_recording_pack=wanted), preview=False)
-    assert around.has_recording_pack is made
+    assert (Build.FILMING in around.builds) is made
 
 
 def test_the_end_of_a_number_is_never_before_its_beginning() -> None:

@@ -11,6 +11,7 @@ import pytest
 from jinja2 import DictLoader, Environment, FileSystemLoader
 
 import generator.present.views
+from generator.present.addresses import Addresses
 from generator.present.recording import views as recording_views
 from generator.present.recording.slides import slide as slides
 from generator.present.stops.kind import Paper
@@ -52,7 +53,7 @@ def included(pattern: str, scope: Scope) -> Iterator[tuple[str, dict[str, Type]]
 
 def problems(environment: Environment, template: str, view: type) -> list[str]:
     checker = Checker(environment, included)
-    checker.check(template, {"view": view, "w": Say.__call__})
+    checker.check(template, {"view": view, "w": Say.__call__, "at": Addresses})
     return checker.problems
 
 
@@ -68,7 +69,7 @@ def test_every_template_is_looked_at() -> None:
     checker = Checker(environment, included)
     for template, views in pages().items():
         for view in views:
-            checker.check(template, {"view": view, "w": Say.__call__})
+            checker.check(template, {"view": view, "w": Say.__call__, "at": Addresses})
     there = {file.relative_to(THEME).as_posix() for file in THEME.rglob("*.html")}
     assert there - checker.templates == {"main.html"}  # MkDocs asks for it; it holds nothing
 
@@ -79,7 +80,10 @@ def test_every_template_is_looked_at() -> None:
         ("{{ view.titel }}", "LessonView has no titel"),
         ("{% for stop in view.stops %}{{ stop.head }}{% endfor %}", "StopOnPage has no head"),
         ("{% with a = view.page %}{{ a.rot }}{% endwith %}", "PageView has no rot"),
-        ("{% macro m(link) %}{{ link.hreff }}{% endmacro %}{{ m(view.notes) }}", "has no hreff"),
+        (
+            "{% macro m(link) %}{{ link.hreff }}{% endmacro %}{{ m(view.downloads[0]) }}",
+            "has no hreff",
+        ),
         ("{{ nobody }}", "nothing is called nobody"),
         ("{{ w('x', n=view.page.n) }}", "PageView has no n"),
         ("{% if view.video %}{{ view.video.sorce }}{% endif %}", "VideoView has no sorce"),

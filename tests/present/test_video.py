@@ -14,11 +14,13 @@ from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.model.captions import Cue
 from generator.model.lesson import Lesson
+from generator.present.assets.environment import Theme
+from generator.present.lesson import LessonInLanguage, ViewedPage
 from generator.present.pages.lesson_page import stop_views
 from generator.present.pages.page import Surround
-from generator.present.pages.transcript import sentences, transcript_view
+from generator.present.pages.transcript import sentences
 from generator.present.pages.video import shown_language, video_view
-from generator.present.views.video import VideoView
+from generator.present.views.video import TranscriptView, VideoView
 from generator.present.words.say import Say
 from generator.problems import Place
 from tests.project import GOOD, ROOT, library, problems, read
@@ -47,6 +49,16 @@ def lesson(folder: Path, video: str, captions: Mapping[str, str] = {}) -> Lesson
 def shown(result: LessonResult, around: Surround) -> VideoView:
     view = video_view(result, stop_views(result, around), around)
     assert view is not None
+    return view
+
+
+def viewed(result: LessonResult, around: Surround) -> tuple[ViewedPage, ...]:
+    """The lesson's pages, ready for their templates."""
+    return LessonInLanguage(Theme(ROOT / "theme"), result, around).pages
+
+
+def transcript(result: LessonResult, around: Surround) -> TranscriptView:
+    [view] = [one.view for one in viewed(result, around) if isinstance(one.view, TranscriptView)]
     return view
 
 
@@ -94,8 +106,8 @@ def test_the_page_in_another_language_finds_the_files_of_the_lesson(tmp_path: Pa
     video = f"{{elsewhere: {THERE}, captions: {{en: v.en.vtt, es: v.es.vtt}}}}"
     view = shown(lesson(tmp_path, video, captions), surround("es", "es/"))
     assert [(track.src, track.default) for track in view.tracks] == [
-        ("../../meal/v.es.vtt", True),
-        ("../../meal/v.en.vtt", False),
+        ("meal/v.es.vtt", True),
+        ("meal/v.en.vtt", False),
     ]
 
 
@@ -126,20 +138,18 @@ def test_what_is_said_stands_under_the_stop_it_leads_to(tmp_path: Path) -> None:
     video = f"{{elsewhere: {THERE}, captions: {{en: v.en.vtt}}}}"
     result = lesson(tmp_path, video, {"v.en.vtt": VTT})
     around = surround("es", "es/")
-    view = transcript_view(result, stop_views(result, around), around)
-    assert view is not None
+    view = transcript(result, around)
     assert view.language == "en"
     said = [(link.href, [(one.at, one.text) for one in lines]) for link, lines in view.parts]
     assert said == [
-        ("index.html#hello-from-larkmead", [("0:01", "Hello from Larkmead.")]),
-        ("index.html#breakfast", [("0:21", "Look closely.")]),
+        ("es/meal/index.html#hello-from-larkmead", [("0:01", "Hello from Larkmead.")]),
+        ("es/meal/index.html#breakfast", [("0:21", "Look closely.")]),
     ]
 
 
 def test_without_captions_there_is_no_page_of_them(tmp_path: Path) -> None:
     result = lesson(tmp_path, f"{{elsewhere: {THERE}}}")
-    assert transcript_view(result, stop_views(result, surround()), surround()) is None
-    assert shown(result, surround()).transcript == ""
+    assert "meal/transcript.html" not in {page.path for page in viewed(result, surround())}
 
 
 def test_what_is_said_stands_under_the_lesson_where_no_stop_has_a_time(tmp_path: Path) -> None:
@@ -147,7 +157,5 @@ def test_what_is_said_stands_under_the_lesson_where_no_stop_has_a_time(tmp_path:
     made = lesson(tmp_path, video, {"v.en.vtt": VTT})
     stops = tuple(stop for stop in made.lesson.file.stops if stop.kind == "talk")
     file = made.lesson.file.model_copy(update={"stops": stops})
-    result = replace(made, lesson=replace(made.lesson, file=file))
-    view = transcript_view(result, stop_views(result, surround()), surround())
-    assert view is not None
-    assert [(link.href, len(said)) for link, said in view.parts] == [("index.html", 2)]
+    view = transcript(replace(made, lesson=replace(made.lesson, file=file)), surround())
+    assert [(link.href, len(said)) for link, said in view.parts] == [("meal/index.html", 2)]

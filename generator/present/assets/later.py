@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
+from generator.present.assets.brought import FOLDER, brought_by
 from generator.present.assets.bundle import join_script, join_styles, sources
 from generator.present.assets.kind_files import script_entries, with_read_aloud
 from generator.present.output import Output
@@ -27,6 +28,6 @@ def later_files(theme: Path, says: Iterable[Say]) -> Iterator[Output]:
         yield Output(f"assets/{name}", join_styles(f"css/{name}", styles).encode())
     for say in says:
         for name, entry in entries.items():
-            bundle = join_script(entry, scripts, say.texts)
-            yield Output(f"assets/{name}-{say.locale}.js", bundle.encode())
+            bundle, file = join_script(entry, scripts, say.texts), f"{name}-{say.locale}.js"
+            yield Output(FOLDER + file, bundle.encode(), needs=brought_by(file, say.locale))
     yield Output(WORKER, join_script(f"js/{WORKER}", scripts).encode())

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from generator.compute.result import LessonResult
+from generator.present.pages.page import Build
+from generator.present.pages.table import START, lesson_pages
 
 
 def lesson_addresses(result: LessonResult) -> dict[str, frozenset[str] | None]:
     """Every page of a lesson in its folder; of the lesson itself the ids of its stops, of others nothing.
 
-    ``Presenter.lesson`` makes them; a test holds the two together.
+    Pages for filming are left out: whether they are published, the site can change its mind about.
     """
     lesson = result.lesson
     stops = frozenset(lesson.stop_id(index) for index in range(len(lesson.file.stops)))
-    names = ["worksheet", "answers", "practice", "notes"]
-    names += ["cards"] if result.movements else []
-    names += ["transcript"] if lesson.captions else []
-    return {"index.html": stops, **{f"{name}.html": None for name in names}}
+    pages = lesson_pages(result, frozenset({Build.PUBLISHED}))
+    return {one.name: stops if one is START else None for one in pages}

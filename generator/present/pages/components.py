@@ -26,10 +26,12 @@ def components_view(results: Iterable[LessonResult], surround: Surround) -> Comp
     """The components, in stops of the site's own lessons: one stop of each kind."""
     stops = tuple(_one_of_each(results, surround))
     say, page = surround.say, surround.page(PATH, "components")
+    placed = stops_on_page(stops, page, {})
     return ComponentsView(
-        page=page,
-        stops=stops_on_page(stops, page, {}),
+        page=replace(page, styles=page.styles + tuple(one for at in placed for one in at.styles)),
+        stops=placed,
         video=None,
+        screens=(),
         piles=tuple(blocks_view(Decimal(number), say) for number in _NUMBERS),
         tens=blocks_view(Decimal(320), say, in_tens=True),
         days=tuple(

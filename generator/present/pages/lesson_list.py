@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
+from markupsafe import Markup
+
 from generator.present.entry import LessonEntry
 from generator.present.pages.page import Surround
 from generator.present.views.home import LessonListView, ListedView
@@ -29,16 +31,17 @@ def lesson_list(
 
 def _listed(entries: Iterable[LessonEntry], surround: Surround) -> Iterator[ListedView]:
     for entry in entries:
-        href = f"{entry.id}/index.html"
-        yield ListedView(href, entry.title, "", "", *_chosen_by(entry, surround))
+        href = f"{surround.folder}{entry.id}/index.html"
+        yield ListedView(href, _safe(entry.title), "", "", *_chosen_by(entry, surround))
 
 
 def _untranslated(entries: Iterable[LessonEntry], surround: Surround) -> Iterator[ListedView]:
     """Lessons of the first language on a page of another."""
     for entry in entries:
-        href = f"{surround.root('index.html')}{entry.id}/index.html"
+        href = f"{entry.id}/index.html"
         name = surround.say.language_name(entry.language)
-        yield ListedView(href, entry.title, entry.language, name, _topic(entry, surround), "")
+        topic = _topic(entry, surround)
+        yield ListedView(href, _safe(entry.title), entry.language, name, topic, "")
 
 
 def _chosen_by(entry: LessonEntry, surround: Surround) -> tuple[str, str]:
@@ -46,7 +49,11 @@ def _chosen_by(entry: LessonEntry, surround: Surround) -> tuple[str, str]:
     known = surround.site.standards
     first = surround.say.language == surround.site.languages[0]
     says = [known[code].says if first and code in known else code for code in entry.standards]
-    return _topic(entry, surround), entry.arithmetic or " ".join(says)
+    return _topic(entry, surround), _safe(entry.arithmetic) or " ".join(says)
+
+
+def _safe(text: str) -> Markup:
+    return Markup(text)  # noqa: S704  # made safe when it was written down
 
 
 def _topic(entry: LessonEntry, surround: Surround) -> str:

@@ -9,15 +9,15 @@ from generator.compute.result import LessonResult
 from generator.model.lesson import LessonFile
 from generator.model.texts import file_texts
 from generator.present.entry import LessonEntry
+from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.open_data import open_data
 from generator.present.pages.page import Surround
-from generator.present.pages.take_home import SIZE, take_home_name
 from generator.present.pages.video import video_view
 from generator.present.recording.corrections import corrections
 from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
 from generator.present.views.lesson import LessonView, StopOnPage
-from generator.present.views.page import LinkView, PageView
+from generator.present.views.page import PageView
 from generator.present.views.stop import StopView
 from generator.present.words.care import allergen_line, care_lines
 from generator.present.words.foreign import is_marked
@@ -27,15 +27,13 @@ from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
 
 
-def lesson_view(
-    result: LessonResult, stops: tuple[StopView, ...], surround: Surround
-) -> LessonView:
+def lesson_view(told: PageInLesson) -> LessonView:
     """Everything the lesson page shows."""
+    result, stops, surround, links = told.result, told.stops, told.surround, told.links
     lesson, say = result.lesson, surround.say
     file = lesson.file
-    page = surround.page(f"{lesson.id}/index.html", file.title, file.summary)
     return LessonView(
-        page=page,
+        page=told.page,
         id=lesson.id,
         title=file.title,
         summary=inline(file.summary),
@@ -44,13 +42,15 @@ def lesson_view(
         you_need=file.you_need,
         goals=file.goals,
         video=video_view(result, stops, surround),
-        stops=stops_on_page(stops, page, corrections(result, say)),
+        stops=stops_on_page(stops, told.page, corrections(result, say)),
         player_above=not any(kind_of(stop).holds_player for stop in stops),
         open_data=open_data(result, stops, surround),
-        downloads=downloads(result, say),
-        notes=LinkView("notes.html", say("notes_title")),
-        pack=_pack(surround),
-        take_home=_take_home(lesson.id, surround),
+        downloads=links.paper,
+        screens=links.screens,
+        teachers=links.teachers,
+        pack=links.filming[0] if links.filming else None,
+        later=f"assets/later-{say.locale}.js",
+        take_home=None,
         care=care_lines(result, say),
         allergens=allergen_line(result, say),
         stamp=print_stamp(result),
@@ -59,9 +59,9 @@ def lesson_view(
 
 def stop_views(result: LessonResult, surround: Surround) -> tuple[StopView, ...]:
     """The stops in order, as any page of the lesson shows them."""
-    to_root = surround.root(f"{result.lesson.id}/index.html")
+    folder = f"{surround.folder}{result.lesson.id}/"
     found = (
-        in_lesson(index, result, surround.say, to_root)
+        in_lesson(index, result, surround.say, folder)
         for index in range(len(result.lesson.file.stops))
     )
     return tuple(kind_of(stop).view(stop) for stop in found)
@@ -80,7 +80,6 @@ def stops_on_page(
         corrections: by id of a stop.
     """
     found: list[StopOnPage] = []
-    assets, language = f"{page.root}assets/", page.language
     linked: set[str] = set()
     for stop in stops:
         kind = kind_of(stop)
@@ -89,8 +88,8 @@ def stops_on_page(
         found.append(
             StopOnPage(
                 stop=stop,
-                styles=tuple(f"{assets}{style}.css" for style in new),
-                script=f"{assets}{kind.name}-{language}.js" if kind.script == kind.name else "",
+                styles=tuple(f"assets/{style}.css" for style in new),
+                script=f"assets/{kind.name}-{page.language}.js" if kind.script == kind.name else "",
                 holds_player=kind.holds_player and not any(other.holds_player for other in found),
                 corrections=corrections.get(stop.head.id, ()),
             )
@@ -104,30 +103,6 @@ def _is_partly_foreign(result: LessonResult) -> bool:
     return any(is_marked(text) for _, text in texts) or bool(lacking_names(result))
 
 
-def _pack(surround: Surround) -> LinkView | None:
-    if not surround.has_recording_pack:
-        return None
-    return LinkView("recording/index.html", surround.say("recording_title"))
-
-
-def _take_home(lesson: str, surround: Surround) -> LinkView | None:
-    """The copy is made of the finished pages, and so is what stands in the place of its size."""
-    if surround.preview:
-        return None
-    return LinkView(take_home_name(lesson), surround.say("take_home", size=SIZE))
-
-
 def meta_line(lesson: LessonFile | LessonEntry, say: Say) -> str:
     """``Grades 3–5 · 18 minutes``."""
     return f"{grades_in_words(lesson.grades, say)} · {say('minutes', n=lesson.minutes)}"
-
-
-def downloads(result: LessonResult, say: Say) -> tuple[LinkView, ...]:
-    """The pages for paper."""
-    cards = (LinkView("cards.html", say("cards_title")),) if result.movements else ()
-    sheets = (
-        LinkView("worksheet.html", say("worksheet_title")),
-        LinkView("answers.html", say("answers_title")),
-        LinkView("practice.html", say("practice_title")),
-    )
-    return cards + sheets

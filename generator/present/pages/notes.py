@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from generator.compute.result import LessonResult
-from generator.present.pages.lesson_page import downloads, meta_line
+from generator.present.pages.in_lesson import PageInLesson
+from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.page import Surround
 from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
 from generator.present.views.notes import AnswerView, NotesView, PlanView, StopSourcesView
-from generator.present.views.page import LinkView
 from generator.present.views.stop import StopView
 from generator.present.words.care import allergen_line, care_lines
 from generator.present.words.count_truth import count_truths
@@ -19,21 +19,21 @@ from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
 
 
-def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surround) -> NotesView:
+def notes_view(told: PageInLesson) -> NotesView:
     """Everything the teaching notes show."""
+    result, stops, surround = told.result, told.stops, told.surround
     lesson, say = result.lesson, surround.say
     file = lesson.file
-    title = say("notes_title")
     return NotesView(
-        page=surround.page(f"{lesson.id}/notes.html", f"{title}: {file.title}"),
+        page=told.page,
         title=file.title,
         meta=meta_line(file, say),
-        back=LinkView("index.html", say("back_to_lesson")),
+        back=told.links.lesson,
         summary=inline(file.summary),
         goals=file.goals,
         standards=tuple((code, _standard(code, surround)) for code in file.standards),
         you_need=file.you_need,
-        plan=tuple(_plan(stop, say) for stop in stops),
+        plan=tuple(_plan(stop, told.links.lesson.href, say) for stop in stops),
         answers=tuple(_answers(result, stops, say)),
         talks=tuple(one for stop in stops for one in kind_of(stop).discussion(stop)),
         count_truth=count_truths(result, say),
@@ -52,7 +52,7 @@ def notes_view(result: LessonResult, stops: tuple[StopView, ...], surround: Surr
         allergens=allergen_line(result, say),
         sources=tuple(_sources(stops)),
         days=bool(result.days),
-        downloads=downloads(result, say),
+        downloads=told.links.paper,
         stamp=print_stamp(result),
     )
 
@@ -62,10 +62,10 @@ def _standard(code: str, surround: Surround) -> str:
     return known.says if known else ""
 
 
-def _plan(stop: StopView, say: Say) -> PlanView:
+def _plan(stop: StopView, lesson: str, say: Say) -> PlanView:
     at = stop.head.at.text if stop.head.at else ""
     does = kind_of(stop).plan(stop, say)
-    return PlanView(at, stop.head.heading, does, f"index.html#{stop.head.id}")
+    return PlanView(at, stop.head.heading, does, f"{lesson}#{stop.head.id}")
 
 
 def _answers(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> Iterator[AnswerView]:

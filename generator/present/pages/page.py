@@ -4,18 +4,33 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from enum import Enum
 
 from generator.model.site import SiteFile
 from generator.present.views.page import LanguageView, LinkView, PageView
 from generator.present.words.say import Say
 
-_NOTHING = "'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='"
-"""Hash of the empty string: the plotting library adds an empty style element and fills it by script."""
-POLICY = (
-    f"default-src 'none'; script-src 'self'; style-src 'self' {_NOTHING}; img-src 'self' data:; "
-    "media-src 'self'; connect-src 'self'; form-action 'none'; base-uri 'none'"
-)
-"""Content security policy of every published page; the preview's reload script would break it."""
+ICON = "assets/favicon.svg"
+"""The picture in a browser's tab."""
+
+
+class Build(Enum):
+    """What a site is made as; a page says in which of them it is made."""
+
+    PREVIEW = "preview"
+    """For the educator's own machine."""
+    PUBLISHED = "published"
+    FILMING = "filming"
+    """With the pages for filming: in the preview always, else where the site asks for it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """Which of the shared styles and scripts a page begins with, by their names in ``assets/``."""
+
+    styles: tuple[str, ...] = ("screen",)
+    script: str = "lesson-{locale}"
+    """Where it holds texts of the site, it is made once for each language."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,54 +49,51 @@ class Surround:
     """Whether the pages are for the educator's own machine."""
 
     def page(
-        self, path: str, title: str, description: str = "", *, paper: bool = False
+        self,
+        path: str,
+        title: str,
+        description: str = "",
+        *,
+        look: Look = Look(),  # frozen
+        searched: bool = True,
     ) -> PageView:
         """The surroundings of the page at a path in the language's folder."""
-        root = self.root(path)
-        mine = root + self.folder
         home = "index.html"
         return PageView(
             language=self.say.locale,
             title=f"{title} · {self.site.programme}" if title else self.site.programme,
             description=description,
             programme=self.site.programme,
-            root=root,
-            home=LinkView(mine + home, self.say("all_lessons"), path == home),
+            home=LinkView(self.folder + home, self.say("all_lessons"), path == home),
             links=tuple(
-                LinkView(mine + address, label, address == path) for address, label in self.links
+                LinkView(self.folder + address, label, address == path)
+                for address, label in self.links
             ),
-            languages=self._languages(path, root),
-            stylesheet=f"{root}assets/{'paper' if paper else 'screen'}.css",
-            script=f"{root}assets/paper.js"
-            if paper
-            else f"{root}assets/lesson-{self.say.locale}.js",
-            policy="" if self.preview else POLICY,
+            languages=self._languages(path),
+            styles=tuple(f"assets/{style}.css" for style in look.styles),
+            script=f"assets/{look.script.format(locale=self.say.locale)}.js",
+            searched=searched,
+            preview=self.preview,
         )
 
     @property
-    def has_recording_pack(self) -> bool:
-        """Whether pages for filming are made: in the preview always, else where the site asks for it."""
-        return self.preview or self.site.publish_recording_pack
-
-    def root(self, path: str) -> str:
-        """The site's root as seen from a page at a path in the language's folder."""
-        return "../" * (self.folder + path).count("/")
-
-    def beside(self, lesson: str, name: str) -> str:
-        """A file beside a lesson, as seen from the lesson's pages in this language."""
-        return f"{self.root(f'{lesson}/index.html')}{lesson}/{name}" if self.folder else name
+    def builds(self) -> frozenset[Build]:
+        """What the site is made as."""
+        filming = self.preview or self.site.publish_recording_pack
+        made = Build.PREVIEW if self.preview else Build.PUBLISHED
+        return frozenset({made, Build.FILMING} if filming else {made})
 
     def address(self, path: str) -> str:
         """Where a page is published; empty while the site has no address."""
         return f"{self.site.address}{self.folder}{path}" if self.site.address else ""
 
-    def _languages(self, path: str, root: str) -> tuple[LanguageView, ...]:
+    def _languages(self, path: str) -> tuple[LanguageView, ...]:
         """The same page in the other languages that have it."""
         name = path.split("/", maxsplit=1)[0]  # a lesson's folder, or the page itself
         first = self.site.languages[0]
         return tuple(
             LanguageView(
-                href=f"{root}{'' if language == first else language + '/'}{path}",
+                href=f"{'' if language == first else language + '/'}{path}",
                 label=self.say.language_name(language),
                 language=language,
             )

@@ -2,29 +2,26 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from generator.compute.practice import LARGEST, practice_problems
 from generator.compute.result import LessonResult
-from generator.present.pages.page import Surround
-from generator.present.views.page import LinkView
+from generator.present.pages.in_lesson import PageInLesson
 from generator.present.views.practice import PracticePageView, PracticeView, SizeView
+from generator.present.words.foreign import joined
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
 
 PROBLEMS_A_PAGE = 12
 
 
-def practice_view(result: LessonResult, surround: Surround) -> PracticePageView:
+def practice_view(told: PageInLesson) -> PracticePageView:
     """The practice page of a lesson."""
-    lesson, say = result.lesson, surround.say
-    title = f"{say('practice_title')}: {lesson.file.title}"
+    result, say = told.result, told.surround.say
+    lesson = result.lesson
     own = LARGEST[lesson.file.grades.band]
-    page = surround.page(f"{lesson.id}/practice.html", title)
     return PracticePageView(
-        page=replace(page, script=f"{page.root}assets/play-{page.language}.js"),
-        title=title,
-        back=LinkView("index.html", say("back_to_lesson")),
+        page=told.page,
+        title=joined(": ", (say("practice_title"), lesson.file.title)),
+        back=told.links.lesson,
         seed=lesson.id,
         sizes=tuple(
             SizeView(largest, say("practice_size", largest=say.number(largest)), largest == own)

@@ -1,4 +1,8 @@
-"""What is wrong with the lessons, shown in the preview above the last page that was right."""
+"""What is wrong with the lessons, shown in the preview below the last page that was right.
+
+A page of the preview is left open at its end (HTML lets ``</body>`` be left out), so that what is
+found wrong after it was made can follow it. It stays in sight at the foot of the window.
+"""
 
 from __future__ import annotations
 
@@ -7,14 +11,15 @@ from collections.abc import Iterable
 from markupsafe import Markup
 
 _BAND = Markup(
-    '<aside role="alert" style="padding:1rem;background:var(--plum-wash);border-bottom:3px solid var(--plum)">'
+    '<aside role="alert" style="position:sticky;bottom:0;max-height:40vh;overflow:auto;padding:1rem;'
+    'background:var(--plum-wash);border-top:3px solid var(--plum)">'
     "<b>{title}</b><ul>{problems}</ul></aside>"
 )
 _LINE = Markup("<li><code>{place}</code> {what}<br>{hint}</li>")
 
 
 def with_band(page: str, problems: Iterable[tuple[str, str, str]]) -> str:
-    """A page of the preview with problems above its content; the preview has no strict policy.
+    """A page of the preview with problems at its end; the preview has no strict policy.
 
     Args:
         page: HTML from its doctype on.
@@ -25,5 +30,5 @@ def with_band(page: str, problems: Iterable[tuple[str, str, str]]) -> str:
     )
     if not listed:
         return page
-    band = _BAND.format(title="To put right; below is the page as it was before:", problems=listed)
-    return page.replace("<body>", f"<body>{band}", 1)
+    title = "To put right; the page is as it was before:"
+    return page + _BAND.format(title=title, problems=listed)

@@ -23,14 +23,14 @@ def video_view(
     lesson, video = result.lesson, result.lesson.file.video
     if not video:
         return None
+    track = chapters_file(result, surround.say)
     return VideoView(
-        src=surround.beside(lesson.id, video.file) if video.file else "",
-        poster=surround.beside(lesson.id, video.poster) if video.poster else "",
+        src=f"{lesson.id}/{video.file}" if video.file else "",
+        poster=f"{lesson.id}/{video.poster}" if video.poster else "",
         tracks=_tracks(video, lesson.id, surround),
-        chapters_track=chapters_file(result, surround.say),
+        chapters_track=track and f"{surround.folder}{lesson.id}/{track}",
         pauses=_pauses(result),
         chapters=chapters(result, stops),
-        transcript="transcript.html" if lesson.captions else "",
         elsewhere=_elsewhere(video, surround.say),
     )
 
@@ -51,7 +51,7 @@ def _tracks(video: Video, lesson: str, surround: Surround) -> tuple[TrackView, .
     shown = shown_language(video.captions, say.language)
     return tuple(
         TrackView(
-            surround.beside(lesson, video.captions[language]),
+            f"{lesson}/{video.captions[language]}",
             language,
             say.language_name(language),
             default=language == shown,

@@ -16,8 +16,8 @@ from generator.present.words.families import MEASURE
 from generator.present.words.say import Say, digits
 
 
-def chart_view(comparison: Comparison, say: Say, to_root: str) -> ChartView:
-    """Bars for each row, to one scale; ``to_root`` is the site's root from the page, ``../``."""
+def chart_view(comparison: Comparison, say: Say, folder: str) -> ChartView:
+    """Bars for each row, to one scale; ``folder`` is where the lesson's pages stand."""
     stop = comparison.stop
     largest = max((held.shown.value for row in comparison.rows for held in row.sides), default=0)
     bars = tuple(
@@ -40,8 +40,8 @@ def chart_view(comparison: Comparison, say: Say, to_root: str) -> ChartView:
             second=stop.sides[1],
         ),
         bars=bars,
-        figure=f"{stop.id}.chart.json",
-        library=f"{to_root}assets/plotly-basic.min.js",
+        figure=f"{folder}{stop.id}.chart.json",
+        library="assets/plotly-basic.min.js",
     )
 
 

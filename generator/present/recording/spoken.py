@@ -14,6 +14,7 @@ from itertools import groupby
 from generator.compute.timeline import Span, spans
 from generator.model.lesson import Lesson
 from generator.present.recording.line_breaks import cues_of
+from generator.present.words.foreign import like
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +51,8 @@ def spoken(lesson: Lesson) -> tuple[Cue, ...]:
 
 def paragraphs(say: str) -> tuple[str, ...]:
     """The paragraphs of a script, each on one line."""
-    return tuple(" ".join(part.split()) for part in re.split(r"\n\s*\n", say) if part.strip())
+    parts = re.split(r"\n\s*\n", say)
+    return tuple(like(say, " ".join(part.split())) for part in parts if part.strip())
 
 
 @dataclass(frozen=True, slots=True)

@@ -62,7 +62,7 @@ def _view(told: StopInLesson[CompareStop]) -> CompareView:
         total=total_view(comparison, say) if asks_total or len(comparison.rows) > 1 else None,
         ask_total=asks_total,
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
-        chart=chart_view(comparison, say, told.to_root),
+        chart=chart_view(comparison, say, told.folder),
         sources=source_views(comparison, say),
     )
 

@@ -79,7 +79,7 @@ class DayView:
     sources: tuple[SourceView, ...]
     """For the teaching notes: a day has many foods, and its page links there."""
     sources_at: str
-    """Address of that part of the notes."""
+    """Path of that part of the notes."""
 
 
 def _view(told: StopInLesson[DayStop]) -> DayView:
@@ -106,7 +106,7 @@ def _view(told: StopInLesson[DayStop]) -> DayView:
         band=say("day_band", most=say.quantity(balance.even_within, Measure.ENERGY)),
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
         sources=holding_sources(day.eaten, Measure.ENERGY, say),
-        sources_at=f"notes.html#from-{told.id}",
+        sources_at=f"{told.folder}notes.html#from-{told.id}",
     )
 
 

@@ -25,8 +25,8 @@ class StopInLesson(Generic[S_co]):
     """Its place among the stops, from 0."""
     result: LessonResult
     say: Say
-    to_root: str = ""
-    """Relative address of the site's root from the page that shows it: ``../``."""
+    folder: str = ""
+    """Where its lesson's pages stand, from the site's root: ``es/soup/``."""
 
     @property
     def id(self) -> str:
@@ -50,7 +50,7 @@ class StopInLesson(Generic[S_co]):
 
 
 def in_lesson(
-    index: int, result: LessonResult, say: Say, to_root: str = ""
+    index: int, result: LessonResult, say: Say, folder: str = ""
 ) -> StopInLesson[BaseStop]:
     """The stop at an index of a lesson."""
-    return StopInLesson(result.lesson.file.stops[index], index, result, say, to_root)
+    return StopInLesson(result.lesson.file.stops[index], index, result, say, folder)

@@ -77,8 +77,8 @@ def _card(
         pace=move.pace,
         figures=tuple(Markup(figure(pose)) for pose in move.poses),  # noqa: S704  # drawn from numbers only
         seated_figures=tuple(Markup(figure(pose)) for pose in move.seated_poses),  # noqa: S704  # drawn from numbers only
-        pictures=_pictures(counted.move_id, move.poses, told.to_root, seated=False),
-        seated_pictures=_pictures(counted.move_id, move.seated_poses, told.to_root, seated=True),
+        pictures=_pictures(counted.move_id, move.poses, seated=False),
+        seated_pictures=_pictures(counted.move_id, move.seated_poses, seated=True),
         for_stop=compare.title or say("stop_compare"),
         row=say("card_row", number=place),
         division=division(counted.row.gap, count, say),
@@ -86,10 +86,9 @@ def _card(
     )
 
 
-def _pictures(move: str, poses: tuple[Pose, ...], to_root: str, *, seated: bool) -> tuple[str, ...]:
-    """Addresses of the poses' pictures from the lesson page."""
+def _pictures(move: str, poses: tuple[Pose, ...], *, seated: bool) -> tuple[str, ...]:
     numbers = range(1, len(poses) + 1)
-    return tuple(to_root + picture_name(move, number, seated=seated) for number in numbers)
+    return tuple(picture_name(move, number, seated=seated) for number in numbers)
 
 
 def _slides(told: StopInLesson[MoveStop]) -> tuple[Content, ...]:

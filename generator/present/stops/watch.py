@@ -12,6 +12,7 @@ from generator.present.recording.spoken import paragraphs
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Paper, StopKind, nothing
 from generator.present.views.stop import Head
+from generator.present.words.foreign import like
 from generator.present.words.prose import plain
 from generator.present.words.say import Say
 
@@ -41,7 +42,7 @@ def _slides(told: StopInLesson[WatchStop]) -> tuple[Line, ...]:
 
 
 def _last_sentence(paragraph: str) -> str:
-    return plain(re.split(r"(?<=[.?!]) ", paragraph)[-1])
+    return plain(like(paragraph, re.split(r"(?<=[.?!]) ", paragraph)[-1]))
 
 
 def _no_task(told: StopInLesson[WatchStop]) -> str:  # noqa: ARG001  # it never pauses

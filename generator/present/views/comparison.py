@@ -88,6 +88,6 @@ class ChartView:
     """What the picture shows, in a sentence."""
     bars: tuple[BarView, ...]
     figure: str
-    """Address of the interactive figure's data, relative to the page."""
+    """Path of the interactive figure's data."""
     library: str
     """Address of the script that draws it, relative to the page."""

@@ -8,7 +8,7 @@ from typing import ClassVar
 from generator.present.stops.day import DayView
 from generator.present.views.amounts import BlocksView
 from generator.present.views.lesson import StopOnPage
-from generator.present.views.page import PageView
+from generator.present.views.page import LinkView, PageView
 from generator.present.views.video import VideoView
 
 
@@ -22,6 +22,8 @@ class ComponentsView:
     """One of each kind."""
     video: VideoView | None
     """None: no lesson's video is shown here."""
+    screens: tuple[LinkView, ...]
+    """Empty, for the same reason."""
     piles: tuple[BlocksView, ...]
     tens: BlocksView
     """A number with its hundreds taken apart."""

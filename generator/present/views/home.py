@@ -47,6 +47,7 @@ class HomeView:
     template: ClassVar[str] = "home.html"
     page: PageView
     title: str
+    """Empty where the introduction has a heading of its own."""
     intro: Markup
     filters: tuple[FilterView, ...]
     lessons: tuple[LessonCardView, ...]
@@ -85,4 +86,5 @@ class ProseView:
     template: ClassVar[str] = "prose.html"
     page: PageView
     title: str
+    """Empty where the body has a heading of its own."""
     body: Markup

@@ -18,13 +18,25 @@ class StopOnPage:
 
     stop: StopView
     styles: tuple[str, ...]
-    """Addresses of styles the page begins without, at the first stop that needs them."""
+    """Styles the page begins without, at the first stop that needs them."""
     script: str
-    """Address of the script that brings its element to life once the page is shown, or empty."""
+    """The script that brings its element to life once the page is shown, or empty."""
     holds_player: bool
     """Whether the video stands here."""
     corrections: tuple[str, ...]
     """Numbers that changed after the video was made."""
+
+
+@dataclass(frozen=True, slots=True)
+class TakeHomeView:
+    """How a lesson comes along where there is no network."""
+
+    copy: LinkView
+    """The lesson as one file to unpack, with its size."""
+    keep: str
+    """The list of what to keep on the device."""
+    worker: str
+    """The script that opens what is kept."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,13 +61,17 @@ class LessonView:
     open_data: Markup
     """What the lesson is, as schema.org JSON-LD, safe inside a script block."""
     downloads: tuple[LinkView, ...]
-    """Cards, worksheet, answer key."""
-    notes: LinkView
+    """Cards, worksheet, answer key, practice."""
+    screens: tuple[LinkView, ...]
+    """What else a family reads: what is said in the video."""
+    teachers: tuple[LinkView, ...]
     """The teaching notes."""
     pack: LinkView | None
     """The recording pack, where it is made."""
-    take_home: LinkView | None
-    """The lesson as one file to unpack; none in the preview."""
+    later: str
+    """Script that brings what the page can wait for."""
+    take_home: TakeHomeView | None
+    """The ways to have the lesson without a network; none in the preview, and none in a copy."""
     care: tuple[str, ...]
     allergens: str
     """``Foods shown contain wheat and milk.``, or empty."""

@@ -33,7 +33,7 @@ class MoveCardView:
     """Line figures of the move."""
     seated_figures: tuple[Markup, ...]
     pictures: tuple[str, ...]
-    """Addresses of the figures as files, for pages that should stay small."""
+    """Paths of the figures as files, for pages that should stay small."""
     seated_pictures: tuple[str, ...]
     for_stop: str
     """Heading of the comparison; a card that is cut out names its stop and no food."""

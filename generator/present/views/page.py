@@ -3,6 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import ClassVar, Protocol
+
+
+class View(Protocol):
+    """What a template is filled with."""
+
+    template: ClassVar[str]
+    """Its path below the theme."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -10,7 +18,7 @@ class LinkView:
     """A link on the page."""
 
     href: str
-    """Relative to the page, so that the site opens from a folder."""
+    """Path from the site's root, or a place on the page, or another site; ``at.link`` makes it an address."""
     label: str
     here: bool = False
     """Whether it leads to the page it stands on."""
@@ -29,21 +37,22 @@ class LanguageView:
 
 @dataclass(frozen=True, slots=True)
 class PageView:
-    """What every page has around its content."""
+    """What every page has around its content; files by their paths from the site's root."""
 
     language: str
     title: str
     """For the title bar: the page and the programme."""
     description: str
     programme: str
-    root: str
-    """Relative address of the site's front page folder: empty or ``../`` so many times."""
     home: LinkView
     links: tuple[LinkView, ...]
     """Pages for everyone: teachers, sources, care and privacy."""
     languages: tuple[LanguageView, ...]
     """The same page in the other languages that have it."""
-    stylesheet: str
+    styles: tuple[str, ...]
+    """Styles it begins with."""
     script: str
-    policy: str
-    """Content security policy, or empty in the preview."""
+    searched: bool
+    """Whether search engines may list it."""
+    preview: bool
+    """Whether it is for the educator's own machine; what is wrong may then follow at its end."""

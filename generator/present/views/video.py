@@ -25,7 +25,7 @@ class ChapterView:
     label: str
     """Heading of the stop."""
     href: str
-    """Address of the stop on the page."""
+    """Place of the stop on the page: ``#lunch``."""
     at: str
     """``0:41``: where the part begins."""
     start: float
@@ -49,17 +49,15 @@ class VideoView:
     """The recording."""
 
     src: str
-    """Address of the file, or empty where only another site shows it."""
+    """Path of the file, or empty where only another site shows it."""
     poster: str
-    """Address of a still, or empty."""
+    """Path of a still, or empty."""
     tracks: tuple[TrackView, ...]
     chapters_track: str
-    """Address of the chapters as WebVTT, or empty."""
+    """Path of the chapters as WebVTT, or empty."""
     pauses: tuple[tuple[str, str], ...]
     """Seconds and the stop each pause belongs to."""
     chapters: tuple[ChapterView, ...]
-    transcript: str
-    """Address of the page with what is said, or empty where there are no captions."""
     elsewhere: ElsewhereView | None
 
 

@@ -1,63 +1,111 @@
 """Texts that are not in the page's language, marked for eye and ear until they are translated.
 
-The marks are characters of the private use area, set around a text before it goes through
-Markdown, templates and escaping, and turned into elements when the page is whole. Inside a tag
-or a script, where no element can stand, they are taken out.
+Such a text is a string like any other, and knows besides how it stands in a page: in an element of
+its own. What only wants its words takes it for the string it is; a template that writes it between
+tags gets the element, because templates ask every text how it is written in HTML. Inside a tag no
+element can stand: there a template says ``| unmarked``.
 """
 
 from __future__ import annotations
 
-import re
+from collections.abc import Iterable, Mapping
+from typing import Self
+
+from markupsafe import Markup
 
 from generator.model.wording import FALLBACK
 
-_MISSING, _STALE, _OF_LIBRARY, _END = "\ue000", "\ue001", "\ue003", "\ue002"
-_ANY = re.compile(f"[{_MISSING}{_STALE}{_OF_LIBRARY}{_END}]")
-_TAG_OR_SCRIPT = re.compile(r"(<script\b.*?</script>|<title>.*?</title>|<[^>]*>)", re.DOTALL)
+_END = Markup("</span>")
 
 
-def missing(original: str) -> str:
+class Marked(str):
+    """A text of which at least a part is foreign."""
+
+    __slots__ = ("_html",)
+    _html: Markup
+
+    def __new__(cls, text: str, html: Markup) -> Self:
+        """A text, and the same with elements in it."""
+        made = super().__new__(cls, text)
+        made._html = html
+        return made
+
+    def __reduce__(self) -> tuple[type[Marked], tuple[str, Markup]]:
+        """What a copy in another process is made from."""
+        return Marked, (str(self), self._html)
+
+    def __html__(self) -> Markup:
+        """How it stands in a page."""
+        return self._html
+
+
+class Foreign(Marked):
+    """A text that is foreign from beginning to end."""
+
+    __slots__ = ("opening",)
+    opening: Markup
+
+    def __new__(cls, text: str, opening: Markup) -> Self:
+        """A text, and the tag that begins its element."""
+        made = super().__new__(cls, text, opening + text + _END)
+        made.opening = opening
+        return made
+
+    def __reduce__(self) -> tuple[type[Marked], tuple[str, Markup]]:
+        """What a copy in another process is made from."""
+        return Foreign, (str(self), self.opening)
+
+    def around(self, html: Markup) -> Markup:
+        """Its element around what Markdown made of it."""
+        return self.opening + html + _END
+
+
+def missing(original: str, language: str) -> Foreign:
     """A text of the lesson's own language, where a translation is missing."""
-    return f"{_MISSING}{original}{_END}"
+    return Foreign(original, Markup('<span lang="{}" class="untranslated">').format(language))
 
 
-def stale(translation: str) -> str:
+def stale(translation: str) -> Foreign:
     """A translation whose original has changed."""
-    return f"{_STALE}{translation}{_END}"
+    return Foreign(translation, Markup('<span class="untranslated">'))
 
 
-def of_library(text: str) -> str:
+def of_library(text: str) -> Foreign:
     """A name of the library, in the language it always has."""
-    return f"{_OF_LIBRARY}{text}{_END}"
+    return missing(text, FALLBACK)
 
 
 def is_marked(text: str) -> bool:
-    """Whether a text, or a part of it, is marked."""
-    return bool(_ANY.search(text))
+    """Whether a text, or a part of it, is foreign."""
+    return isinstance(text, Marked)
 
 
-def without_marks(text: str) -> str:
-    """A text for where no element can stand."""
-    return _ANY.sub("", text)
+def joined(separator: str, parts: Iterable[str]) -> str:
+    """Texts one after the other; foreign ones stay marked."""
+    texts = tuple(parts)
+    plain = separator.join(texts)
+    if not any(map(is_marked, texts)):
+        return plain
+    return Marked(plain, Markup.escape(separator).join(texts))
 
 
-def settle(page: str, language: str) -> str:
-    """A whole page with elements in the place of marks.
+def filled(pattern: str, values: Mapping[str, object]) -> str:
+    """A text with values in its places; foreign ones stay marked.
 
-    Args:
-        page: HTML.
-        language: of the texts that are missing in the page's own.
+    Raises:
+        KeyError: there is no value for one of its places.
     """
-    if not is_marked(page):
-        return page
-    parts = _TAG_OR_SCRIPT.split(page)
-    return "".join(
-        without_marks(part) if index % 2 else _elements(part, language)
-        for index, part in enumerate(parts)
-    )
+    plain = pattern.format(**values)
+    if not any(isinstance(value, Marked) for value in values.values()):
+        return plain
+    return Marked(plain, Markup.escape(pattern).format(**values))
 
 
-def _elements(text: str, language: str) -> str:
-    opened = text.replace(_MISSING, f'<span lang="{language}" class="untranslated">')
-    opened = opened.replace(_OF_LIBRARY, f'<span lang="{FALLBACK}" class="untranslated">')
-    return opened.replace(_STALE, '<span class="untranslated">').replace(_END, "</span>")
+def like(text: str, made: str) -> str:
+    """What was made of a text, marked as the text is that it was made of."""
+    return Foreign(made, text.opening) if isinstance(text, Foreign) else made
+
+
+def unmarked(text: str) -> str:
+    """A text for inside a tag, where no element can stand."""
+    return str(text) if isinstance(text, Marked) else text

@@ -13,11 +13,10 @@ def move_text(move: Move, say: Say) -> MoveText:
     text = found.words
     if not found.foreign:
         return text
-    first, second, third = (of_library(step) for step in text.steps)
-    return MoveText(
-        name=of_library(text.name),
-        count_is=of_library(text.count_is),
-        steps=(first, second, third),
-        seated=of_library(text.seated),
-        care=of_library(text.care),
-    )
+    marked = {
+        "steps": tuple(map(of_library, text.steps)),
+        **{
+            name: of_library(getattr(text, name)) for name in ("name", "count_is", "seated", "care")
+        },
+    }
+    return text.model_copy(update=marked)  # making it anew would take the marks off

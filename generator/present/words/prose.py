@@ -8,12 +8,15 @@ from functools import cache
 from markdown_it import MarkdownIt
 from markupsafe import Markup
 
+from generator.present.words.foreign import Foreign, like
+
 _MARKS = re.compile(r"[*_`]+|\[([^\]]*)\]\([^)]*\)")
 
 
 def inline(text: str) -> Markup:
     """One line of prose: emphasis, code and links, no blocks."""
-    return Markup(_parser().renderInline(text.strip()))  # noqa: S704  # the parser escapes all HTML
+    html = Markup(_parser().renderInline(text.strip()))  # noqa: S704  # the parser escapes all HTML
+    return text.around(html) if isinstance(text, Foreign) else html
 
 
 def blocks(text: str) -> Markup:
@@ -23,7 +26,8 @@ def blocks(text: str) -> Markup:
 
 def plain(text: str) -> str:
     """A text without its Markdown marks, its apostrophes rounded: for slides."""
-    return " ".join(_MARKS.sub(lambda found: found[1] or "", text).replace("'", "’").split())
+    words = _MARKS.sub(lambda found: found[1] or "", text).replace("'", "’").split()
+    return like(text, " ".join(words))
 
 
 @cache

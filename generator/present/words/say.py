@@ -12,6 +12,7 @@ from babel.numbers import format_decimal
 from generator.compute.rounding import to_places
 from generator.model.measure import Measure
 from generator.model.words import Words
+from generator.present.words.foreign import filled, joined, like
 
 _GROUPS_FROM_FIVE_DIGITS = {"es", "es-ES"}
 """Languages that write 1420 but 14.200: CLDR's minimum grouping digits, which babel does not carry."""
@@ -42,7 +43,7 @@ class Say:
         text = self._plain.get(key)
         if text is None:
             text = self._form(self._words.forms(key), values["n"])
-        return text.format(**values) if values else text
+        return filled(text, values) if values else text
 
     def number(self, value: Decimal | int) -> str:
         """``1,420`` or ``2.5``, by CLDR."""
@@ -60,14 +61,14 @@ class Say:
     def listed(self, parts: tuple[str, ...]) -> str:
         """``a``, ``a and b``, ``a, b and c``."""
         if len(parts) < 2:
-            return "".join(parts)
-        return self("list_and", most=", ".join(parts[:-1]), last=parts[-1])
+            return joined("", parts)
+        return self("list_and", most=joined(", ", parts[:-1]), last=parts[-1])
 
     def inside(self, name: str) -> str:
         """A food's name inside a sentence: ``apple``, yet ``French toast``."""
         if name.split(maxsplit=1)[0] in self._plain["capital_names"].split():
             return name
-        return name[:1].lower() + name[1:]
+        return like(name, name[:1].lower() + name[1:])
 
     def language_name(self, language: str) -> str:
         """What a language calls itself: our word for it, else CLDR's, else its tag.

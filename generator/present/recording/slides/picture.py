@@ -11,7 +11,6 @@ import typst
 
 from generator.present.pictures.colours import LIGHT
 from generator.present.recording.slides.slide import Slide
-from generator.present.words.foreign import without_marks
 
 
 def pictures(slides: Sequence[Slide], theme: Path) -> tuple[bytes, ...]:
@@ -33,7 +32,7 @@ def pictures(slides: Sequence[Slide], theme: Path) -> tuple[bytes, ...]:
         format="png",
         ppi=54,  # the page is 1280 points wide
         sys_inputs={
-            "slides": without_marks(json.dumps(entries, ensure_ascii=False)),
+            "slides": json.dumps(entries, ensure_ascii=False),
             "colours": json.dumps(asdict(LIGHT)),
         },
         ignore_system_fonts=True,

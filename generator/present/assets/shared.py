@@ -1,0 +1,38 @@
+"""Styles, scripts and pictures that the pages of all languages and lessons share."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+from generator.present.assets.bundle import join_script, join_styles, sources
+from generator.present.assets.kind_files import (
+    style_entries,
+    with_paper_styles,
+)
+from generator.present.output import Output
+
+_STYLES = ("screen", "reading", "paper")
+_SCRIPTS = ("paper",)
+"""Entries of theme/css/ and theme/js/, each joined into one file with all it imports; the kinds of stop name more."""
+
+
+def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
+    """Styles, scripts and pictures that the pages of all languages share.
+
+    Args:
+        folder: the theme's.
+        recording: whether there are pages for filming, which have a style and a script of their own.
+    """
+    styles, scripts = with_paper_styles(sources(folder, "css")), sources(folder, "js")
+    own = ("recording",) if recording else ()
+    entries = {name: f"css/{name}.css" for name in (*_STYLES, *own)} | style_entries(styles)
+    for name, entry in entries.items():
+        yield Output(f"assets/{name}.css", join_styles(entry, styles).encode())
+    for name in (*_SCRIPTS, *own):
+        yield Output(f"assets/{name}.js", join_script(f"js/{name}.js", scripts).encode())
+    vendor = folder / "vendor" / "plotly"
+    yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
+    yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())
+    for picture in sorted((folder / "img").glob("*.svg")):
+        yield Output(f"assets/{picture.name}", picture.read_bytes())

@@ -1,0 +1,38 @@
+"""A page in its lesson: all that its view is made from, the links to its sisters among it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from generator.compute.result import LessonResult
+from generator.present.pages.page import Surround
+from generator.present.views.page import LinkView, PageView
+from generator.present.views.stop import StopView
+
+
+@dataclass(frozen=True, slots=True)
+class LessonLinks:
+    """The pages a lesson has, as its other pages link to them."""
+
+    lesson: LinkView
+    """The way back to the lesson's own page."""
+    paper: tuple[LinkView, ...]
+    """What can be printed."""
+    screens: tuple[LinkView, ...]
+    """What else a family reads on the screen."""
+    teachers: tuple[LinkView, ...]
+    filming: tuple[LinkView, ...]
+    """The recording pack, its first page first; empty where it is not made."""
+
+
+@dataclass(frozen=True, slots=True)
+class PageInLesson:
+    """One page of a lesson before it is made."""
+
+    result: LessonResult
+    stops: tuple[StopView, ...]
+    """As any page of the lesson shows them."""
+    surround: Surround
+    page: PageView
+    """What stands around its content."""
+    links: LessonLinks

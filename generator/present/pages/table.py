@@ -1,0 +1,228 @@
+"""Every page of a lesson, one entry each: links, copies, lists of what to keep and the notes read this."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from generator.compute.result import LessonResult
+from generator.present.pages.in_lesson import LessonLinks
+from generator.present.pages.lesson_page import lesson_view
+from generator.present.pages.notes import notes_view
+from generator.present.pages.page import Build, Look, Surround
+from generator.present.pages.page_of_lesson import LessonPage, Reader
+from generator.present.pages.paper import answers_view, cards_view, worksheet_view
+from generator.present.pages.practice import practice_view
+from generator.present.pages.transcript import transcript_view
+from generator.present.recording.pack import pack_view, script_view, slides_view
+from generator.present.views.page import LinkView, PageView
+
+_ALWAYS = frozenset({Build.PREVIEW, Build.PUBLISHED})
+_FILMING = frozenset({Build.FILMING})
+_READING = Look(("screen", "reading"))
+_PAPER = Look(("paper",), "paper")
+_PRACTICE = Look(("screen", "play"), "play-{locale}")
+_PACK = Look(("recording",), "recording")
+
+
+def _every(_: LessonResult) -> bool:
+    return True
+
+
+def _with_moves(result: LessonResult) -> bool:
+    return bool(result.movements)
+
+
+def _with_captions(result: LessonResult) -> bool:
+    return bool(result.lesson.captions)
+
+
+# fmt: off  # the same on the same line of every entry
+PAGES: tuple[LessonPage, ...] = (
+    LessonPage(
+        name="index.html",
+        view=lesson_view,
+        has=_every,
+        title="",
+        link="back_to_lesson",
+        look=Look(),
+        reader=Reader.FAMILY,
+        printed=False,
+        searched=True,
+        builds=_ALWAYS,
+        in_copy=True,
+        offline=True,
+    ),
+    LessonPage(
+        name="cards.html",
+        view=cards_view,
+        has=_with_moves,
+        title="cards_title",
+        link="cards_title",
+        look=_PAPER,
+        reader=Reader.FAMILY,
+        printed=True,
+        searched=True,
+        builds=_ALWAYS,
+        in_copy=True,
+        offline=True,
+    ),
+    LessonPage(
+        name="worksheet.html",
+        view=worksheet_view,
+        has=_every,
+        title="worksheet_title",
+        link="worksheet_title",
+        look=_PAPER,
+        reader=Reader.FAMILY,
+        printed=True,
+        searched=True,
+        builds=_ALWAYS,
+        in_copy=True,
+        offline=True,
+    ),
+    LessonPage(
+        name="answers.html",
+        view=answers_view,
+        has=_every,
+        title="answers_title",
+        link="answers_title",
+        look=_PAPER,
+        reader=Reader.FAMILY,
+        printed=True,
+        searched=True,
+        builds=_ALWAYS,
+        in_copy=True,
+        offline=True,
+    ),
+    LessonPage(
+        name="practice.html",
+        view=practice_view,
+        has=_every,
+        title="practice_title",
+        link="practice_title",
+        look=_PRACTICE,
+        reader=Reader.FAMILY,
+        printed=True,
+        searched=True,
+        builds=_ALWAYS,
+        in_copy=True,
+        offline=True,
+    ),
+    LessonPage(
+        name="transcript.html",
+        view=transcript_view,
+        has=_with_captions,
+        title="transcript_title",
+        link="transcript_link",
+        look=_READING,
+        reader=Reader.FAMILY,
+        printed=False,
+        searched=True,
+        builds=_ALWAYS,
+        in_copy=True,
+        offline=True,
+    ),
+    LessonPage(
+        name="notes.html",
+        view=notes_view,
+        has=_every,
+        title="notes_title",
+        link="notes_title",
+        look=_READING,
+        reader=Reader.TEACHER,
+        printed=False,
+        searched=True,
+        builds=_ALWAYS,
+        in_copy=True,
+        offline=True,
+    ),
+    LessonPage(
+        name="recording/index.html",
+        view=pack_view,
+        has=_every,
+        title="recording_title",
+        link="recording_title",
+        look=_PACK,
+        reader=Reader.EDUCATOR,
+        printed=False,
+        searched=False,
+        builds=_FILMING,
+        in_copy=False,
+        offline=False,
+    ),
+    LessonPage(
+        name="recording/script.html",
+        view=script_view,
+        has=_every,
+        title="recording_script",
+        link="recording_script",
+        look=_PACK,
+        reader=Reader.EDUCATOR,
+        printed=False,
+        searched=False,
+        builds=_FILMING,
+        in_copy=False,
+        offline=False,
+    ),
+    LessonPage(
+        name="recording/slides.html",
+        view=slides_view,
+        has=_every,
+        title="recording_slides",
+        link="recording_slides",
+        look=_PACK,
+        reader=Reader.EDUCATOR,
+        printed=False,
+        searched=False,
+        builds=_FILMING,
+        in_copy=False,
+        offline=False,
+    ),
+)
+# fmt: on
+START = PAGES[0]
+"""The lesson itself."""
+
+
+def lesson_pages(result: LessonResult, builds: frozenset[Build]) -> tuple[LessonPage, ...]:
+    """The pages a lesson has where these builds are made."""
+    return tuple(one for one in PAGES if one.builds & builds and one.has(result))
+
+
+def page_path(one: LessonPage, result: LessonResult, surround: Surround) -> str:
+    """Where a page of a lesson stands, from the site's root."""
+    return f"{surround.folder}{result.lesson.id}/{one.name}"
+
+
+def lesson_links(result: LessonResult, surround: Surround) -> LessonLinks:
+    """The pages of a lesson as its other pages link to them."""
+    pages = lesson_pages(result, surround.builds)
+
+    def links(reader: Reader, *, printed: bool) -> tuple[LinkView, ...]:
+        return tuple(
+            LinkView(page_path(one, result, surround), surround.say(one.link))
+            for one in pages
+            if one.reader is reader and one.printed is printed and one is not START
+        )
+
+    return LessonLinks(
+        lesson=LinkView(page_path(START, result, surround), surround.say(START.link)),
+        paper=links(Reader.FAMILY, printed=True),
+        screens=links(Reader.FAMILY, printed=False),
+        teachers=links(Reader.TEACHER, printed=False) + links(Reader.TEACHER, printed=True),
+        filming=links(Reader.EDUCATOR, printed=False) + links(Reader.EDUCATOR, printed=True),
+    )
+
+
+def page_around(one: LessonPage, result: LessonResult, surround: Surround) -> PageView:
+    """What stands around the content of a lesson's page."""
+    lesson, file = result.lesson, result.lesson.file
+    page = surround.page(
+        f"{lesson.id}/{one.name}",
+        f"{surround.say(one.title)}: {file.title}" if one.title else file.title,
+        "" if one.title else file.summary,
+        look=one.look,
+        searched=one.searched,
+    )
+    # The educator films in the language she works in, and the pack's style has no room for others.
+    return replace(page, languages=()) if one.reader is Reader.EDUCATOR else page

@@ -1,0 +1,27 @@
+"""The figures of the moves that lessons ask for, each in a file of its own."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+
+from generator.compute.result import LessonResult
+from generator.model.move import Move
+from generator.present.output import Output
+from generator.present.pictures.figures.file import picture_file, picture_name
+
+
+def move_pictures(moves: Mapping[str, Move]) -> Iterator[Output]:
+    """The figures of moves, by their ids."""
+    for name, move in moves.items():
+        for seated, poses in ((False, move.poses), (True, move.seated_poses)):
+            for number, pose in enumerate(poses, 1):
+                path = picture_name(name, number, seated=seated)
+                yield Output(path, picture_file(pose).encode())
+
+
+def moves_of(results: Iterable[LessonResult]) -> dict[str, Move]:
+    """Every move that a lesson asks for."""
+    counted = [
+        one for result in results for move in result.movements.values() for one in move.counts
+    ]
+    return {one.move_id: one.move for one in counted}
