@@ -100,4 +100,4 @@ def test_a_day_of_a_child_is_refused_with_its_place(
 def test_the_foods_of_a_day_count_for_the_line_about_allergens(project: Path) -> None:
     """Milk is one of the nine major allergens (FALCPA 2004, FASTER Act 2021)."""
     page = next(one for one in outputs(project) if one.path == "a-day/index.html")
-    assert "Foods in this lesson can hold milk." in page.content.decode()
+    assert "Foods in this lesson contain milk." in page.content.decode()
