@@ -50,6 +50,16 @@ def test_every_move_of_the_library_fits_its_card(page: Page, made: Callable[[int
     assert page.evaluate(CUT_OFF) == []
 
 
+def test_every_card_of_the_demo_fits(page: Page, built_site: Path) -> None:
+    """Headings of stops and Spanish texts are longer than those of the lesson of every move."""
+    sheets = sorted(built_site.glob("**/cards.html"))
+    assert sheets
+    for sheet in sheets:
+        page.goto(sheet.as_uri())
+        page.emulate_media(media="print")
+        assert page.evaluate(CUT_OFF) == [], sheet
+
+
 def test_the_count_is_the_largest_thing_on_a_card(page: Page, made: Callable[[int], Path]) -> None:
     page.goto(f"{made(4).as_uri()}/cards.html")
     page.emulate_media(media="print")
