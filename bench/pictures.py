@@ -15,7 +15,7 @@ from playwright.sync_api import Browser, Page
 ROOT = Path(__file__).parents[1]
 sys.path.insert(0, str(ROOT))
 
-from bench.measures import launched  # noqa: E402  # run as a file, beside tests/
+from bench.measuring.browser import launched  # noqa: E402  # run as a file, beside tests/
 from tests.local_server import serving  # noqa: E402
 from tests.site_project import build_project, copy_project  # noqa: E402
 
