@@ -16,8 +16,8 @@ from pathlib import Path
 from generator.problems import LessonError, Place, Problem
 
 FOODS = "site_data/foods.yaml"
-_ENTRY = re.compile(r"(?P<indent> +)(?P<id>[\w-]+):\s*(?:#.*)?$")
-_GROUP = re.compile(r"\s+group:\s*[\"']?(?P<group>[^\"'#]+?)[\"']?\s*(?:#.*)?$")
+_ENTRY = re.compile(r"( +)([\w-]+):\s*(?:#.*)?$")
+_GROUP = re.compile(r"\s+group:\s*[\"']?([^\"'#]+?)[\"']?\s*(?:#.*)?$")
 
 
 def change_foods(root: Path, change: Callable[[str], str], check: Callable[[Path], object]) -> None:
@@ -98,12 +98,12 @@ def _entries(lines: list[str]) -> Iterator[_Entry]:
             last = number
             break
         found = _ENTRY.match(line)
-        if found and (not starts or found["indent"] == starts[0][2]):
-            starts.append((number, found["id"], found["indent"]))
+        if found and (not starts or found[1] == starts[0][2]):
+            starts.append((number, found[2], found[1]))
     limits = [*(start for start, _, _ in starts[1:]), last]
     for (start, id_, indent), limit in zip(starts, limits, strict=False):
         end = _end(lines, start, limit, len(indent))
-        group = next((m["group"] for line in lines[start:end] if (m := _GROUP.match(line))), "")
+        group = next((m[1] for line in lines[start:end] if (m := _GROUP.match(line))), "")
         yield _Entry(id_, group, indent, start, end)
 
 
