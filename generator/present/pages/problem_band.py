@@ -31,4 +31,4 @@ def with_band(page: str, problems: Iterable[tuple[str, str, str]]) -> str:
     if not listed:
         return page
     title = "To put right; the page is as it was before:"
-    return page + _BAND.format(title=title, problems=listed)
+    return page + str(_BAND.format(title=title, problems=listed))  # Markup would escape the page
