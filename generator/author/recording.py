@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from generator.author.recorded_text import recorded_text
 from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
-from generator.present.recording.filmed import filmed_figures, recorded_text
+from generator.present.recording.filmed import filmed_figures
 from generator.present.recording.rehearsal import rehearsal
 from generator.present.words.say import Say
 from generator.problems import LessonError

@@ -5,7 +5,6 @@ from __future__ import annotations
 from pathlib import Path
 
 from generator.author.trace_text import trace_json, trace_lines
-from generator.compute.trace import trace
 from generator.steps.work import work
 
 
@@ -15,5 +14,5 @@ def trace_text(root: Path, lesson: str, *, as_json: bool) -> str:
     Raises:
         LessonError: as ``work``.
     """
-    figures = trace(work(root, lesson).results[0])
+    figures = work(root, lesson).results[0].figures
     return trace_json(figures) if as_json else "\n".join(trace_lines(figures))

@@ -1,11 +1,12 @@
-"""A trace as lines to read, and as JSON for another program."""
+"""A trace as lines to read, and as JSON for another program: the ledger with its steps in words."""
 
 from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Iterator
 
-from generator.compute.trace import Figure
+from generator.author.step_words import step_words
+from generator.compute.figure import Figure
 
 
 def trace_lines(figures: Iterable[Figure]) -> Iterator[str]:
@@ -13,7 +14,8 @@ def trace_lines(figures: Iterable[Figure]) -> Iterator[str]:
     for figure in figures:
         yield f"{figure.id}: {figure.value} {figure.unit}"
         for step in figure.steps:
-            yield f"    {step.what}: {step.says}"
+            what, says = step_words(step)
+            yield f"    {what}: {says}"
 
 
 def trace_json(figures: Iterable[Figure]) -> str:
@@ -22,11 +24,17 @@ def trace_json(figures: Iterable[Figure]) -> str:
 
 
 def _data(figure: Figure) -> dict[str, object]:
-    steps = [{"what": step.what, "says": step.says} for step in figure.steps]
+    words = map(step_words, figure.steps)
     return {
         "id": figure.id,
+        "kind": figure.kind.value,
         "value": str(figure.value),
-        "unit": figure.unit,
+        "unit": figure.unit.value,
         "exact": str(figure.exact),
-        "steps": steps,
+        "stop": figure.stop,
+        "row": figure.row,
+        "side": figure.side,
+        "foods": [held.id for held in figure.foods],
+        "move": figure.move,
+        "steps": [{"what": what, "says": says} for what, says in words],
     }

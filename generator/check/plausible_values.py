@@ -6,9 +6,12 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from generator.check.rule import rule
+from generator.compute.figure import Figure
+from generator.compute.holding import Holding
 from generator.compute.plausible import most_possible, two_days_worth
-from generator.compute.result import Holding, LessonResult
+from generator.compute.result import LessonResult
 from generator.model.amount import parse_amount
+from generator.model.figure import FigureKind
 from generator.model.measure import Measure
 from generator.model.places import Path
 from generator.problems import Place, Problem, Weight
@@ -21,22 +24,21 @@ def plausible_values(result: LessonResult) -> Iterator[Problem]:
     Where the weight is known, a value over what the weight can hold must be put right; where it
     is not, more than two days' worth in one item is questioned.
     """
-    for index, stop in enumerate(result.lesson.file.stops):
-        for path, held, measure in _holdings(result, result.lesson.stop_id(index)):
+    for figure in result.figures:
+        for held in figure.foods if figure.kind is FigureKind.HOLDS else ():
             if held.item.value is not None:
-                place = result.lesson.places.at("stops", index, stop.kind, *path, "value")
-                yield from _problems(place, held, measure)
+                yield from _problems(_place(figure, result), held, figure.measure)
 
 
-def _holdings(result: LessonResult, stop_id: str) -> Iterator[tuple[Path, Holding, Measure]]:
-    """Every food of a compare or day stop, with its path in the stop."""
-    if comparison := result.comparisons.get(stop_id):
-        for row, both in enumerate(comparison.rows):
-            for side, held in enumerate(both.sides):
-                yield ("rows", row, "foods", side), held, comparison.stop.measure
-    if day := result.days.get(stop_id):
-        for number, held in enumerate(day.eaten):
-            yield ("ate", number), held, Measure.ENERGY
+def _place(figure: Figure, result: LessonResult) -> Place:
+    """Where the value of a food is written."""
+    at, ids = next((at, ids) for at, ids in enumerate(result.lesson.ids) if ids.stop == figure.stop)
+    number = ids.parts.index(figure.row)
+    path: Path = ("ate", number)
+    if figure.side is not None:
+        path = ("rows", number, "foods", figure.side)
+    kind = result.lesson.file.stops[at].kind
+    return result.lesson.places.at("stops", at, kind, *path, "value")
 
 
 def _problems(place: Place, held: Holding, measure: Measure) -> Iterator[Problem]:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from generator.compute.result import Holding, LessonResult
+from generator.compute.holding import Holding
+from generator.compute.result import LessonResult
 from generator.model.places import Path
 
 
@@ -30,18 +31,10 @@ def lacking_names(result: LessonResult, language: str | None = None) -> tuple[La
     """
     wanted = language or result.lesson.language
     found = [
-        *(name for held in _holdings(result) for name in _of_food(held, wanted)),
+        *(name for held in result.holdings for name in _of_food(held, wanted)),
         *_of_moves(result, wanted),
     ]
     return tuple(dict.fromkeys(found))
-
-
-def _holdings(result: LessonResult) -> Iterator[Holding]:
-    for comparison in result.comparisons.values():
-        for row in comparison.rows:
-            yield from row.sides
-    for day in result.days.values():
-        yield from day.eaten
 
 
 def _of_food(held: Holding, language: str) -> Iterator[LackingName]:

@@ -4,45 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from fractions import Fraction
+from decimal import Decimal
 
 from generator.compute.count import Count
 from generator.compute.day import DayBalance
 from generator.compute.energy_needs import EnergyNeed
+from generator.compute.figure import Figure
 from generator.compute.gap import Gap
-from generator.compute.label import Shown
+from generator.compute.holding import Holding
+from generator.compute.move_minutes import MoveMinutes
 from generator.compute.reference_bodies import Body
-from generator.model.food import Food, Serving
+from generator.model.figure import FigureKind
 from generator.model.lesson import Lesson
 from generator.model.move import Move
-from generator.model.stops.compare import CompareStop, Item
+from generator.model.stops.compare import CompareStop
 from generator.model.stops.day import DayStop
 from generator.model.stops.move import MoveStop
-from generator.model.wording import Wording
-
-
-@dataclass(frozen=True, slots=True)
-class Holding:
-    """What one side of a row holds."""
-
-    item: Item
-    """As the lesson names it."""
-    food: Food | None
-    """The record, or nothing for a value of its own."""
-    serving: Serving | None
-    """The amount weighed, or nothing for a value of its own."""
-    per_100g: Fraction | None
-    """The record's value for 100 g, in the measure's unit."""
-    shown: Shown
-
-    def name(self, language: str) -> Wording[str]:
-        """What the food is called in a language: the lesson's own wording, else the library's name.
-
-        A lesson's wording is in the lesson's language; ``in_language`` has put another in its place.
-        """
-        if self.item.name:
-            return Wording(self.item.name, foreign=False)
-        return self.food.name(language) if self.food else Wording("", foreign=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,8 +30,18 @@ class Row:
     """Its name in the comparison, given by the educator or made of its foods."""
     sides: tuple[Holding, Holding]
     gap: Gap
-    count: Count | None
-    """The gap in moves, where a move stop counts it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Counts:
+    """The gaps of a comparison in moves, all in the same step."""
+
+    per: Decimal
+    """How much of a gap stands for one count, in the measure's unit."""
+    rows: tuple[Count, ...]
+    """Of each row."""
+    total: Count
+    """Of all rows together."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,8 +51,15 @@ class Comparison:
     stop: CompareStop
     rows: tuple[Row, ...]
     total: Gap
-    per: Count | None
-    """The total gap in counts, where a move stop counts this comparison."""
+    counts: Counts | None
+    """Where a move stop counts its gaps."""
+    side_ids: tuple[str, str]
+    """The names of its sides in the ledger."""
+
+    @property
+    def holdings(self) -> tuple[Holding, ...]:
+        """The foods of its rows, those of a row beside each other."""
+        return tuple(held for row in self.rows for held in row.sides)
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,6 +70,9 @@ class MoveCount:
     move: Move
     row: Row
     count: Count
+    """The row's own, as the comparison has it."""
+    minutes: MoveMinutes | None
+    """For the teaching notes: of a gap in energy, where a value for children was published."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +91,8 @@ class Day:
     stop: DayStop
     eaten: tuple[Holding, ...]
     """Foods with their energy, in the order of the day."""
+    food_ids: tuple[str, ...]
+    """Their names in the ledger."""
     body: Body
     """A reference adult's height and weight; for the trace only, never shown to a learner."""
     need: EnergyNeed
@@ -111,3 +110,21 @@ class LessonResult:
     """By id of the move stop."""
     days: Mapping[str, Day] = field(repr=False)
     """By id of the day stop."""
+    figures: tuple[Figure, ...] = field(repr=False)
+    """The ledger: every number of the lesson once, in the order of its stops."""
+
+    @property
+    def holdings(self) -> tuple[Holding, ...]:
+        """Every food that the lesson shows, as often as it does, in its order."""
+        held = (figure.foods for figure in self.figures if figure.kind is FigureKind.HOLDS)
+        return tuple(food for foods in held for food in foods)
+
+    def of_stop(self, stop: str) -> tuple[Figure, ...]:
+        """The numbers that belong to a stop, by its id."""
+        return tuple(figure for figure in self.figures if figure.stop == stop)
+
+    def ids_of(self, stop: str, row: str, *kinds: FigureKind) -> tuple[str, ...]:
+        """Names of the numbers of some kinds that belong to a row of a stop."""
+        return tuple(
+            figure.id for figure in self.of_stop(stop) if figure.row == row and figure.kind in kinds
+        )

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from generator.compute.ledger import ledger
 from generator.compute.result import LessonResult
-from generator.compute.stops.compare import comparison
+from generator.compute.stops.compare import compare
 from generator.compute.stops.day import day
-from generator.compute.stops.move import movement
+from generator.compute.stops.move import move
 from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.model.stops.compare import CompareStop
@@ -15,21 +16,18 @@ from generator.model.stops.move import MoveStop
 
 def work_out(lesson: Lesson, library: Library) -> LessonResult:
     """Compute a lesson whose names were all found when it was read."""
-    stops = lesson.file.stops
-    per = {stop.compare: stop.one_move_per for stop in stops if isinstance(stop, MoveStop)}
+    named = tuple(zip(lesson.file.stops, lesson.ids, strict=True))
+    per = {stop.compare: stop.one_move_per for stop, _ in named if isinstance(stop, MoveStop)}
     comparisons = {
-        stop.id: comparison(stop, ids.parts, per.get(stop.id), library)
-        for stop, ids in zip(stops, lesson.ids, strict=True)
+        ids.stop: compare(stop, ids, per.get(ids.stop), library)
+        for stop, ids in named
         if isinstance(stop, CompareStop)
     }
     movements = {
-        lesson.stop_id(index): movement(stop, comparisons[stop.compare], library)
-        for index, stop in enumerate(stops)
+        ids.stop: move(stop, comparisons[stop.compare], lesson.file.grades, library)
+        for stop, ids in named
         if isinstance(stop, MoveStop)
     }
-    days = {
-        lesson.stop_id(index): day(stop, library)
-        for index, stop in enumerate(stops)
-        if isinstance(stop, DayStop)
-    }
-    return LessonResult(lesson, comparisons, movements, days)
+    days = {ids.stop: day(stop, ids, library) for stop, ids in named if isinstance(stop, DayStop)}
+    figures = ledger(lesson, comparisons, movements, days)
+    return LessonResult(lesson, comparisons, movements, days, figures)

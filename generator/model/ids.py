@@ -27,6 +27,8 @@ PAGE_IDS = frozenset({
 
 TOTAL = "total"
 """Stands for all rows together, where a row's name would stand; no row may take it."""
+_KINDS = frozenset({"count", "eaten", "gap", "left-over", "needed", TOTAL})
+"""What numbers of a stop are called; a side or a food of such a name gets a word more."""
 _LONGEST = 24
 """Letters of a name made of words: short enough for an address that is read aloud."""
 
@@ -39,6 +41,8 @@ class StopIds:
     """Of the stop itself: its address on the page."""
     parts: tuple[str, ...] = ()
     """Of its rows, or of the foods of a day, in their order."""
+    foods: tuple[tuple[str, ...], ...] = ()
+    """Of the foods of each row, in the order of the sides, or of each food of a day."""
     sides: tuple[str, ...] = ()
     """Of the two sides of a comparison."""
 
@@ -52,13 +56,16 @@ def stop_ids(stop: Stop) -> StopIds:
     """The names in one stop."""
     name = stop.id or _made(stop)
     if isinstance(stop, CompareStop):
-        return StopIds(name, row_ids(stop.rows), side_ids(stop.sides))
-    return StopIds(name, food_ids(stop.ate)) if isinstance(stop, DayStop) else StopIds(name)
+        foods = tuple(tuple(map(food_id, row.foods)) for row in stop.rows)
+        return StopIds(name, row_ids(stop.rows), foods, side_ids(stop.sides))
+    if isinstance(stop, DayStop):
+        return StopIds(name, eaten_ids(stop.ate), tuple((food_id(food),) for food in stop.ate))
+    return StopIds(name)
 
 
 def row_ids(rows: Sequence[RowEntry]) -> tuple[str, ...]:
     """Each row's own id, or its two foods; with their amounts where another row has the same two."""
-    plain = [_joined(row, _food) for row in rows]
+    plain = [_joined(row, food_id) for row in rows]
     seen = Counter(plain)
     return tuple(
         row.id or (_joined(row, _food_and_amount) if seen[name] > 1 else name)
@@ -68,19 +75,19 @@ def row_ids(rows: Sequence[RowEntry]) -> tuple[str, ...]:
 
 def side_ids(sides: tuple[str, str]) -> tuple[str, str]:
     """Both sides by their names, shortened where that does not make them one."""
-    first, second = (slug(side) for side in sides)
+    first, second = (_apart(slug(side)) for side in sides)
     if first == second:
-        first, second = (slug(side, longest=len(side)) for side in sides)
+        first, second = (_apart(slug(side, longest=len(side))) for side in sides)
     return first, second
 
 
-def food_ids(foods: Sequence[Eaten]) -> tuple[str, ...]:
+def eaten_ids(foods: Sequence[Eaten]) -> tuple[str, ...]:
     """Each food of a day; with its amount where it is eaten twice, and its meal where that does not do."""
     meals: list[str] = []
     for food in foods:
         meals.append(slug(food.when) if food.when else meals[-1] if meals else "")
     ways: list[list[str]] = [
-        [_food(food) for food in foods],
+        [food_id(food) for food in foods],
         [_food_and_amount(food) for food in foods],
         [_dashed(_food_and_amount(food), meal) for food, meal in zip(foods, meals, strict=True)],
     ]
@@ -120,12 +127,18 @@ def _joined(row: RowEntry, name: Callable[[Item], str]) -> str:
     return "_".join(sorted(map(name, row.foods)))
 
 
-def _food(item: Item) -> str:
-    return item.food or slug(item.name or "")
+def food_id(item: Item) -> str:
+    """What a food is called in every language: its id, or a word made of its own name."""
+    return item.food or _apart(slug(item.name or ""))
+
+
+def _apart(name: str) -> str:
+    """A name that is none of the kinds of number, beside which it stands."""
+    return f"{name}-itself" if name in _KINDS else name
 
 
 def _food_and_amount(item: Item) -> str:
-    return _dashed(_food(item), slug(item.amount) if item.amount else "")
+    return _dashed(food_id(item), slug(item.amount) if item.amount else "")
 
 
 def _dashed(*parts: str) -> str:

@@ -1,4 +1,4 @@
-"""What the numbers were on the day a lesson was filmed."""
+"""What the numbers were on the day a lesson was filmed, and what each of them is of."""
 
 from __future__ import annotations
 
@@ -10,29 +10,55 @@ from typing import Annotated
 from pydantic import Field
 
 from generator.model.base import Frozen
+from generator.model.figure import FigureKind, Tally
+from generator.model.measure import Measure, Unit
 from generator.model.moment import Moment
 from generator.model.places import Places
 from generator.model.stops.base import StopId, Text
 
 RECORDED = "recorded.yaml"
 """Name of the file beside the lesson file."""
+LARGEST_FIGURE = 10_000_000
+"""More than any number of a lesson: 24 foods of 20,000, or their sum in counts of a tenth."""
+
+
+class FilmedFood(Frozen):
+    """A food that a filmed number is of."""
+
+    food: Text
+    """Its id in ``site_data/foods.yaml``, or a word made of the lesson's own name for it."""
+    amount: Text | None = None
+    """As the lesson had it."""
 
 
 class FilmedFigure(Frozen):
     """One number that is seen or heard in the video."""
 
-    id: Text
-    """Its address in the lesson, as `plumline trace` gives it: ``lunch.row-1.first``."""
-    value: Annotated[Decimal, Field(ge=0, le=1_000_000, decimal_places=3, allow_inf_nan=False)]
-    """What it was, in ``unit``."""
-    unit: Text
-    """``kcal``, ``mg``, ``g`` or ``times``."""
+    kind: FigureKind
+    """What it is: ``holds``, ``gap``, ``count`` …"""
+    measure: Measure
+    """What was compared."""
+    foods: tuple[FilmedFood, ...] = ()
+    """What it is of: the food that holds it, the two of its row, or all that were added up."""
+    side: Text | None = None
+    """Name of the side, for a number of one."""
+    move: Text | None = None
+    """Id of the move that is done so often, for a count at a move stop."""
+    person: Text | None = None
+    """Whose day it was, for a number of a day."""
+    value: Annotated[Decimal, Field(ge=0, le=LARGEST_FIGURE, decimal_places=3, allow_inf_nan=False)]
+    """What it was, in the measure's unit; a count has none."""
     stop: StopId
-    """The stop it belongs to."""
+    """The stop at which it is seen or heard."""
     start: Moment = Field(alias="from")
     """Where in the video it is first seen or heard, in seconds."""
     end: Moment = Field(alias="to")
     """Where it is gone again, in seconds."""
+
+    @property
+    def unit(self) -> Unit | Tally:
+        """What the value is counted in."""
+        return Tally.TIMES if self.kind is FigureKind.COUNT else self.measure.unit
 
 
 class RecordedFile(Frozen):
@@ -52,3 +78,6 @@ class Recorded:
     places: Places
     captions: Mapping[str, str] = field(default_factory=dict, repr=False)
     """The lesson's caption files, name and text: corrections are put between their cues."""
+    by_place: bool = False
+    """Whether it is of the older shape, which kept numbers by the place of their row: nobody can
+    say which food such a number was of, so none of them is used."""

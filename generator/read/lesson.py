@@ -14,6 +14,7 @@ from generator.model.places import Places
 from generator.model.stops import STOP_KINDS, Stop
 from generator.problems import Place, Problem
 from generator.read.captions import read_captions
+from generator.read.counting import counting_problems
 from generator.read.explain import validate
 from generator.read.files import LARGEST_LESSON, read_text
 from generator.read.ids import id_problems
@@ -74,6 +75,7 @@ def _made_of(
     stops = _stops(raw, places, problems)
     problems += timeline_problems(stops, places, seconds)
     problems += id_problems(stops, places)
+    problems += counting_problems(stops, places)
     if problems or isinstance(head, list):
         return _once(problems)
     lesson = Lesson(

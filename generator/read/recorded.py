@@ -9,7 +9,7 @@ from generator.model.recorded import RECORDED, Recorded, RecordedFile
 from generator.problems import Problem
 from generator.read.explain import validate
 from generator.read.files import LARGEST_LESSON, read_text
-from generator.read.source import read_source
+from generator.read.source import Data, read_source
 
 
 def read_recorded(
@@ -34,11 +34,24 @@ def read_recorded(
     problems += source.problems
     if source.problems:
         return None
-    made = validate(RecordedFile, source.data, source.places)
+    data, by_place = _without_places(source.data)
+    made = validate(RecordedFile, data, source.places)
     if isinstance(made, list):
         problems += made
         return None
     names = video.captions.values() if video else ()
     read = {name: read_text(root, f"{folder}/{name}") for name in names}
     texts = {name: text for name, text in read.items() if isinstance(text, str)}
-    return Recorded(made, source.places, texts)
+    return Recorded(made, source.places, texts, by_place)
+
+
+def _without_places(data: Data) -> tuple[Data, bool]:
+    """A record without its numbers where it has any of the older shape, and whether it had.
+
+    Those were named by the place of their row (``id: lunch.row-1.first``), which says of no food.
+    """
+    figures = data.get("figures") if isinstance(data, dict) else None
+    old = isinstance(figures, list) and any(
+        isinstance(one, dict) and "id" in one and "kind" not in one for one in figures
+    )
+    return ({**data, "figures": []}, True) if old and isinstance(data, dict) else (data, False)

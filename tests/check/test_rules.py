@@ -46,7 +46,8 @@ def filmed(folder: Path) -> LessonResult:
     """The lesson beside a film that says a number it never had."""
     result = worked(folder, LESSON)
     said = FilmedFigure.model_validate_json(
-        '{"id": "x.y", "value": 1, "unit": "kcal", "stop": "breakfast", "from": "1:00", "to": "1:05"}'
+        '{"kind": "holds", "measure": "energy", "foods": [{"food": "cake"}], "value": 1,'
+        ' "stop": "breakfast", "from": "1:00", "to": "1:05"}'
     )
     file = RecordedFile(filmed="2026-03-14", figures=(said,))
     recorded = Recorded(file, Places("lessons/meal/recorded.yaml", {}, {}))

@@ -131,7 +131,9 @@ def test_help_says_what_a_word_does(word: str) -> None:
 def test_trace_to_read(root: Path) -> None:
     done = plumline(root, "trace", "meal")
     assert done.exit_code == 0
-    assert done.stdout.startswith("breakfast.row-1.first: 170 kcal\n    record: USDA FoodData")
+    assert done.stdout.startswith(
+        "breakfast.bagel-plain_oatmeal-cooked.at-home: 170 kcal\n    record: USDA FoodData"
+    )
 
 
 def test_trace_for_another_program(root: Path) -> None:

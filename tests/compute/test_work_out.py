@@ -9,8 +9,10 @@ from pathlib import Path
 
 import pytest
 
+from generator.author.step_words import step_words
+from generator.compute.figure import Figure
 from generator.compute.result import LessonResult
-from generator.compute.trace import Figure, trace
+from generator.model.figure import FigureKind, Tally
 from tests.project import GOOD, worked
 
 
@@ -25,35 +27,39 @@ def number(text: str) -> Fraction:
 
 def test_shown_values_gaps_and_counts(result: LessonResult) -> None:
     """Oatmeal 71 kcal and 234 g a cup: references of USDA SR Legacy 173905 (status R), 170 shown (C)."""
-    figures = {figure.id: figure.value for figure in trace(result)}
-    assert figures["breakfast.row-1.first"] == 170
-    assert figures["breakfast.row-1.second"] == 260  # bagel 174899: 264 kcal, 99 g, so 261.36
-    assert figures["breakfast.row-1.gap"] == 90
-    assert figures["breakfast.row-2.first"] == 80  # apple 171688: 52 kcal, so 78 in 150 g
-    assert figures["breakfast.row-2.second"] == 110  # as printed on the carton
-    assert figures["breakfast.total.first"] == 250
-    assert figures["breakfast.total.second"] == 370
+    figures = {figure.id: figure.value for figure in result.figures}
+    first, second = "breakfast.bagel-plain_oatmeal-cooked", "breakfast.apple-raw_juice"
+    assert figures[f"{first}.at-home"] == 170
+    assert figures[f"{first}.on-the-way"] == 260  # bagel 174899: 264 kcal, 99 g, so 261.36
+    assert figures[f"{first}.gap"] == 90
+    assert figures[f"{second}.at-home"] == 80  # apple 171688: 52 kcal, so 78 in 150 g
+    assert figures[f"{second}.on-the-way"] == 110  # as printed on the carton
+    assert figures["breakfast.total.at-home"] == 250
+    assert figures["breakfast.total.on-the-way"] == 370
     assert figures["breakfast.total.gap"] == 120
-    assert figures["move-breakfast.card-1.count"] == 9
-    assert figures["move-breakfast.card-2.count"] == 3
+    assert figures[f"{first}.count"] == 9
+    assert figures[f"{second}.count"] == 3
+    assert figures["breakfast.total.count"] == 12
+    assert figures["breakfast.total.left-over"] == 0
+    assert figures["breakfast.one-move-per"] == 10
 
 
 def test_every_value_on_the_page_has_its_figure(result: LessonResult) -> None:
-    figures = {figure.id: figure for figure in trace(result)}
+    figures = {figure.id: figure for figure in result.figures}
     comparison = result.comparisons["breakfast"]
-    for at, row in enumerate(comparison.rows, 1):
-        for side, held in zip(("first", "second"), row.sides, strict=True):
-            assert figures[f"breakfast.row-{at}.{side}"].value == held.shown.value
-        assert figures[f"breakfast.row-{at}.gap"].value == row.gap.size
-    for at, counted in enumerate(result.movements["move-breakfast"].counts, 1):
-        assert figures[f"move-breakfast.card-{at}.count"].value == counted.count.whole
-        assert figures[f"move-breakfast.card-{at}.left-over"].value == counted.count.left_over
-    assert len(figures) == len(trace(result))
+    for row in comparison.rows:
+        for side, held in zip(("at-home", "on-the-way"), row.sides, strict=True):
+            assert figures[f"breakfast.{row.id}.{side}"].value == held.shown.value
+        assert figures[f"breakfast.{row.id}.gap"].value == row.gap.size
+    for counted in result.movements["move-breakfast"].counts:
+        assert figures[f"breakfast.{counted.row.id}.count"].value == counted.count.whole
+        assert figures[f"breakfast.{counted.row.id}.left-over"].value == counted.count.left_over
+    assert len(figures) == len(result.figures)
 
 
 def by_hand(figure: Figure) -> Fraction:
     """The figure's value worked out again from the words of its steps alone."""
-    steps = {step.what: step.says for step in figure.steps}
+    steps = dict(map(step_words, figure.steps))
     if "subtraction" in steps:
         larger, smaller = re.findall(r"[\d.]+", steps["subtraction"])[:2]
         return number(larger) - number(smaller)
@@ -62,7 +68,7 @@ def by_hand(figure: Figure) -> Fraction:
     if "division" in steps:
         gap, per = map(number, re.findall(r"[\d.]+", steps["division"])[:2])
         whole = gap // per
-        return whole if figure.unit == "times" else gap - whole * per
+        return whole if figure.unit is Tally.TIMES else gap - whole * per
     per_100g = number(re.findall(r": ([\d.]+) \w+ in 100 g", steps["record"])[0])
     grams = number(re.findall(r"([\d./]+) g", steps["portion"])[-1])
     exact = per_100g * grams / 100
@@ -72,21 +78,22 @@ def by_hand(figure: Figure) -> Fraction:
 
 
 def test_each_figure_can_be_worked_out_from_its_own_trace(result: LessonResult) -> None:
-    for figure in trace(result):
-        if "own value" not in figure.steps[0].says:
+    for figure in result.figures:
+        as_written = figure.kind is FigureKind.ONE_MOVE_PER
+        if not as_written and "own value" not in step_words(figure.steps[0])[1]:
             assert by_hand(figure) == figure.value, figure
 
 
 def test_a_value_from_a_record_names_record_portion_amount_and_rounding(
     result: LessonResult,
 ) -> None:
-    steps = trace(result)[0].steps
-    assert [step.what for step in steps][:4] == ["record", "portion", "amount", "rounding"]
-    assert "FDC 173905" in steps[0].says
-    assert "SR Legacy, 2018-04" in steps[0].says
-    assert steps[1].says == "1 cup weighs 234 g"
-    assert steps[2].says == "71 × 234 ÷ 100 = 166.14 kcal"
-    assert "21 CFR 101.9(c)(1)" in steps[3].says
+    what, says = zip(*map(step_words, result.figures[0].steps), strict=True)
+    assert what == ("record", "portion", "amount", "rounding")
+    assert "FDC 173905" in says[0]
+    assert "SR Legacy, 2018-04" in says[0]
+    assert says[1] == "1 cup weighs 234 g"
+    assert says[2] == "71 × 234 ÷ 100 = 166.14 kcal"
+    assert "21 CFR 101.9(c)(1)" in says[3]
 
 
 def test_an_own_value_names_its_source_and_is_not_rounded_again(tmp_path: Path) -> None:
@@ -94,23 +101,27 @@ def test_an_own_value_names_its_source_and_is_not_rounded_again(tmp_path: Path) 
         "value: 110, source: carton", "value: 113, source: carton, read_on: 2026-03-14"
     )
     figure = next(
-        one for one in trace(worked(tmp_path, text)) if one.id == "breakfast.row-2.second"
+        one
+        for one in worked(tmp_path, text).figures
+        if one.id == "breakfast.apple-raw_juice.on-the-way"
     )
     assert (figure.value, figure.exact) == (Decimal(113), Fraction(113))
-    assert figure.steps[0].says == "own value: carton, read on 2026-03-14"
+    assert step_words(figure.steps[0])[1] == "own value: carton, read on 2026-03-14, as printed"
 
 
 def test_a_third_of_a_cup_stays_exact(tmp_path: Path) -> None:
     result = worked(tmp_path, GOOD.replace("amount: 1 cup", "amount: 1/3 cup"))
-    figure = trace(result)[0]
+    figure = result.figures[0]
     assert figure.exact == Fraction(71) * 234 / 300
     assert by_hand(figure) == figure.value
 
 
 def test_the_unrounded_gap_is_kept(result: LessonResult) -> None:
-    figure = next(one for one in trace(result) if one.id == "breakfast.row-1.gap")
+    figure = next(
+        one for one in result.figures if one.id == "breakfast.bagel-plain_oatmeal-cooked.gap"
+    )
     assert figure.exact == Fraction("261.36") - Fraction("166.14")
-    assert "95.22 kcal" in figure.steps[0].says
+    assert "95.22 kcal" in step_words(figure.steps[0])[1]
 
 
 def test_sides_turned_round_hold_the_same_gaps(tmp_path: Path) -> None:

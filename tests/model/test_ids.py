@@ -54,6 +54,7 @@ def test_stops_rows_and_sides_of_a_lesson(tmp_path: Path) -> None:
         StopIds(
             "breakfast",
             ("bagel-plain_oatmeal-cooked", "apple-raw_juice"),
+            (("oatmeal-cooked", "bagel-plain"), ("apple-raw", "juice")),
             ("at-home", "on-the-way"),
         ),
         StopIds("move-breakfast"),
@@ -91,7 +92,7 @@ def test_rows_of_the_same_foods_are_told_apart_by_their_amounts(tmp_path: Path) 
 
 DAY = """
   - day:
-      person: {name: Ana, age: 11, sex: girl, activity: active}
+      person: {name: Ana, age: 34, sex: woman, activity: active}
       did: [Walked.]
       ate:
         - {food: oatmeal-cooked, amount: 1 cup, when: Breakfast}
@@ -105,12 +106,19 @@ DAY = """
 def test_foods_of_a_day_are_told_apart_by_amount_or_meal(tmp_path: Path) -> None:
     assert good(tmp_path, ("  - talk:", f"{DAY[1:]}  - talk:")).ids[4] == StopIds(
         "day-of-ana",
-        (
+        parts=(
             "oatmeal-cooked-1-cup",
             "apple-raw-1-medium-breakfast",
             "apple-raw-1-medium-lunch",
             "oatmeal-cooked-2-cups",
             "broth",
+        ),
+        foods=(
+            ("oatmeal-cooked",),
+            ("apple-raw",),
+            ("apple-raw",),
+            ("oatmeal-cooked",),
+            ("broth",),
         ),
     )
 

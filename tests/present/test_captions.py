@@ -172,7 +172,7 @@ def test_a_draft_with_time_enough_is_what_the_checks_ask_for(
     lesson = of_stops(watch("59:00", ". ".join(said)), ask("59:30"), limits=limits, grades=grades)
     file = read_vtt("d.vtt", "en", caption_draft(lesson))
     assert isinstance(file, CaptionFile)
-    result = LessonResult(replace(lesson, captions={"en": file}), {}, {}, {})
+    result = LessonResult(replace(lesson, captions={"en": file}), {}, {}, {}, ())
     for rule in (shape, standing, speed, over_pause, overlap):
         assert list(map(str, rule(result))) == []
 

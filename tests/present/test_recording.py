@@ -10,14 +10,19 @@ from pathlib import Path
 
 import pytest
 
+from generator.author.recorded_text import recorded_text
 from generator.compute.result import LessonResult
-from generator.model.recorded import FilmedFigure, Recorded, RecordedFile
+from generator.compute.work_out import work_out
+from generator.model.figure import FigureKind
+from generator.model.measure import Measure
+from generator.model.recorded import FilmedFigure, FilmedFood, Recorded, RecordedFile
+from generator.model.texts import translatable, with_texts
 from generator.present.assets.environment import Theme
 from generator.present.lesson import LessonInLanguage
 from generator.present.pages.page import Build, Surround
 from generator.present.pages.page_of_lesson import Reader
 from generator.present.recording.corrections import corrected_captions, corrections
-from generator.present.recording.filmed import filmed_figures, recorded_text
+from generator.present.recording.filmed import filmed_figures
 from generator.present.recording.slides.order import slides
 from generator.present.recording.views import PackView, ScriptView, SlidesView
 from generator.present.words.say import Say
@@ -28,6 +33,16 @@ from tests.site_data.test_lessons import RESULTS
 SAY = Say(library().words["en"])
 RIVER, DAYS = RESULTS["river-walk"], RESULTS["two-days"]
 CAPTIONS = "river-walk.en.vtt"
+APPLE = FilmedFood(food="apple-raw", amount="1 medium")
+PIE = (FilmedFood(food="apple-pie-homemade", amount="1 slice"),)
+ROW = (APPLE, *PIE)
+ALL = (
+    *ROW,
+    FilmedFood(food="chicken-sandwich-grilled", amount="1 sandwich"),
+    FilmedFood(food="pizza-cheese", amount="1 slice"),
+    FilmedFood(food="water-tap", amount="8 fl oz"),
+    FilmedFood(food="coconut-water", amount="1 cup"),
+)
 
 
 def surround(**site: object) -> Surround:
@@ -130,16 +145,18 @@ def test_a_record_is_read_as_it_was_written(result: LessonResult, tmp_path: Path
 
 def test_a_number_is_filmed_while_its_slide_stands() -> None:
     """Row one is spoken from 0:55, a second after the pause at 0:54; row two from 1:07.3."""
-    [apple] = [one for one in filmed_figures(RIVER, SAY) if one.id == "lunch.row-1.first"]
+    apple = filmed_figures(RIVER, SAY)[0]
+    assert [food.food for food in apple.foods] == ["apple-raw"]
     assert (apple.value, apple.start, apple.end) == (90, 55, 68)
 
 
 def filmed(value: int, **changed: object) -> LessonResult:
     """The river walk, filmed when the pie had another number."""
     figure = {
-        "id": "lunch.row-1.second",
+        "kind": FigureKind.HOLDS,
+        "measure": Measure.ENERGY,
+        "foods": PIE,
         "value": Decimal(value),
-        "unit": "kcal",
         "stop": "lunch",
         "from": "0:55",
         "to": "1:08",
@@ -160,7 +177,37 @@ def test_a_changed_number_is_set_right_at_its_stop() -> None:
 
 
 def test_a_number_that_is_gone_has_nothing_to_be_set_right() -> None:
-    assert corrections(filmed(400, id="lunch.row-9.second"), SAY) == {}
+    assert corrections(filmed(400, foods=(FilmedFood(food="cake", amount="1 slice"),)), SAY) == {}
+
+
+def test_a_food_of_another_amount_is_told_with_its_amount() -> None:
+    """The film's number is not wrong of the film's amount."""
+    less = filmed(200, foods=(FilmedFood(food="apple-pie-homemade", amount="1/2 slice"),))
+    assert corrections(less, SAY) == {
+        "lunch": ("In the video it is 200 (Apple pie). Now it is 1 slice, and the number is 410.",)
+    }
+    assert "Now it is 1 slice: 410\n(Apple pie)" in corrected(less)[CAPTIONS]
+
+
+@pytest.mark.parametrize(
+    ("changed", "says"),
+    [
+        ({"kind": FigureKind.GAP, "foods": ROW}, "the gap between Apple and Apple pie"),
+        ({"kind": FigureKind.COUNT, "foods": ROW}, "the count for Apple and Apple pie"),
+        (
+            {"kind": FigureKind.COUNT, "foods": ROW, "move": "apple-pick", "stop": "count-it"},
+            "count of Pick from the tree",
+        ),
+        ({"kind": FigureKind.GAP, "foods": ALL}, "the gap of the totals"),
+        (
+            {"kind": FigureKind.TOTAL, "foods": ALL[::2], "side": "packed-at-home"},
+            "the total of “Packed at home”",
+        ),
+    ],
+)
+def test_every_kind_of_number_is_called_something(changed: dict[str, object], says: str) -> None:
+    [[line]] = corrections(filmed(1, **changed), SAY).values()
+    assert line.startswith(f"In the video it is 1 ({says}). The number is now ")
 
 
 def corrected(result: LessonResult, languages: tuple[str, ...] = ("en",)) -> Mapping[str, str]:
@@ -176,12 +223,10 @@ def test_the_captions_hold_the_correction_at_that_time_and_all_they_held() -> No
 
 def test_a_name_in_a_correction_is_text_and_no_markup() -> None:
     """W3C WebVTT, 4.2.2: `&` and `<` of a cue's text are written as escapes."""
-    result = filmed(400)
-    [comparison] = result.comparisons.values()
-    first, *rest = comparison.rows
-    pie = replace(first.sides[1], item=first.sides[1].item.model_copy(update={"name": "Mac & <i>"}))
-    rows = (replace(first, sides=(first.sides[0], pie)), *rest)
-    named = replace(result, comparisons={"lunch": replace(comparison, rows=rows)})
+    lesson = filmed(400).lesson
+    [path] = [one for _, one, text in translatable(lesson) if text == "Apple pie"]
+    file = with_texts(lesson.file, {path: "Mac & <i>"})
+    named = work_out(replace(lesson, file=file), library())
     assert "Now 410, not 400\n(Mac &amp; &lt;i&gt;)\n" in corrected(named)[CAPTIONS]
 
 
@@ -221,8 +266,8 @@ def test_captions_in_a_language_without_pages_go_with_the_first() -> None:
 
 def test_what_to_film_again_stands_on_the_first_page() -> None:
     assert pack(filmed(400))[0].again == ("0:55 to 1:08: Apple pie was 400, and is 410 now.",)
-    gone = pack(filmed(400, id="lunch.row-9.second"))[0].again
-    assert gone == ("0:55 to 1:08: 400 (lunch.row-9.second) is not in the lesson any more.",)
+    gone = pack(filmed(400, foods=(FilmedFood(food="cake", amount="1 slice"),)))[0].again
+    assert gone == ("0:55 to 1:08: 400 (cake) is not in the lesson any more.",)
     assert "python3 generator recorded two-days" in pack(DAYS)[0].again[0]
 
 

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from decimal import Decimal
 from pathlib import Path
 
-from generator.compute.day import DayBalance
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
+from generator.model.measure import Measure
 from generator.model.texts import in_language
 from generator.present.words.stamp import print_stamp
 from generator.read.lesson import read_lesson
@@ -27,10 +26,13 @@ def test_a_number_of_a_day_changes_it() -> None:
     lesson = read_lesson(ROOT, "lessons/two-days/lesson.yaml", library())
     assert isinstance(lesson, Lesson)
     result = work_out(lesson, library())
-    stop, day = next(iter(result.days.items()))
-    other = replace(day, balance=DayBalance(day.balance.eaten, day.balance.needed + Decimal(10)))
-    changed = replace(result, days={**result.days, stop: other})
-    assert print_stamp(changed) != print_stamp(result)
+    food = next(held.food for held in result.holdings if held.food)
+    energy = food.value(Measure.ENERGY)
+    assert energy is not None
+    per_100g = food.entry.per_100g.model_copy(update={"energy": energy + 100})
+    other = replace(food, entry=food.entry.model_copy(update={"per_100g": per_100g}))
+    corrected = replace(library(), foods={**library().foods, food.id: other})
+    assert print_stamp(work_out(lesson, corrected)) != print_stamp(result)
 
 
 def test_each_language_has_its_own() -> None:

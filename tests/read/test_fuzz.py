@@ -11,7 +11,6 @@ from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
 from generator.check import check_lesson
-from generator.compute.trace import trace
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.problems import Problem
@@ -63,7 +62,7 @@ def held(found: Lesson | list[Problem], text: str) -> None:
     """A lesson that every later step takes, or problems with a place inside the file."""
     if isinstance(found, Lesson):
         result = work_out(found, library())
-        assert trace(result) is not None
+        assert result.figures is not None
         list(check_lesson(result))
         return
     assert found

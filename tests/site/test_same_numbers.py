@@ -11,7 +11,7 @@ from xml.etree.ElementTree import Element
 
 import pytest
 
-from generator.compute.trace import trace
+from generator.compute.figure import Figure
 from generator.steps.work import work
 from tests.html_page import having, one, read_page, text
 from tests.site_project import ROOT
@@ -26,9 +26,16 @@ def figures(built_site: Path) -> dict[str, dict[str, Decimal]]:
     """What the trace says of every lesson: values by their id."""
     results = work(built_site.parent).results
     return {
-        result.lesson.id: {figure.id: figure.value for figure in trace(result)}
+        result.lesson.id: {name(figure): figure.value for figure in result.figures}
         for result in results
     }
+
+
+def name(figure: Figure) -> str:
+    """Its id, with ``first`` and ``second`` for the sides: ``lunch.apple-raw_pear-raw.first``."""
+    if figure.side is None:
+        return figure.id
+    return f"{figure.stop}.{figure.row}.{('first', 'second')[figure.side]}"
 
 
 def test_there_are_lessons_to_compare() -> None:
@@ -42,8 +49,8 @@ def test_the_rows_of_the_lesson_page(
     traced = figures[lesson]
     page = read_page(built_site / lesson / "index.html")
     assert rows(traced)
-    forms = [one for one in having(page, "gap-row") if not one.attrib["id"].endswith("--total")]
-    for row, form in zip(rows(traced), forms, strict=True):
+    for row in rows(traced):
+        form = by_id(page, row.replace(".", "--"))
         first, second, gap = (traced[f"{row}.{part}"] for part in ("first", "second", "gap"))
         given = {"first": first, "second": second}
         assert {name: Decimal(form.attrib[f"data-{name}"]) for name in given} == given
@@ -109,9 +116,7 @@ def test_the_counts_of_the_moves(
 ) -> None:
     traced = figures[lesson]
     page = read_page(built_site / lesson / f"{name}.html")
-    wanted = [
-        value for figure, value in traced.items() if re.fullmatch(r"[^.]+\.card-\d+\.count", figure)
-    ]
+    wanted = [traced[f"{row}.count"] for row in rows(traced) if f"{row}.count" in traced]
     if name == "answers":
         shown = [
             one(item, "line") for counts in having(page, "counts") for item in counts.iter("li")
@@ -129,8 +134,9 @@ def test_the_gap_that_a_card_counts(
     traced = figures[lesson]
     page = read_page(built_site / lesson / "cards.html")
     told = [text(each).rpartition(":")[2] for each in having(page, "for")]
-    counts = [traced[name] for name in traced if ".card-" in name and name.endswith(".count")]
-    left = [traced[name] for name in traced if ".card-" in name and name.endswith(".left-over")]
+    counted = [row for row in rows(traced) if f"{row}.count" in traced]
+    counts = [traced[f"{row}.count"] for row in counted]
+    left = [traced[f"{row}.left-over"] for row in counted]
     for line, count, rest in zip(told, counts, left, strict=True):
         gap, per, whole, *over = [number(each) for each in NUMBER.findall(line)]
         assert (gap // per, gap % per) == (count, rest)
@@ -182,12 +188,13 @@ def test_the_totals_in_the_answer_key(
 
 
 def rows(traced: Traced) -> list[str]:
-    """``lunch.row-1`` ..., in order."""
-    return [name.removesuffix(".gap") for name in traced if re.search(r"\.row-\d+\.gap$", name)]
+    """``lunch.apple-raw_pear-raw`` ..., in order."""
+    gaps = [one.removesuffix(".gap") for one in traced if re.search(r"\.[^.]+\.gap$", one)]
+    return [row for row in gaps if not row.endswith(".total")]
 
 
 def is_a_holding(name: str) -> bool:
-    return bool(re.search(r"\.row-\d+\.(?:first|second)$", name))
+    return bool(re.search(r"\.(?!total\.)[^.]+\.(?:first|second)$", name))
 
 
 def number(shown: str) -> Decimal:

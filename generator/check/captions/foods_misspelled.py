@@ -8,7 +8,8 @@ from difflib import SequenceMatcher
 from itertools import pairwise
 
 from generator.check.rule import rule_of_words
-from generator.compute.result import Holding, LessonResult
+from generator.compute.holding import Holding
+from generator.compute.result import LessonResult
 from generator.model.captions import CaptionFile, Cue, clock_ms
 from generator.model.texts import file_texts
 from generator.problems import Place, Problem, Weight
@@ -28,7 +29,7 @@ def foods_misspelled(result: LessonResult) -> Iterator[Problem]:
     such captions: it knows the sound and not the food.
     """
     file = result.lesson.captions.get(result.lesson.language)
-    foods = sorted({word for held in _holdings(result) for word in _words(_name(held, result))})
+    foods = sorted({word for held in result.holdings for word in _words(_name(held, result))})
     if file is None or not foods:
         return
     texts = {word for _, text in file_texts(result.lesson.file) for word in _words(text)}
@@ -80,14 +81,6 @@ def _inflected(word: str, food: str) -> bool:
     """One word with and without an ending is spelled right both times."""
     short, long = sorted((word, food), key=len)
     return long.startswith(short) and long[len(short) :] in {"s", "es", "ed", "d", "y", "er", "ing"}
-
-
-def _holdings(result: LessonResult) -> Iterator[Holding]:
-    for comparison in result.comparisons.values():
-        for row in comparison.rows:
-            yield from row.sides
-    for day in result.days.values():
-        yield from day.eaten
 
 
 def _name(held: Holding, result: LessonResult) -> str:

@@ -13,15 +13,14 @@ from generator.check.claims.offer import offer
 from generator.check.claims.pairs import Pair, Subject, subject
 from generator.check.claims.read import Sentence, claims_of, clause_before, sentences
 from generator.check.rule import rule_of_words
+from generator.check.spoken_of import spoken_of
 from generator.check.texts import place_inside
-from generator.compute.result import Comparison, Day, LessonResult
+from generator.compute.result import Day, LessonResult
 from generator.language import Language, language_of
 from generator.language.form import Form
 from generator.language.grammar import Grammar
 from generator.model.measure import Measure
 from generator.model.stops import Stop
-from generator.model.stops.compare import CompareStop
-from generator.model.stops.move import MoveStop
 from generator.problems import Place, Problem, Weight
 
 _TEXTS = ("say", "prompt", "hint", "reveal", "ideas")
@@ -69,15 +68,14 @@ def _about(
     result: LessonResult, index: int, claim: Claim, sentence: Sentence, language: Language
 ) -> tuple[Subject, _Where]:
     """What a claim is about: the day of its own stop, else a comparison."""
-    name = result.lesson.stop_id(index)
     measure = _measure(claim, sentence, language.claims)
-    if name in result.days and measure in {None, Measure.ENERGY}:
-        return _of_day(result.days[name]), _Where(name, Measure.ENERGY.unit, language)
-    comparison = _comparison(result, index, measure)
-    if comparison is None:
+    about = spoken_of(result, index, measure)
+    if isinstance(about, Day):
+        return _of_day(about), _Where(result.lesson.stop_id(index), Measure.ENERGY.unit, language)
+    if about is None:
         return Subject((), named=False), _Where("", "", language)
-    where = _Where(comparison.stop.id, comparison.stop.measure.unit, language)
-    return subject(claim, sentence, comparison, language), where
+    where = _Where(about.stop.id, about.stop.measure.unit, language)
+    return subject(claim, sentence, about, language), where
 
 
 def _of_day(day: Day) -> Subject:
@@ -97,24 +95,6 @@ def _texts(result: LessonResult, index: int, stop: Stop) -> Iterator[tuple[Place
         elif value:
             for number, text in enumerate(value):
                 yield result.lesson.places.at(*path, number), text
-
-
-def _comparison(result: LessonResult, index: int, measure: Measure | None) -> Comparison | None:
-    """The comparison a stop speaks of: its own, the last one above, else the next below.
-
-    Where the claim names a measure, only comparisons of that measure are meant.
-    """
-    stops = result.lesson.file.stops
-    order = (*range(index, -1, -1), *range(index + 1, len(stops)))
-    for at in order:
-        stop = stops[at]
-        name = stop.compare if isinstance(stop, MoveStop) else stop.id
-        found = (
-            result.comparisons.get(name or "") if isinstance(stop, CompareStop | MoveStop) else None
-        )
-        if found and measure in {None, found.stop.measure}:
-            return found
-    return None
 
 
 def _measure(claim: Claim, sentence: Sentence, grammar: Grammar) -> Measure | None:

@@ -7,12 +7,19 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
+from generator.compute.holding import Holding
 from generator.compute.result import Comparison
 from generator.language import Language
 from generator.language.grammar import Grammar
 
 Seat = tuple[int, int]
 """Row and side of a food, both counted from 0."""
+
+
+def held_at(comparison: Comparison, seat: Seat) -> Holding:
+    """The food at a seat."""
+    row, side = seat
+    return comparison.rows[row].sides[side]
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.check.claims.claim import Claim
-from generator.check.claims.mentions import Mention, Seat, mentions
+from generator.check.claims.mentions import Mention, Seat, held_at, mentions
 from generator.check.claims.read import Sentence, rows_called
 from generator.compute.result import Comparison
 from generator.language import Language
@@ -151,11 +151,11 @@ def _beside(seat: Seat) -> Seat:
 
 
 def _value(comparison: Comparison, seat: Seat) -> Decimal:
-    return comparison.rows[seat[0]].sides[seat[1]].shown.value
+    return held_at(comparison, seat).shown.value
 
 
 def _all(comparison: Comparison) -> tuple[Decimal, ...]:
-    return tuple(holding.shown.value for row in comparison.rows for holding in row.sides)
+    return tuple(held.shown.value for held in comparison.holdings)
 
 
 def _row_pair(comparison: Comparison, row: int, *, directed: bool) -> Pair:

@@ -10,14 +10,16 @@ from types import MappingProxyType
 
 from generator.check.claims.mentions import Seat
 from generator.check.rule import rule, rule_of_words
-from generator.check.spoken_numbers.computed import comparison_of, near, written
 from generator.check.spoken_numbers.judge import Fault, Judge
 from generator.check.spoken_numbers.missing import missing
+from generator.check.spoken_numbers.near import near
 from generator.check.spoken_numbers.passes import figures
 from generator.check.spoken_numbers.speech import Speech, captions_speech, script_speech
 from generator.check.spoken_numbers.whose import Follower, Seats
+from generator.check.spoken_numbers.written import written
+from generator.check.spoken_of import spoken_of
 from generator.compute.recorded import values_as_filmed
-from generator.compute.result import LessonResult
+from generator.compute.result import Comparison, LessonResult
 from generator.language import Language, language_of
 from generator.problems import Problem, Weight
 
@@ -90,9 +92,10 @@ def _spoken(result: LessonResult, speech: Speech, language: Language) -> Iterato
     if not computed:
         return
     its_own = language.tag == language_of(result.lesson.language).tag  # else foods have other names
-    comparison = comparison_of(result, speech.index) if its_own else None
+    about = spoken_of(result, speech.index) if its_own else None
+    comparison = about if isinstance(about, Comparison) else None
     follower = Follower(comparison, language) if comparison else None
-    judge = Judge(computed, partial(written, result, speech.index), comparison, language)
+    judge = Judge(result, computed, partial(written, result, speech.index), comparison, language)
     for said, numbers in heard:
         owners = follower.whose(said, numbers) if follower else tuple(frozenset() for _ in numbers)
         for number, seats in zip(numbers, owners, strict=True):

@@ -8,10 +8,11 @@ from decimal import Decimal
 from fractions import Fraction
 
 from generator.check.claims.claim import within
-from generator.check.claims.mentions import Seat
-from generator.check.spoken_numbers.computed import Figure, name_at, value_at
+from generator.check.claims.mentions import Seat, held_at
+from generator.check.spoken_numbers.near import belongs_to, called_in, shown
 from generator.check.spoken_numbers.speech import Said
-from generator.compute.result import Comparison
+from generator.compute.figure import Figure
+from generator.compute.result import Comparison, LessonResult
 from generator.language import Language
 from generator.language.form import Leeway
 from generator.language.number import Number
@@ -33,6 +34,7 @@ class Fault:
 class Judge:
     """Judges the numbers of one stop."""
 
+    result: LessonResult
     computed: tuple[Figure, ...]
     """What may be spoken of."""
     written: Callable[[], frozenset[Decimal]]
@@ -51,7 +53,12 @@ class Judge:
             return None
         nearest = min(self.computed, key=lambda figure: abs(figure.value - number.value))
         what = f"{_said(number)} is no number of the lesson here"
-        return Fault(offset, seats, what, f"the nearest is {_shown(nearest)}, {nearest.what}")
+        return Fault(
+            offset,
+            seats,
+            what,
+            f"the nearest is {shown(nearest)}, {called_in(nearest, self.result)}",
+        )
 
     def _held(self, said: Said, number: Number) -> bool:
         """Whether the number is what a food holds, and no step of a calculation."""
@@ -63,18 +70,17 @@ class Judge:
     def _of_food(
         self, number: Number, seats: frozenset[Seat], leeway: Leeway, comparison: Comparison
     ) -> tuple[str, str] | None:
-        values = [value_at(comparison, seat) for seat in sorted(seats)]
+        foods = [held_at(comparison, seat) for seat in sorted(seats)]
+        values = [held.shown.value for held in foods]
         if any(_agree(number.value, value, leeway) for value in values):
             return None
         language, unit = self.language.tag, comparison.stop.measure.unit
-        names = " or ".join(
-            dict.fromkeys(name_at(comparison, seat, language) for seat in sorted(seats))
-        )
-        shown = " or ".join(dict.fromkeys(f"{value:,}" for value in values))
-        what = f"{_said(number)} is said of “{names}”, which holds {shown} {unit}"
+        names = " or ".join(dict.fromkeys(held.name(language).words for held in foods))
+        true = " or ".join(dict.fromkeys(f"{value:,}" for value in values))
+        what = f"{_said(number)} is said of “{names}”, which holds {true} {unit}"
         other = next((f for f in self.computed if f.value == number.value), None)
-        belongs = f"; {number.value:,} is {_named(other)}" if other else ""
-        return what, f"say {shown}, or correct the amount of the food{belongs}"
+        belongs = f"; {number.value:,} is {belongs_to(other, self.result)}" if other else ""
+        return what, f"say {true}, or correct the amount of the food{belongs}"
 
     @staticmethod
     def _any(value: Decimal, leeway: Leeway, computed: Iterable[Figure]) -> bool:
@@ -92,11 +98,3 @@ def _said(number: Number) -> str:
     if number.in_words:
         return f"“{' '.join(number.text.split())}” ({number.value:,})"
     return f"“{number.text}”"
-
-
-def _shown(figure: Figure) -> str:
-    return f"{figure.value:,} {figure.unit}".rstrip()
-
-
-def _named(figure: Figure) -> str:
-    return figure.what if figure.what.startswith(("the ", "what ")) else f"that of “{figure.what}”"

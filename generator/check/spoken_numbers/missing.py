@@ -6,8 +6,7 @@ from collections.abc import Iterator
 from collections.abc import Set as AbstractSet
 from decimal import Decimal
 
-from generator.check.claims.mentions import Seat
-from generator.check.spoken_numbers.computed import name_at, value_at
+from generator.check.claims.mentions import Seat, held_at
 from generator.check.spoken_numbers.judge import Fault
 from generator.check.spoken_numbers.speech import Speech
 from generator.check.spoken_numbers.whose import Follower
@@ -40,11 +39,15 @@ def missing(
         return  # a number in words may well have been said
     scripted = _numbers(script, language)
     seats = [(row, side) for row in range(len(comparison.rows)) for side in (0, 1)]
-    wanted = [seat for seat in seats if value_at(comparison, seat) in scripted]
+    wanted = [seat for seat in seats if held_at(comparison, seat).shown.value in scripted]
     if heard is script:
         wanted = seats if len(wanted) * 2 > len(seats) else []
     spoken = _numbers(heard, language)
-    unsaid = [s for s in wanted if s not in given and value_at(comparison, s) not in spoken]
+    unsaid = [
+        seat
+        for seat in wanted
+        if seat not in given and held_at(comparison, seat).shown.value not in spoken
+    ]
     named = _named(heard, Follower(comparison, language)) if unsaid else {}
     for seat in unsaid:
         if seat in named:
@@ -52,7 +55,8 @@ def missing(
 
 
 def _fault(comparison: Comparison, seat: Seat, offset: int, language: str) -> Fault:
-    name, value = name_at(comparison, seat, language), value_at(comparison, seat)
+    held = held_at(comparison, seat)
+    name, value = held.name(language).words, held.shown.value
     number = f"{value:,} {comparison.stop.measure.unit}"
     what = f"“{name}” is named, and its number, {number}, is never said at this stop"
     return Fault(offset, frozenset({seat}), what, f"say {number}")

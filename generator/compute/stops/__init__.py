@@ -1,1 +1,1 @@
-"""Each kind of stop that has numbers, worked out."""
+"""Each kind of stop with numbers of its own: worked out, and listed for the ledger."""

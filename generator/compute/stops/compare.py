@@ -1,40 +1,128 @@
-"""A compare stop worked out: what each side holds, and the gaps."""
+"""A compare stop worked out: rows, totals and counts, and every number of them."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from dataclasses import replace
 from decimal import Decimal
+from fractions import Fraction
 
-from generator.compute.count import count_moves
+from generator.compute.count import Count, count_moves
+from generator.compute.figure import Figure
 from generator.compute.gap import Gap, total_gap
-from generator.compute.holding import hold
-from generator.compute.result import Comparison, Row
+from generator.compute.holding import Holding, hold
+from generator.compute.result import Comparison, Counts, Row
+from generator.compute.steps import Addition, AsWritten, Division, Step, Subtraction
+from generator.compute.stops.held import held_figure
+from generator.model.figure import FigureKind, Tally
+from generator.model.ids import TOTAL, StopIds
 from generator.model.library import Library
 from generator.model.measure import Measure
 from generator.model.stops.compare import CompareStop, Item
 
 
-def comparison(
-    stop: CompareStop, names: tuple[str, ...], per: Decimal | None, library: Library
-) -> Comparison:
-    """The rows in order, and their total.
+def compare(stop: CompareStop, ids: StopIds, per: Decimal | None, library: Library) -> Comparison:
+    """Work out a comparison.
 
     Args:
-        stop: what is compared.
-        names: of its rows.
-        per: how much of a gap is one count, in the measure's unit; nothing where none is counted.
-        library: brings the foods.
+        stop: as the lesson has it.
+        ids: its names and those of its rows and sides.
+        per: how much of a gap stands for one count, where a move stop counts it.
+        library: the foods it may name.
     """
     rows = tuple(
-        _row(name, row.foods, stop.measure, per, library)
-        for name, row in zip(names, stop.rows, strict=True)
+        _row(name, row.foods, foods, stop.measure, library)
+        for name, row, foods in zip(ids.parts, stop.rows, ids.foods, strict=True)
     )
     total = total_gap(tuple(row.gap for row in rows))
-    return Comparison(stop, rows, total, count_moves(total.size, per) if per else None)
+    counts = _counts(rows, total, per) if per else None
+    return Comparison(stop, rows, total, counts, (ids.sides[0], ids.sides[1]))
 
 
 def _row(
-    name: str, items: tuple[Item, Item], measure: Measure, per: Decimal | None, library: Library
+    name: str,
+    items: tuple[Item, Item],
+    foods: tuple[str, ...],
+    measure: Measure,
+    library: Library,
 ) -> Row:
-    first, second = (hold(item, measure, library) for item in items)
+    first, second = (
+        hold(item, measure, library, food) for item, food in zip(items, foods, strict=True)
+    )
     gap = Gap(first.shown.value, second.shown.value, first.shown.exact - second.shown.exact)
-    return Row(name, (first, second), gap, count_moves(gap.size, per) if per else None)
+    return Row(name, (first, second), gap)
+
+
+def _counts(rows: tuple[Row, ...], total: Gap, per: Decimal) -> Counts:
+    each = tuple(count_moves(row.gap.size, per) for row in rows)
+    return Counts(per, each, count_moves(total.size, per))
+
+
+def figures(comparison: Comparison) -> Iterator[Figure]:
+    """Rows first, then the totals, then what one count stands for."""
+    stop, counts, unit = comparison.stop, comparison.counts, comparison.stop.measure.unit
+    for at, row in enumerate(comparison.rows):
+        for side, held in enumerate(row.sides):
+            name = f"{stop.id}.{row.id}.{comparison.side_ids[side]}"
+            yield replace(held_figure(stop.id, row.id, held, stop.measure), id=name, side=side)
+        yield from _of_gap(
+            comparison, row.id, row.gap, counts.rows[at] if counts else None, row.sides
+        )
+    for side, total in enumerate((comparison.total.first, comparison.total.second)):
+        foods = tuple(row.sides[side] for row in comparison.rows)
+        yield Figure(
+            id=f"{stop.id}.{TOTAL}.{comparison.side_ids[side]}",
+            kind=FigureKind.TOTAL,
+            value=total,
+            measure=stop.measure,
+            unit=unit,
+            exact=sum((one.shown.exact for one in foods), Fraction(0)),
+            stop=stop.id,
+            steps=(Addition(tuple(one.shown.value for one in foods), total),),
+            row=TOTAL,
+            side=side,
+            foods=foods,
+        )
+    of_all = counts.total if counts else None
+    yield from _of_gap(comparison, TOTAL, comparison.total, of_all, comparison.holdings)
+    if counts:
+        yield Figure(
+            id=f"{stop.id}.{FigureKind.ONE_MOVE_PER}",
+            kind=FigureKind.ONE_MOVE_PER,
+            value=counts.per,
+            measure=stop.measure,
+            unit=unit,
+            exact=Fraction(counts.per),
+            stop=stop.id,
+            steps=(AsWritten("one_move_per"),),
+        )
+
+
+def _of_gap(
+    comparison: Comparison, row: str, gap: Gap, count: Count | None, foods: tuple[Holding, ...]
+) -> Iterator[Figure]:
+    """A gap, and its count with what is left over."""
+    stop, unit = comparison.stop.id, comparison.stop.measure.unit
+
+    def figure(
+        kind: FigureKind, value: Decimal, exact: Fraction, step: Step, *, times: bool = False
+    ) -> Figure:
+        return Figure(
+            id=f"{stop}.{row}.{kind}",
+            kind=kind,
+            value=value,
+            measure=comparison.stop.measure,
+            unit=Tally.TIMES if times else unit,
+            exact=exact,
+            stop=stop,
+            steps=(step,),
+            row=row,
+            foods=foods,
+        )
+
+    yield figure(FigureKind.GAP, gap.size, abs(gap.exact), Subtraction(gap, unit))
+    if count:
+        step = Division(gap.size, count, unit)
+        whole, rest = Decimal(count.whole), count.left_over
+        yield figure(FigureKind.COUNT, whole, Fraction(whole), step, times=True)
+        yield figure(FigureKind.LEFT_OVER, rest, Fraction(rest), step)

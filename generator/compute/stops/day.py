@@ -1,22 +1,75 @@
-"""A day stop worked out: what the day gave and what it took."""
+"""A day stop worked out: what a day gave and what it took."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from decimal import Decimal
+from fractions import Fraction
+
 from generator.compute.day import day_balance
 from generator.compute.energy_needs import energy_need
+from generator.compute.figure import Figure
 from generator.compute.holding import hold
 from generator.compute.reference_bodies import REFERENCE_ADULTS
 from generator.compute.result import Day
+from generator.compute.steps import (
+    Addition,
+    Balance,
+    Leaning,
+    NeedEquation,
+    NeedRounding,
+    ReferenceBody,
+    Step,
+)
+from generator.compute.stops.held import held_figure
+from generator.model.figure import FigureKind
+from generator.model.ids import StopIds
 from generator.model.library import Library
 from generator.model.measure import Measure
 from generator.model.stops.day import DayStop
 
 
-def day(stop: DayStop, library: Library) -> Day:
-    """The foods in the order of the day, and both sides of it in kcal."""
+def day(stop: DayStop, ids: StopIds, library: Library) -> Day:
+    """Work out a day."""
     person = stop.person
-    eaten = tuple(hold(item, Measure.ENERGY, library) for item in stop.ate)
+    eaten = tuple(
+        hold(item, Measure.ENERGY, library, name)
+        for item, (name,) in zip(stop.ate, ids.foods, strict=True)
+    )
     body = REFERENCE_ADULTS[person.sex]
     need = energy_need(person.sex, person.age, body, person.activity)
     balance = day_balance((held.shown.value for held in eaten), need.kcal)
-    return Day(stop, eaten, body, need, balance)
+    return Day(stop, eaten, ids.parts, body, need, balance)
+
+
+def figures(stop: str, day: Day) -> Iterator[Figure]:
+    """The foods in the order of the day, then both sums and what lies between them."""
+    for name, held in zip(day.food_ids, day.eaten, strict=True):
+        yield held_figure(stop, name, held, Measure.ENERGY)
+    shown = [held.shown for held in day.eaten]
+    balance, person = day.balance, day.stop.person
+
+    def figure(kind: FigureKind, value: Decimal, exact: Fraction, *steps: Step) -> Figure:
+        foods = () if kind is FigureKind.NEEDED else day.eaten
+        energy = Measure.ENERGY
+        return Figure(
+            f"{stop}.{kind}", kind, value, energy, energy.unit, exact, stop, steps, foods=foods
+        )
+
+    yield figure(
+        FigureKind.EATEN,
+        balance.eaten,
+        sum((one.exact for one in shown), Fraction(0)),
+        Addition(tuple(one.value for one in shown), balance.eaten),
+    )
+    yield figure(
+        FigureKind.NEEDED,
+        balance.needed,
+        Fraction(day.need.kcal),
+        ReferenceBody(person, day.body),
+        NeedEquation(person, day.need),
+        NeedRounding(day.need, balance),
+    )
+    yield figure(
+        FigureKind.GAP, balance.gap, Fraction(balance.gap), Balance(balance), Leaning(balance)
+    )

@@ -1,19 +1,52 @@
-"""A move stop worked out: the gaps of a comparison as counts."""
+"""A move stop worked out: a move for each row, and the minutes of the teaching notes."""
 
 from __future__ import annotations
 
-from generator.compute.count import count_moves
-from generator.compute.result import Comparison, MoveCount, Movement
+from collections.abc import Iterator
+from decimal import Decimal
+
+from generator.compute.figure import Figure
+from generator.compute.move_minutes import MoveMinutes, move_minutes
+from generator.compute.result import Comparison, MoveCount, Movement, Row
+from generator.compute.steps import EnergyCost, MinutesOfGap, RestingEnergy
+from generator.model.figure import FigureKind, Tally
+from generator.model.grades import Grades
 from generator.model.library import Library
+from generator.model.measure import Measure
+from generator.model.move import Move
 from generator.model.stops.move import MoveStop
 
 
-def movement(stop: MoveStop, compared: Comparison, library: Library) -> Movement:
-    """A count for each row, in order."""
-    counts = tuple(
-        MoveCount(
-            move_id, library.moves[move_id], row, count_moves(row.gap.size, stop.one_move_per)
-        )
-        for move_id, row in zip(stop.moves, compared.rows, strict=True)
+def move(stop: MoveStop, comparison: Comparison, grades: Grades, library: Library) -> Movement:
+    """Give each row of a counted comparison its move; the counts are the comparison's own."""
+    counts = comparison.counts.rows if comparison.counts else ()
+    energy = comparison.stop.measure is Measure.ENERGY
+
+    def minutes(move: Move, row: Row) -> MoveMinutes | None:
+        return move_minutes(move, row.gap.size, grades) if energy else None
+
+    done = tuple(
+        MoveCount(name, library.moves[name], row, count, minutes(library.moves[name], row))
+        for name, row, count in zip(stop.moves, comparison.rows, counts, strict=True)
     )
-    return Movement(stop, compared, counts)
+    return Movement(stop, comparison, done)
+
+
+def figures(stop: str, movement: Movement) -> Iterator[Figure]:
+    """The minutes of each move that has any."""
+    for counted in movement.counts:
+        minutes, energy = counted.minutes, counted.move.youth_energy
+        if minutes and energy:
+            yield Figure(
+                id=f"{stop}.{counted.row.id}.{FigureKind.MINUTES}",
+                kind=FigureKind.MINUTES,
+                value=Decimal(minutes.shown),
+                measure=Measure.ENERGY,
+                unit=Tally.MINUTES,
+                exact=minutes.minutes,
+                stop=stop,
+                steps=(EnergyCost(minutes, energy), RestingEnergy(minutes), MinutesOfGap(minutes)),
+                row=counted.row.id,
+                foods=counted.row.sides,
+                move=counted.move_id,
+            )

@@ -19,7 +19,7 @@ from generator.present.words.say import Say, digits
 def chart_view(comparison: Comparison, say: Say, folder: str) -> ChartView:
     """Bars for each row, to one scale; ``folder`` is where the lesson's pages stand."""
     stop = comparison.stop
-    largest = max((held.shown.value for row in comparison.rows for held in row.sides), default=0)
+    largest = max((held.shown.value for held in comparison.holdings), default=0)
     bars = tuple(
         BarView(
             label=food_name(held, say),
@@ -77,7 +77,7 @@ def _weave(side: int) -> dict[str, object]:
 
 def _layout(comparison: Comparison, say: Say) -> dict[str, object]:
     """Names stand above their bars, one a line, not beside them: on a phone there is no beside."""
-    largest = max((held.shown.value for row in comparison.rows for held in row.sides), default=0)
+    largest = max((held.shown.value for held in comparison.holdings), default=0)
     names = [
         {
             "text": food_name(row.sides[side], say),

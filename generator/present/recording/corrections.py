@@ -3,27 +3,29 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
 
 from generator.compute.recorded import ChangedFigure, changed_figures
 from generator.compute.result import LessonResult
+from generator.compute.showing import Showing
 from generator.model.captions import CaptionLimits
+from generator.model.figure import FigureKind
 from generator.present.recording.line_breaks import lines_of
+from generator.present.recording.showing_name import showing_name
 from generator.present.recording.webvtt import webvtt_time
-from generator.present.words.amounts import food_name
-from generator.present.words.move_text import move_text
+from generator.present.words.amounts import amount_words
 from generator.present.words.say import Say
 
+_ON_PAGE = ("correction", "correction_amount")
+_IN_CAPTIONS = ("correction_caption", "correction_caption_amount")
 _TIMES = re.compile(r"^(?:(\d+):)?(\d\d):(\d\d)\.(\d{3})\s+-->", re.MULTILINE)
 
 
 def corrections(result: LessonResult, say: Say) -> dict[str, tuple[str, ...]]:
     """By stop: what the video says, and what it is now."""
     found: dict[str, tuple[str, ...]] = {}
-    names = figure_names(result, say)
-    for changed in _still_there(result):
-        line = _sentence("correction", changed, names, say)
-        found[changed.filmed.stop] = (*found.get(changed.filmed.stop, ()), line)
+    for changed, now in _still_there(result):
+        line = _sentence(_ON_PAGE, changed, now, result, say)
+        found[now.stop] = (*found.get(now.stop, ()), line)
     return found
 
 
@@ -43,9 +45,7 @@ def corrected_captions(
     changed = _still_there(result)
     if recorded is None or video is None or not changed:
         return {}
-    names = figure_names(result, say)
-    limits = result.lesson.caption_limits
-    cues = [(int(one.filmed.start * 1000), _cue(one, names, limits, say)) for one in changed]
+    cues = [(int(one.filmed.start * 1000), _cue(one, now, result, say)) for one, now in changed]
     return {
         name: _merged(recorded.captions[name], cues)
         for language, name in video.captions.items()
@@ -54,51 +54,50 @@ def corrected_captions(
     }
 
 
-def _still_there(result: LessonResult) -> tuple[ChangedFigure, ...]:
+def _still_there(result: LessonResult) -> tuple[tuple[ChangedFigure, Showing], ...]:
     """Changed numbers that the page still has; of one that is gone there is nothing to set right."""
-    return tuple(one for one in changed_figures(result) if one.now is not None)
+    return tuple((one, one.now) for one in changed_figures(result) if one.now)
 
 
-def _sentence(key: str, changed: ChangedFigure, names: Mapping[str, str], say: Say) -> str:
-    filmed = changed.filmed
+def _sentence(
+    keys: tuple[str, str], changed: ChangedFigure, now: Showing, result: LessonResult, say: Say
+) -> str:
+    """A food of another amount than in the film is not the same number: both are told.
+
+    Args:
+        keys: of the sentence, and of the one for a food of another amount.
+        changed: what was filmed.
+        now: what it is today.
+        result: the lesson of today, in the language of ``say``.
+        say: writes it.
+    """
+    held = now.figure.foods[0] if now.figure.kind is FigureKind.HOLDS else None
+    of_other = held is not None and changed.of_other_amount
     return say(
-        key,
-        what=names.get(filmed.id, ""),
-        filmed=say.number(filmed.value),
-        now=say.number(changed.now or 0),
+        keys[of_other],
+        what=showing_name(now, result, say),
+        amount=amount_words(held, say) if held else "",
+        filmed=say.number(changed.filmed.value),
+        now=say.number(now.figure.value),
     )
 
 
-def figure_names(result: LessonResult, say: Say) -> dict[str, str]:
-    """What a number is about, by its address: a food, a move, or nothing."""
-    foods = {
-        f"{stop}.row-{number}.{side}": food_name(held, say)
-        for stop, comparison in result.comparisons.items()
-        for number, row in enumerate(comparison.rows, 1)
-        for side, held in zip(("first", "second"), row.sides, strict=True)
-    }
-    eaten = {
-        f"{stop}.food-{number}": food_name(held, say)
-        for stop, day in result.days.items()
-        for number, held in enumerate(day.eaten, 1)
-    }
-    moves = {
-        f"{stop}.card-{number}.{what}": say(key, move=text.name)
-        for stop, movement in result.movements.items()
-        for number, counted in enumerate(movement.counts, 1)
-        for text in [move_text(counted.move, say)]
-        for what, key in (("count", "correction_count"), ("left-over", "correction_left_over"))
-    }
-    return {**foods, **eaten, **moves}
-
-
-def _cue(changed: ChangedFigure, names: Mapping[str, str], limits: CaptionLimits, say: Say) -> str:
+def _cue(changed: ChangedFigure, now: Showing, result: LessonResult, say: Say) -> str:
+    limits = result.lesson.caption_limits
     start = int(changed.filmed.start * 1000)
     end = min(int(changed.filmed.end * 1000), start + int(limits.longest * 1000))
-    sentence = _sentence("correction_caption", changed, names, say)
-    text = "\n".join(lines_of(sentence.split(" "), limits))  # a no-break space breaks no line
+    sentence = _sentence(_IN_CAPTIONS, changed, now, result, say)
+    text = "\n".join(_in_limits(sentence, limits))
     escaped = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
     return f"{webvtt_time(start)} --> {webvtt_time(end)} line:0\n{escaped}"
+
+
+def _in_limits(sentence: str, limits: CaptionLimits) -> tuple[str, ...]:
+    """The lines of the site's own words where they fit, else broken anew."""
+    lines = tuple(sentence.split("\n"))
+    if len(lines) <= limits.lines and max(map(len, lines)) <= limits.line:
+        return lines
+    return lines_of(re.split("[ \n]+", sentence), limits)  # a no-break space breaks no line
 
 
 def _merged(text: str, cues: list[tuple[int, str]]) -> str:

@@ -4,107 +4,98 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
 
+from generator.compute.recorded import filmed_foods
 from generator.compute.result import LessonResult
-from generator.compute.trace import Figure, trace
-from generator.model.moment import clock
+from generator.compute.showing import Showing, shown_at
+from generator.compute.timeline import seconds
+from generator.model.figure import FigureKind
 from generator.model.recorded import FilmedFigure
 from generator.present.recording.slides.order import slides
-from generator.present.recording.slides.slide import MoveCount, RowOfTwo, Slide
 from generator.present.recording.spoken import spoken
-from generator.present.words.say import Say, digits
+from generator.present.words.say import Say
 
 Times = tuple[int, int]
 """From and to, in ms."""
 
-_LEFT_OVER = ".left-over"
+_NOT_SAID = {FigureKind.LEFT_OVER, FigureKind.MINUTES, FigureKind.ONE_MOVE_PER}
+"""Numbers that a digit in the script is not taken for: it is another one of the same size."""
 _NUMBER = re.compile(r"\d[\d,]*(?:\.\d+)?")
 
 
 def filmed_figures(result: LessonResult, say: Say) -> tuple[FilmedFigure, ...]:
     """What stands on the slides, and what the script says in digits at the number's own stop."""
-    figures = {figure.id: figure for figure in trace(result)}
-    times = {
-        name: time
-        for name, time in _on_slides(slides(result, say), result)
-        if figures[name].value or not name.endswith(_LEFT_OVER)  # a slide leaves out a rest of 0
-    }
-    seen = [(figures[name].value, time) for name, time in times.items()]
-    others = [figure for figure in figures.values() if figure.id not in times]
-    times |= dict(_heard(others, seen, result))
-    found = sorted((time, name) for name, time in times.items())
-    return tuple(_filmed(figures[name], time) for time, name in found)
+    seen = tuple(_on_slides(result, say))
+    found = sorted((*seen, *_heard(result, seen)), key=lambda both: both[1])
+    return tuple(_filmed(showing, times) for showing, times in found)
 
 
-def recorded_text(lesson: str, on: str, figures: Iterable[FilmedFigure]) -> str:
-    """The record as YAML.
-
-    Args:
-        lesson: id of the lesson.
-        on: the day of filming, as ``2026-03-14``.
-        figures: what was filmed.
-    """
-    head = [
-        "# What the numbers were when this lesson was filmed. `python3 generator check` compares.",
-        f"# After filming anew: python3 generator recorded {lesson}",
-        f'filmed: "{on}"',
-    ]
-    lines = [
-        f"  - {{id: {one.id}, value: {digits(one.value)}, unit: {one.unit}, stop: {one.stop}, "
-        f'from: "{clock(one.start)}", to: "{clock(one.end)}"}}'
-        for one in figures
-    ]
-    return "\n".join([*head, "figures:" if lines else "figures: []", *lines]) + "\n"
-
-
-def _on_slides(shown: Iterable[Slide], result: LessonResult) -> Iterator[tuple[str, Times]]:
-    """Figures of the rows and counts, by the place of their slide among those of its stop."""
-    before: Counter[tuple[int, type]] = Counter()
-    for slide in shown:
-        kind = type(slide.content)
-        before[slide.stop, kind] += 1
-        base, number = result.lesson.stop_id(slide.stop), before[slide.stop, kind]
-        times = slide.start, slide.start + slide.duration
-        if kind is RowOfTwo:
-            yield f"{base}.row-{number}.first", times
-            yield f"{base}.row-{number}.second", times
-        elif kind is MoveCount:
-            yield f"{base}.card-{number}.count", times
-            yield f"{base}.card-{number}.left-over", times
+def _on_slides(result: LessonResult, say: Say) -> Iterator[tuple[Showing, Times]]:
+    """The numbers of the rows and counts, while their slide stands."""
+    for slide in slides(result, say):
+        stop = result.lesson.stop_id(slide.stop)
+        for showing in shown_at(result, stop):
+            if showing.figure.id in slide.shows:
+                yield showing, (slide.start, slide.start + slide.duration)
 
 
 def _heard(
-    figures: Iterable[Figure], seen: Sequence[tuple[Decimal, Times]], result: LessonResult
-) -> Iterator[tuple[str, Times]]:
-    """Figures whose value is said in digits at their stop, while no slide shows that number."""
-    said: dict[str, dict[Decimal, Times]] = {}
+    result: LessonResult, seen: Sequence[tuple[Showing, Times]]
+) -> Iterator[tuple[Showing, Times]]:
+    """Numbers said in digits at their stop while no slide shows them.
+
+    A number that could be two things of its stop is left out: nobody can say which it is when one
+    of them changes. The check of captions still asks for it.
+    """
+    shown = {(showing.figure.id, showing.stop) for showing, _ in seen}
+    for ids in result.lesson.ids:
+        said = _said(result, ids.stop, seen)
+        own = [
+            showing
+            for showing in shown_at(result, ids.stop)
+            if showing.figure.kind not in _NOT_SAID
+        ]
+        sizes = Counter(showing.figure.value for showing in own)
+        for showing in own:
+            value = showing.figure.value
+            unseen = (showing.figure.id, showing.stop) not in shown
+            if unseen and value in said and sizes[value] == 1:
+                yield showing, said[value]
+
+
+def _said(
+    result: LessonResult, stop: str, seen: Sequence[tuple[Showing, Times]]
+) -> dict[Decimal, Times]:
+    """Numbers in digits at a stop, each with the time it is said first; not those a slide shows then."""
+    said: dict[Decimal, Times] = {}
     for cue in spoken(result.lesson):
-        numbers = said.setdefault(result.lesson.stop_id(cue.index), {})
+        if result.lesson.stop_id(cue.index) != stop:
+            continue
         for found in _NUMBER.findall(" ".join(cue.lines)):
             number = Decimal(found.replace(",", ""))
             on_slide = any(
-                value == number and start < cue.end and cue.start < end
-                for value, (start, end) in seen
+                showing.figure.value == number and start < cue.end and cue.start < end
+                for showing, (start, end) in seen
             )
             if not on_slide:
-                numbers.setdefault(number, (cue.start, cue.end))
-    nothing: Mapping[Decimal, Times] = {}
-    for figure in figures:
-        times = said.get(figure.id.partition(".")[0], nothing).get(figure.value)
-        if times and not figure.id.endswith(_LEFT_OVER):
-            yield figure.id, times
+                said.setdefault(number, (cue.start, cue.end))
+    return said
 
 
-def _filmed(figure: Figure, times: Times) -> FilmedFigure:
+def _filmed(showing: Showing, times: Times) -> FilmedFigure:
     """Whole seconds around the time: nobody cuts a film finer by reading a list."""
-    start, end = (Decimal(time) / 1000 for time in times)
+    start, end = map(seconds, times)
     return FilmedFigure.model_construct(
-        id=figure.id,
-        value=figure.value,
-        unit=figure.unit,
-        stop=figure.id.partition(".")[0],
+        kind=showing.figure.kind,
+        measure=showing.figure.measure,
+        foods=filmed_foods(showing),
+        side=showing.side or None,
+        move=showing.move or None,
+        person=showing.person or None,
+        value=showing.figure.value,
+        stop=showing.stop,
         start=start.to_integral_value(ROUND_FLOOR),
         end=end.to_integral_value(ROUND_CEILING),
     )

@@ -9,10 +9,10 @@ from generator.model.moment import clock
 from generator.model.pace import PACES
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.recording.captions import caption_draft
-from generator.present.recording.corrections import figure_names
 from generator.present.recording.cues import cue_sheet
 from generator.present.recording.script import script_stops
 from generator.present.recording.shots import shot_list
+from generator.present.recording.showing_name import showing_name
 from generator.present.recording.slides.order import slides
 from generator.present.recording.views import PackView, ScriptView, SlidesView
 from generator.present.views.page import LinkView
@@ -85,18 +85,17 @@ def _again(result: LessonResult, say: Say) -> tuple[str, ...]:
     changed = changed_figures(result)
     if not changed:
         return (say("recording_again_none"),)
-    names = figure_names(result, say)
-    return tuple(_changed(one, names.get(one.filmed.id, one.filmed.id), say) for one in changed)
+    return tuple(_changed(one, result, say) for one in changed)
 
 
-def _changed(changed: ChangedFigure, what: str, say: Say) -> str:
-    filmed = changed.filmed
+def _changed(changed: ChangedFigure, result: LessonResult, say: Say) -> str:
+    filmed, now = changed.filmed, changed.now
     return say(
-        "recording_again_gone" if changed.now is None else "recording_again_says",
+        "recording_again_says" if now else "recording_again_gone",
         from_=clock(filmed.start),
         to=clock(filmed.end),
-        what=what,
-        id=filmed.id,
+        what=showing_name(now, result, say) if now else "",
+        id=", ".join(filter(None, (filmed.move, *(one.food for one in filmed.foods)))),
         filmed=say.number(filmed.value),
-        now=say.number(changed.now or 0),
+        now=say.number(now.figure.value) if now else "",
     )

@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from generator.compute.gap import Gap
+from generator.compute.holding import Holding
 from generator.compute.likely import likely_answers
-from generator.compute.result import Holding
+from generator.model.figure import FigureKind
 from generator.model.stops.compare import CompareStop, Solve
 from generator.present.pictures.chart import chart_view
 from generator.present.recording.slides.slide import Held, RowOfTwo
@@ -58,7 +59,7 @@ def _view(told: StopInLesson[CompareStop]) -> CompareView:
         unit=stop.measure.unit,
         about=say(ABOUT.key(stop.measure)),
         sides=stop.sides,
-        rows=tuple(row_view(place, row, stop, say) for place, row in enumerate(comparison.rows, 1)),
+        rows=tuple(row_view(at, comparison, say) for at in range(len(comparison.rows))),
         total=total_view(comparison, say) if asks_total or len(comparison.rows) > 1 else None,
         ask_total=asks_total,
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
@@ -75,6 +76,7 @@ def _slides(told: StopInLesson[CompareStop]) -> tuple[RowOfTwo, ...]:
             first=_held(row.sides[0], 0, stop, say),
             second=_held(row.sides[1], 1, stop, say),
             question=say("paper_how_much_more"),
+            shows=told.result.ids_of(stop.id, row.id, FigureKind.HOLDS),
         )
         for row in told.result.comparisons[stop.id].rows
     )
@@ -91,8 +93,8 @@ def _task(told: StopInLesson[CompareStop]) -> str:
 
 
 def _table(told: StopInLesson[CompareStop]) -> tuple[str, ...]:
-    rows = told.result.comparisons[told.stop.id].rows
-    return tuple(weighed(held, told.say) for row in rows for held in row.sides)
+    holdings = told.result.comparisons[told.stop.id].holdings
+    return tuple(weighed(held, told.say) for held in holdings)
 
 
 def _plan(view: CompareView, say: Say) -> str:

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from generator.compute.result import MoveCount
+from generator.compute.result import Comparison, MoveCount
+from generator.model.figure import FigureKind
 from generator.model.pose import Hold, Pose, Support
 from generator.model.stops.compare import CompareStop, Solve
 from generator.model.stops.move import MoveStop
@@ -95,21 +96,24 @@ def _slides(told: StopInLesson[MoveStop]) -> tuple[Content, ...]:
     say, movement = told.say, told.result.movements[told.id]
     return (
         Before(say("before_you_move"), before_moving(say)),
-        *(_slide(told.plain_heading, counted, say) for counted in movement.counts),
+        *(_slide(told, movement.comparison, counted) for counted in movement.counts),
     )
 
 
-def _slide(heading: str, counted: MoveCount, say: Say) -> MoveCountSlide:
-    text = move_text(counted.move, say)
-    left = counted.count.left_over
+def _slide(
+    told: StopInLesson[MoveStop], comparison: Comparison, counted: MoveCount
+) -> MoveCountSlide:
+    say, text, left = told.say, move_text(counted.move, told.say), counted.count.left_over
+    kinds = (FigureKind.COUNT, FigureKind.LEFT_OVER) if left else (FigureKind.COUNT,)
     return MoveCountSlide(
-        heading=heading,
+        heading=told.plain_heading,
         name=text.name,
         count=say.number(counted.count.whole),
         count_is=say("one_count_is", count_is=text.count_is),
         left_over=say("left_over", rest=say.number(left)) if left else "",
         team=say("move_team"),
         figures=tuple(map(drawn_alone, counted.move.poses)),
+        shows=told.result.ids_of(comparison.stop.id, counted.row.id, *kinds),
     )
 
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from generator.compute.count import Count
 from generator.compute.gap import Gap
-from generator.compute.result import Comparison, Row
+from generator.compute.result import Comparison
 from generator.model.ids import TOTAL
-from generator.model.stops.compare import CompareStop, Solve
+from generator.model.stops.compare import Solve
 from generator.present.pictures.columns import columns
 from generator.present.pictures.number_line import number_line
 from generator.present.views.comparison import CountView, RowView, TotalView
@@ -20,14 +20,16 @@ from generator.present.words.number import number, quantity
 from generator.present.words.say import Say, digits
 
 
-def row_view(place: int, row: Row, stop: CompareStop, say: Say) -> RowView:
-    """One row; its place is counted from 1."""
+def row_view(at: int, comparison: Comparison, say: Say) -> RowView:
+    """One row, by its place counted from 0."""
+    stop, row, place = comparison.stop, comparison.rows[at], at + 1
     first, second = (
         holding_view(held, side, stop.sides[side], stop.measure, say)
         for side, held in enumerate(row.sides)
     )
     gap = row.gap
-    count = row.count if Solve.COUNT in stop.solve else None
+    counts = comparison.counts if Solve.COUNT in stop.solve else None
+    count = counts.rows[at] if counts else None
     return RowView(
         id=row_address(stop.id, row.id),
         number=place,

@@ -8,7 +8,7 @@ from fractions import Fraction
 from generator.compute.blocks import to_blocks
 from generator.compute.count import Count
 from generator.compute.gap import Gap
-from generator.compute.result import Holding
+from generator.compute.holding import Holding
 from generator.compute.rounding import whole
 from generator.model.measure import Measure
 from generator.present.views.amounts import BlocksView, HoldingView, WorkingView

@@ -38,11 +38,7 @@ def allergen_line(result: LessonResult, say: Say) -> str:
 
 def _foods(result: LessonResult) -> tuple[Food, ...]:
     """Every food of the library that the lesson shows, once."""
-    compared = (
-        held for one in result.comparisons.values() for row in one.rows for held in row.sides
-    )
-    eaten = (held for day in result.days.values() for held in day.eaten)
-    return tuple({held.food.id: held.food for held in (*compared, *eaten) if held.food}.values())
+    return tuple({held.food.id: held.food for held in result.holdings if held.food}.values())
 
 
 def _names(foods: Iterator[Food], say: Say) -> tuple[str, ...]:

@@ -5,9 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 from fractions import Fraction
 
-from generator.compute.move_minutes import move_minutes
 from generator.compute.result import LessonResult, MoveCount
-from generator.model.grades import Grades
 from generator.model.measure import Measure
 from generator.present.views.notes import CountTruthView
 from generator.present.words.move_text import move_text
@@ -17,16 +15,16 @@ from generator.present.words.say import Say, as_decimal
 def count_truths(result: LessonResult, say: Say) -> tuple[CountTruthView, ...]:
     """One line for each move of an energy gap; a gap in grams or milligrams has no minutes."""
     return tuple(
-        _truth(counted, result.lesson.file.grades, say)
+        _truth(counted, say)
         for movement in result.movements.values()
         if movement.comparison.stop.measure is Measure.ENERGY
         for counted in movement.counts
     )
 
 
-def _truth(counted: MoveCount, grades: Grades, say: Say) -> CountTruthView:
+def _truth(counted: MoveCount, say: Say) -> CountTruthView:
     name = move_text(counted.move, say).name
-    found = move_minutes(counted.move, counted.row.gap.size, grades)
+    found = counted.minutes
     if found is None:
         says = say("count_truth_none", move=name)
     else:

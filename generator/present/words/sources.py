@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from generator.compute.result import Comparison, Holding
+from generator.compute.holding import Holding
+from generator.compute.result import Comparison
 from generator.model.measure import Measure
 from generator.present.views.amounts import SourceView
 from generator.present.words.amounts import amount_words, food_name
@@ -11,8 +12,7 @@ from generator.present.words.say import Say, as_decimal
 
 def source_views(comparison: Comparison, say: Say) -> tuple[SourceView, ...]:
     """One sentence for each food, in the order of the rows."""
-    held = tuple(held for row in comparison.rows for held in row.sides)
-    return holding_sources(held, comparison.stop.measure, say)
+    return holding_sources(comparison.holdings, comparison.stop.measure, say)
 
 
 def holding_sources(

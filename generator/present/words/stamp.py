@@ -16,12 +16,7 @@ def print_stamp(result: LessonResult) -> str:
 
     Whichever of them changes, the stamp changes.
     """
-    compared = (
-        held for one in result.comparisons.values() for row in one.rows for held in row.sides
-    )
-    eaten = (held for day in result.days.values() for held in day.eaten)
-    shown = [str(held.shown.value) for held in (*compared, *eaten)]
-    shown += [str(day.balance.needed) for day in result.days.values()]
+    shown = [str(figure.value) for figure in result.figures]
     words = [text for _, text in file_texts(result.lesson.file)]
     text = "\n".join([*result.lesson.places.lines, *words, *shown])
     number = int.from_bytes(sha256(text.encode()).digest()[:8])

@@ -52,6 +52,8 @@ class RowOfTwo:
     first: Held
     second: Held
     question: str
+    shows: tuple[str, ...]
+    """Ids of the numbers that stand on it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +79,8 @@ class MoveCount:
     """That the count belongs to everybody, and why nobody moves for food."""
     figures: tuple[Markup, ...]
     """SVG of the two poses."""
+    shows: tuple[str, ...]
+    """Ids of the numbers that stand on it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,6 +111,11 @@ class Slide:
     stops: int
     """How many knots the thread has."""
     content: Content
+
+    @property
+    def shows(self) -> tuple[str, ...]:
+        """Ids of the numbers of the ledger that stand on it."""
+        return self.content.shows if isinstance(self.content, RowOfTwo | MoveCount) else ()
 
     @property
     def layout(self) -> str:

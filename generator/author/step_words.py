@@ -1,0 +1,153 @@
+"""The steps that lead to a number, in words and as arithmetic."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from fractions import Fraction
+from typing import assert_never
+
+from generator.compute import steps
+from generator.compute.rounding import to_places
+from generator.compute.steps import Step
+from generator.model.food import Serving
+
+
+def step_words(step: Step) -> tuple[str, str]:
+    """What a step is, in a word or two, and what it says."""
+    match step:
+        case steps.FromRecord():
+            return "record", _record(step)
+        case steps.Weighed():
+            return "portion", _weighed(step.serving)
+        case steps.OfAmount():
+            return "amount", _amount(step)
+        case steps.LabelRounding():
+            return "rounding", _label(step)
+        case steps.OwnValue():
+            return "record", _own(step)
+        case steps.Subtraction():
+            return "subtraction", _subtraction(step)
+        case steps.Addition():
+            return "sum", f"{' + '.join(map(str, step.parts))} = {step.total}, of shown values"
+        case steps.Division():
+            return "division", _division(step)
+        case steps.AsWritten():
+            return "lesson", f"as `{step.key}:` has it"
+        case (
+            steps.ReferenceBody()
+            | steps.NeedEquation()
+            | steps.NeedRounding()
+            | steps.Balance()
+            | steps.Leaning()
+        ):
+            return _day(step)
+        case steps.EnergyCost() | steps.RestingEnergy() | steps.MinutesOfGap():
+            return _minutes(step)
+        case _:
+            assert_never(step)
+
+
+def plain(exact: Fraction) -> str:
+    """Decimal digits when there are not too many of them; the fraction itself when they never end."""
+    bottom = exact.denominator
+    for prime in (2, 5):
+        while bottom % prime == 0:
+            bottom //= prime
+    if bottom != 1:
+        return f"{exact.numerator}/{exact.denominator}"
+    return f"{(Decimal(exact.numerator) / Decimal(exact.denominator)).normalize():f}"
+
+
+def _record(step: steps.FromRecord) -> str:
+    food = step.food
+    held = f"{plain(step.per_100g)} {step.unit} in 100 g"
+    return f"{food.release}, FDC {food.entry.fdc}, {food.entry.record}: {held}"
+
+
+def _weighed(serving: Serving) -> str:
+    portion = serving.portion
+    if portion is None:
+        return f"{plain(serving.grams)} g, as the lesson gives it"
+    weighs = f"{portion.record} weighs {portion.grams} g"
+    if serving.times == 1:
+        return weighs
+    return f"{weighs}; {plain(serving.times)} × {portion.grams} g = {plain(serving.grams)} g"
+
+
+def _amount(step: steps.OfAmount) -> str:
+    grams, exact = plain(step.grams), plain(step.exact)
+    return f"{plain(step.per_100g)} × {grams} ÷ 100 = {exact} {step.unit}"
+
+
+def _label(step: steps.LabelRounding) -> str:
+    shown = step.shown
+    rounded = f"{plain(shown.exact)} → {shown.value} {step.unit}"
+    return f"21 CFR 101.9{shown.rule}; half goes up: {rounded}"
+
+
+def _own(step: steps.OwnValue) -> str:
+    item = step.item
+    return (
+        f"own value: {item.source}{f', read on {item.read_on}' if item.read_on else ''}, as printed"
+    )
+
+
+def _subtraction(step: steps.Subtraction) -> str:
+    gap, unit = step.gap, step.unit
+    unrounded = f"before rounding the gap is {plain(abs(gap.exact))} {unit}"
+    worked = f"{gap.larger} − {gap.smaller} = {gap.size} {unit}"
+    return f"{worked}, between shown values; {unrounded}"
+
+
+def _division(step: steps.Division) -> str:
+    count = step.count
+    left = f", {count.left_over} {step.unit} left over" if count.left_over else ""
+    return f"{step.gap} ÷ {count.per} = {count.whole}{left}"
+
+
+def _day(
+    step: steps.ReferenceBody
+    | steps.NeedEquation
+    | steps.NeedRounding
+    | steps.Balance
+    | steps.Leaning,
+) -> tuple[str, str]:
+    match step:
+        case steps.ReferenceBody(person, body):
+            says = f"reference {person.sex}: {body.height_cm} cm, {body.weight_kg} kg"
+            return "record", f"{says} (IOM 2005, Dietary Reference Intakes for Energy)"
+        case steps.NeedEquation(person, need):
+            of = f"{person.sex} of {person.age} years, {person.activity}"
+            return "equation", f"NASEM 2023, {of}: {need.equation} = {need.kcal} kcal a day"
+        case steps.NeedRounding(need, balance):
+            return "rounding", f"to the nearest 10 kcal: {need.kcal} → {balance.needed}"
+        case steps.Balance(balance):
+            larger, smaller = (pick(balance.eaten, balance.needed) for pick in (max, min))
+            return "subtraction", f"{larger} − {smaller} = {balance.gap}, of shown values"
+        case steps.Leaning(balance):
+            ratio = f"{balance.eaten} ÷ {balance.needed} = {to_places(balance.ratio, 2)}"
+            even = f"up to {balance.even_within} kcal is even"
+            return "lean", f"{ratio}: {balance.lean}; {even}"
+        case _:
+            assert_never(step)
+
+
+def _minutes(
+    step: steps.EnergyCost | steps.RestingEnergy | steps.MinutesOfGap,
+) -> tuple[str, str]:
+    found = step.minutes
+    child = found.child
+    match step:
+        case steps.EnergyCost(_, energy):
+            source = f"{energy.source}, {energy.code}, status {energy.status}"
+            says = f"{found.activity}: {found.mety} METy at {child.age_years} years ({source})"
+            return "record", says
+        case steps.RestingEnergy():
+            boy, girl = child.weights_kg
+            says = f"mean of a boy of {boy} kg and a girl of {girl} kg (CDC 2000 medians)"
+            return "resting energy", f"{says}, Schofield 1985: {child.resting} kcal a day"
+        case steps.MinutesOfGap():
+            minutes = to_places(found.minutes, 1)
+            return "minutes", f"{found.formula} = {minutes}; for teaching notes only"
+        case _:
+            assert_never(step)

@@ -1,0 +1,183 @@
+"""The steps from a record to a shown number, as data: whoever tells them puts them into words.
+
+``author/trace_text.py`` does.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from decimal import Decimal
+from fractions import Fraction
+
+from generator.compute.count import Count
+from generator.compute.day import DayBalance
+from generator.compute.energy_needs import EnergyNeed
+from generator.compute.gap import Gap
+from generator.compute.label import Shown
+from generator.compute.move_minutes import MoveMinutes
+from generator.compute.reference_bodies import Body
+from generator.model.food import Food, Serving
+from generator.model.measure import Unit
+from generator.model.move_energy import YouthEnergy
+from generator.model.stops.compare import Item
+from generator.model.stops.day import Person
+
+
+@dataclass(frozen=True, slots=True)
+class FromRecord:
+    """What 100 g of a food hold, by its record."""
+
+    food: Food
+    per_100g: Fraction
+    """In ``unit``."""
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class Weighed:
+    """What an amount weighs."""
+
+    serving: Serving
+
+
+@dataclass(frozen=True, slots=True)
+class OfAmount:
+    """What the amount holds: per 100 g × grams ÷ 100."""
+
+    per_100g: Fraction
+    grams: Fraction
+    exact: Fraction
+    """In ``unit``."""
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class LabelRounding:
+    """The amount's value rounded as a label shows it."""
+
+    shown: Shown
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class OwnValue:
+    """A value the lesson gives itself; nothing is rounded."""
+
+    item: Item
+
+
+@dataclass(frozen=True, slots=True)
+class Subtraction:
+    """The smaller of two shown values from the larger."""
+
+    gap: Gap
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class Addition:
+    """Shown values added up."""
+
+    parts: tuple[Decimal, ...]
+    total: Decimal
+    """In the unit of its figure."""
+
+
+@dataclass(frozen=True, slots=True)
+class Division:
+    """A gap in counts."""
+
+    gap: Decimal
+    """In ``unit``."""
+    count: Count
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class AsWritten:
+    """A number the educator chose."""
+
+    key: str
+    """The key it is written under."""
+
+
+@dataclass(frozen=True, slots=True)
+class ReferenceBody:
+    """Whose height and weight an equation takes."""
+
+    person: Person
+    body: Body
+
+
+@dataclass(frozen=True, slots=True)
+class NeedEquation:
+    """What a day took, by a published equation."""
+
+    person: Person
+    need: EnergyNeed
+
+
+@dataclass(frozen=True, slots=True)
+class NeedRounding:
+    """What a day took, as it is shown."""
+
+    need: EnergyNeed
+    balance: DayBalance
+
+
+@dataclass(frozen=True, slots=True)
+class Balance:
+    """What a day took from what it gave, or the other way round."""
+
+    balance: DayBalance
+
+
+@dataclass(frozen=True, slots=True)
+class Leaning:
+    """What a day gave as a share of what it took, and which way that leans."""
+
+    balance: DayBalance
+
+
+@dataclass(frozen=True, slots=True)
+class EnergyCost:
+    """What a move costs a child, as a multiple of rest."""
+
+    minutes: MoveMinutes
+    energy: YouthEnergy
+
+
+@dataclass(frozen=True, slots=True)
+class RestingEnergy:
+    """What a typical child's rest costs."""
+
+    minutes: MoveMinutes
+
+
+@dataclass(frozen=True, slots=True)
+class MinutesOfGap:
+    """A gap in minutes of a move."""
+
+    minutes: MoveMinutes
+
+
+Step = (
+    FromRecord
+    | Weighed
+    | OfAmount
+    | LabelRounding
+    | OwnValue
+    | Subtraction
+    | Addition
+    | Division
+    | AsWritten
+    | ReferenceBody
+    | NeedEquation
+    | NeedRounding
+    | Balance
+    | Leaning
+    | EnergyCost
+    | RestingEnergy
+    | MinutesOfGap
+)
+"""One step on the way to a number."""
