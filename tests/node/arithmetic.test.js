@@ -1,8 +1,9 @@
 /** Answers are read as a child means them, and wrong ones as Python reads them. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { readTenths, restingPlace, writeTenths } from "../../theme/js/gap-arithmetic.js";
+import { restingPlace, writeTenths } from "../../theme/js/gap-arithmetic.js";
 import { countMistake, gapMistake } from "../../theme/js/mistakes.js";
+import { readTenths } from "../../theme/js/read-tenths.js";
 import { examples, tenths } from "./examples.js";
 
 const { reading, rows } = examples("arithmetic");

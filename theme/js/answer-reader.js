@@ -1,6 +1,8 @@
-import { readTenths, restingPlace, writeTenths } from "./gap-arithmetic.js";
+import { restingPlace, writeTenths } from "./gap-arithmetic.js";
+import { keys } from "./keys.js";
 import { countMistake, gapMistake } from "./mistakes.js";
-import { keys, say } from "./say.js";
+import { readTenths } from "./read-tenths.js";
+import { say } from "./say.js";
 
 /**
  * An entry that is not right yet. Numbers are in tenths.

@@ -1,5 +1,6 @@
+import { keys } from "./keys.js";
 import { LiveElement } from "./live-element.js";
-import { keys, say } from "./say.js";
+import { say } from "./say.js";
 import { Store } from "./store.js";
 
 const NAMES = keys({ size: "captions_size", ground: "captions_ground" });

@@ -1,9 +1,10 @@
 import { notYet } from "./answer-reader.js";
 import { CheckedAnswer } from "./checked-answer.js";
-import { readTenths, writeTenths } from "./gap-arithmetic.js";
+import { writeTenths } from "./gap-arithmetic.js";
 import { LiveElement } from "./live-element.js";
 import { make } from "./make.js";
 import { practiceProblems } from "./practice-numbers.js";
+import { readTenths } from "./read-tenths.js";
 
 const AT_ONCE = 12;
 

@@ -49,19 +49,6 @@ export function shapeHere() {
   return new Store("device").get("shape") || "circle";
 }
 
-/**
- * Forgets all that one learner did, in every lesson.
- * @param {string} shape
- */
-export function clearLearner(shape) {
-  const begins = new Store(`${shape}/`).key;
-  try {
-    for (const key of Object.keys(localStorage)) if (key.startsWith(begins)) localStorage.removeItem(key);
-  } catch {
-    // forbidden: then nothing was kept either
-  }
-}
-
 /** The store of the lesson on this page, for whoever is here. */
 export function lessonStore() {
   const lesson = document.querySelector("lesson-thread")?.getAttribute("data-lesson") ?? location.pathname;

@@ -1,6 +1,8 @@
 import { button } from "./button.js";
-import { clearLearner, shapeHere, Store } from "./store.js";
-import { keys, say } from "./say.js";
+import { clearLearner } from "./clear-learner.js";
+import { keys } from "./keys.js";
+import { say } from "./say.js";
+import { shapeHere, Store } from "./store.js";
 
 /** Shapes that stand for learners, drawn in a square of 24. */
 const DRAWN = {

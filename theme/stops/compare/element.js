@@ -1,7 +1,7 @@
 import { CheckedAnswer } from "../../js/checked-answer.js";
-import { readTenths } from "../../js/gap-arithmetic.js";
 import { LiveElement } from "../../js/live-element.js";
 import { bringPlay } from "../../js/play-loader.js";
+import { readTenths } from "../../js/read-tenths.js";
 import { say } from "../../js/say.js";
 
 /** Takes answers for the rows of a comparison. */

@@ -1,6 +1,6 @@
 import { CheckedAnswer } from "../../js/checked-answer.js";
-import { readTenths } from "../../js/gap-arithmetic.js";
 import { LiveElement } from "../../js/live-element.js";
+import { readTenths } from "../../js/read-tenths.js";
 import { say } from "../../js/say.js";
 
 /** Takes the learner's answer which way a day leans, and by how much. */
