@@ -9,7 +9,7 @@ from decimal import Decimal
 from generator.compute.day import Lean
 from generator.compute.result import LessonResult
 from generator.present.pages.lesson_page import stop_views, stops_on_page
-from generator.present.pages.page import Surround
+from generator.present.pages.page import Look, Surround
 from generator.present.stops.day import STEEPEST, DayView
 from generator.present.views.components import ComponentsView
 from generator.present.views.stop import StopView
@@ -25,7 +25,8 @@ _TILTS = {Lean.EATEN: STEEPEST, Lean.EVEN: 0, Lean.NEEDED: -STEEPEST}
 def components_view(results: Iterable[LessonResult], surround: Surround) -> ComponentsView:
     """The components, in stops of the site's own lessons: one stop of each kind."""
     stops = tuple(_one_of_each(results, surround))
-    say, page = surround.say, surround.page(PATH, "components")
+    look = Look(styles=("screen", "work"))  # single rows stand there before any stop
+    say, page = surround.say, surround.page(PATH, "components", look=look)
     placed = stops_on_page(stops, page, {})
     return ComponentsView(
         page=replace(page, styles=page.styles + tuple(one for at in placed for one in at.styles)),
