@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Iterator
 from pathlib import Path
 
+from generator.model.address import is_allowed, is_elsewhere
 from generator.present.pages.problem_band import with_band
 from generator.present.words.say import is_language
 from generator.problems import Problem
@@ -17,6 +18,8 @@ from generator.steps.site import SiteMap
 
 __all__ = [
     "at_home",
+    "is_allowed",
+    "is_elsewhere",
     "is_linked",
     "languages_off",
     "linked_folders",

@@ -10,6 +10,7 @@ from generator.check.claims import words_against_numbers
 from generator.check.interface_words import interface_translated
 from generator.check.kind_words import kind_words
 from generator.check.languages import checked_less
+from generator.check.links import safe_links
 from generator.check.names import names_complete
 from generator.check.plausible_values import plausible_values
 from generator.check.reading import easy_to_read
@@ -27,6 +28,7 @@ RULES: tuple[Rule, ...] = (
     plausible_values,
     words_against_numbers,
     kind_words,
+    safe_links,
     easy_to_read,
     translations_complete,
     numbers_as_filmed,

@@ -19,6 +19,7 @@ from mkdocs.structure.pages import Page
 
 from generator.author.pages import linked_folders, page_text
 from generator.plugin.band import with_band
+from generator.plugin.clean import clean
 from generator.plugin.files import is_own, with_front_pages, with_lessons
 from generator.plugin.said import listening, told
 from generator.plugin.settings import load_settings
@@ -127,9 +128,16 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
             raise PluginError(str(text))
         return text
 
+    def on_page_markdown(
+        self, markdown: str, *, page: Page, config: MkDocsConfig, files: Files
+    ) -> str:
+        """A page says nothing above its text but its title: no template, no redirection."""
+        page.meta = {name: said for name, said in page.meta.items() if name == "title"}
+        return markdown
+
     def on_page_content(self, html: str, *, page: Page, config: MkDocsConfig, files: Files) -> None:
         """Take the body of a page; it is made whole beside the lessons."""
-        self._pages.append(Output(page.file.dest_uri, html.encode(), str(page.title)))
+        self._pages.append(Output(page.file.dest_uri, clean(html).encode(), str(page.title)))
         if any(heading.level == 1 for heading in page.toc):
             self._headed.add(page.file.dest_uri)
 

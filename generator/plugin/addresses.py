@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from html.parser import HTMLParser
-from urllib.parse import urlsplit
+
+from generator.problems import Problem
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,6 +26,8 @@ class PageAddresses:
 
     leads: list[Address] = field(default_factory=list)
     ids: set[str] = field(default_factory=set)
+    left_out: list[Problem] = field(default_factory=list)
+    """What of the page is not published."""
 
 
 def addresses_in(html: str) -> PageAddresses:
@@ -33,15 +36,6 @@ def addresses_in(html: str) -> PageAddresses:
     reader.feed(html)
     reader.close()
     return reader.found
-
-
-def is_elsewhere(url: str) -> bool:
-    """Whether an address leads to another site, or is none at all."""
-    try:
-        parts = urlsplit(url)
-    except ValueError:
-        return True
-    return bool(parts.scheme or parts.netloc)
 
 
 class _Reader(HTMLParser):

@@ -85,13 +85,21 @@ def _told(root: Path, message: str) -> Problem:
     return Problem(place, " ".join(message.split()).rstrip("."), "look at this line")
 
 
-def place_of(root: Path, path: str, word: str) -> Place:
-    """Where a word first stands in a file; its beginning where it does not."""
+def place_of(root: Path, path: str, word: str, *, whole: bool = False) -> Place:
+    """Where a word first stands in a file, ``#`` and what follows apart; its beginning where it does not.
+
+    Args:
+        root: folder of the site.
+        path: of the file, from there.
+        word: what is looked for.
+        whole: whether all of each line counts, whatever the case of its letters, as in a page.
+    """
     try:
         lines = (root / path).read_text("utf-8-sig").splitlines()
     except (OSError, UnicodeDecodeError):
         return Place(path)
     for number, line in enumerate(lines, 1):
-        if word and (column := line.partition("#")[0].find(word)) >= 0:
+        text, wanted = (line.lower(), word.lower()) if whole else (line.partition("#")[0], word)
+        if word and (column := text.find(wanted)) >= 0:
             return Place(path, number, column + 1)
     return Place(path)

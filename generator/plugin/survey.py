@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from posixpath import dirname, join, normpath
 from urllib.parse import unquote, urlsplit
@@ -13,8 +13,9 @@ from mkdocs.structure.files import File, Files, InclusionLevel, get_files, set_e
 from mkdocs.structure.nav import get_navigation
 from mkdocs.structure.pages import Page
 
-from generator.author.pages import at_home, is_linked, linked_folders, page_text
-from generator.plugin.addresses import PageAddresses, addresses_in, is_elsewhere
+from generator.author.pages import at_home, is_elsewhere, is_linked, linked_folders, page_text
+from generator.plugin.addresses import PageAddresses, addresses_in
+from generator.plugin.clean import clean, left_out
 from generator.plugin.files import (
     can_go_out,
     is_own,
@@ -68,6 +69,7 @@ def survey(config: MkDocsConfig, known: SiteMap, *, preview: bool) -> Survey:
         sources=frozenset(file.src_uri for file in shown),
         kept=frozenset(file.src_uri for file in there if file.src_uri not in files.src_uris),
     )
+    problems += [problem for page in read.values() for problem in page.left_out]
     for file, page in read.items():
         problems += link_problems(root, file, page, targets, config)
     problems += at_home(root, published, known)
@@ -133,4 +135,11 @@ def _pages(
             place = Place(f"lessons/{file.src_uri}")
             yield file, Problem(place, "lists stand inside one another far too deep", "indent less")
         else:
-            yield file, addresses_in(page.content or "")
+            html = page.content or ""
+            yield (
+                file,
+                replace(
+                    addresses_in(clean(html)),
+                    left_out=left_out(root, f"lessons/{file.src_uri}", html),
+                ),
+            )

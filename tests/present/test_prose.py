@@ -20,7 +20,10 @@ from generator.present.words.prose import blocks, inline
         ('"soup"', "“soup”"),
         ("Omar's", "Omar’s"),
         ("  trimmed  ", "trimmed"),
-        ("[table](https://larkmead.example/a)", '<a href="https://larkmead.example/a">table</a>'),
+        (
+            "[table](https://larkmead.example/a)",
+            '<a href="https://larkmead.example/a" rel="noreferrer">table</a>',
+        ),
     ],
 )
 def test_one_line(text: str, html: str) -> None:
@@ -55,7 +58,7 @@ def tags_and_addresses(html: str) -> tuple[set[str], set[str]]:
     tree = html5lib.parseFragment(html, treebuilder="etree", namespaceHTMLElements=False)
     elements = [element for element in tree.iter() if element is not tree]
     for element in elements:
-        assert set(element.attrib) <= {"href", "title", "start", "class"}, html
+        assert set(element.attrib) <= {"href", "rel", "title", "start", "class"}, html
     return (
         {str(element.tag) for element in elements},
         {element.attrib["href"] for element in elements if "href" in element.attrib},

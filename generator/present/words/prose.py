@@ -3,11 +3,16 @@
 from __future__ import annotations
 
 import re
+from collections.abc import MutableMapping, Sequence
 from functools import cache
 
 from markdown_it import MarkdownIt
+from markdown_it.renderer import RendererHTML
+from markdown_it.token import Token
+from markdown_it.utils import OptionsDict
 from markupsafe import Markup
 
+from generator.model.address import is_allowed, is_elsewhere
 from generator.present.words.foreign import Foreign, like
 
 _MARKS = re.compile(r"[*_`]+|\[([^\]]*)\]\([^)]*\)")
@@ -33,5 +38,20 @@ def plain(text: str) -> str:
 @cache
 def _parser() -> MarkdownIt:
     parser = MarkdownIt("commonmark", {"html": False, "typographer": True})
+    parser.validateLink = is_allowed  # type: ignore[assignment,method-assign]  # markdown-it's own way of choosing
+    parser.add_render_rule("link_open", _link_open)
     # A picture in a prompt would have to be found, sized and described; a lesson has other places for it.
     return parser.disable("image").enable(["replacements", "smartquotes"])
+
+
+def _link_open(
+    renderer: RendererHTML,
+    tokens: Sequence[Token],
+    index: int,
+    options: OptionsDict,
+    _: MutableMapping[str, object],
+) -> str:
+    """A link; one that leads out of the site does not say where from."""
+    if is_elsewhere(str(tokens[index].attrGet("href") or "")):
+        tokens[index].attrSet("rel", "noreferrer")
+    return renderer.renderToken(tokens, index, options, {})
