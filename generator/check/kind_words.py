@@ -33,5 +33,5 @@ def kind_words(result: LessonResult) -> Iterator[Problem]:
 @cache
 def _any_of(unkind: tuple[UnkindWords, ...]) -> re.Pattern[str]:
     """One pattern for all, each in a group that tells its number."""
-    groups = (rf"(?P<w{number}>\b(?:{one.pattern})\b)" for number, one in enumerate(unkind))
-    return re.compile("|".join(groups), re.IGNORECASE)
+    groups = (rf"(?P<w{number}>{one.pattern})" for number, one in enumerate(unkind))
+    return re.compile(rf"\b(?:{'|'.join(groups)})\b", re.IGNORECASE)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import errno
+import gc
 import multiprocessing
 import os
 import signal
@@ -57,11 +58,12 @@ def each_made(
 
 
 def _begin(keep_out: int | None) -> None:
-    """Leave Ctrl+C to the process that began us, and end with it, however it ends."""
+    """Leave Ctrl+C to the process that began us, end with it, however it ends, and be quick."""
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     signal.signal(signal.SIGTERM, signal.SIG_DFL)
     if keep_out is not None:
         os.close(keep_out)
+    gc.set_threshold(100_000, 20, 20)  # looking for what can be freed took a tenth of the time
     threading.Thread(target=_end_with_parent, daemon=True).start()
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
+from functools import cache
 
 from generator.model.base import Frozen
 from generator.model.lesson import Lesson, LessonFile
@@ -73,7 +74,7 @@ def _replaced(value: object, path: Path, texts: Mapping[Path, str]) -> object:
     if isinstance(value, Frozen):
         changes = {
             name: _replaced(getattr(value, name), (*path, key), texts)
-            for name, key in _fields(value)
+            for name, key in _fields(type(value))
         }
         return value.model_copy(update=changes)
     return value
@@ -81,7 +82,7 @@ def _replaced(value: object, path: Path, texts: Mapping[Path, str]) -> object:
 
 def _entries(value: object, path: Path) -> Iterator[tuple[Path, object]]:
     if isinstance(value, Frozen):
-        for name, key in _fields(value):
+        for name, key in _fields(type(value)):
             yield (*path, key), getattr(value, name)
     elif isinstance(value, tuple):
         for index, entry in enumerate(value):
@@ -89,11 +90,11 @@ def _entries(value: object, path: Path) -> Iterator[tuple[Path, object]]:
             yield ((*path, index, kind) if kind else (*path, index)), entry
 
 
-def _fields(value: Frozen) -> Iterator[tuple[str, str]]:
+@cache
+def _fields(kind: type[Frozen]) -> tuple[tuple[str, str], ...]:
     """Fields that may hold words, each with its key in the file."""
-    for name, field in type(value).model_fields.items():
-        if name not in NOT_WORDS:
-            yield name, field.alias or name
+    fields = kind.model_fields.items()
+    return tuple((name, field.alias or name) for name, field in fields if name not in NOT_WORDS)
 
 
 def in_language(

@@ -9,8 +9,7 @@ from __future__ import annotations
 from abc import ABC, abstractmethod
 from base64 import b64encode
 from collections.abc import Callable, Iterable, Mapping
-from functools import cache
-from posixpath import dirname, relpath
+from posixpath import dirname
 
 from generator.present.views.page import LinkView
 
@@ -154,6 +153,10 @@ def name_in_copy(path: str) -> str:
     return path if path.startswith("assets/") else path.rpartition("/")[2]
 
 
-@cache
 def _relative(path: str, folder: str) -> str:
-    return relpath(path, folder or ".")
+    """A path as seen from a folder, both from the site's root and without detours."""
+    here, there = folder.split("/") if folder else [], path.split("/")
+    shared = 0
+    while shared < len(here) and here[shared] == there[shared] and shared < len(there) - 1:
+        shared += 1
+    return "/".join([*([".."] * (len(here) - shared)), *there[shared:]])

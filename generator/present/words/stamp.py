@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from hashlib import sha256
 
 from generator.compute.result import LessonResult
@@ -11,6 +12,7 @@ _LETTERS = "23456789ABCDEFGHJKMNPQRSTVWXYZ"
 """Digits and capitals that are not taken for one another when read aloud."""
 
 
+@lru_cache(maxsize=8)  # most pages of a lesson bear it
 def print_stamp(result: LessonResult) -> str:
     """Six signs of the lesson's text, in the page's language too, and of every number shown.
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import assert_never
 
 from generator.model.pose import Hold, Pose, Support, View
@@ -26,6 +27,7 @@ PLUM = "M-1-10C5-10.5 9-6.5 8.5-.5 8 6 4.5 10 .5 10-4.5 10-8.5 6-8.5 0-8.5-6-5.5
 STEM = "M-.5-9l1.5-4.5"
 
 
+@lru_cache(maxsize=512)  # most lessons ask for the same moves
 def figure(pose: Pose) -> str:
     """Return one figure as SVG, hidden from assistive technology: the text beside it says it all."""
     body = skeleton(pose)
