@@ -103,6 +103,6 @@ VISIBLE = "each => each.checkVisibility({visibilityProperty: true})"
 
 
 def test_where_the_script_does_not_come_it_is_there_after_a_while(page: Page, address: str) -> None:
-    page.route("**/lesson-*.js", lambda route: route.fulfill(body=""))
+    page.route("**/work-*.js", lambda route: route.fulfill(body=""))
     page.goto(address)
     expect(page.locator("move-card .number > span").first).to_be_visible()

@@ -65,9 +65,9 @@ def test_everything_that_is_brought_is_made() -> None:
 
 
 def test_what_is_brought_brings_more() -> None:
-    assert with_brought(("assets/lesson-es-US.js", "assets/screen.css"), "es-US") == (
-        "assets/lesson-es-US.js",
+    assert with_brought(("assets/work-es-US.js", "assets/screen.css"), "es-US") == (
         "assets/play-es-US.js",
         "assets/play.css",
         "assets/screen.css",
+        "assets/work-es-US.js",
     )

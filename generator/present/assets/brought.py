@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 BRINGS = {
-    "lesson-{locale}.js": ("play-{locale}.js",),
+    "work-{locale}.js": ("play-{locale}.js",),
     "later-{locale}.js": ("later.css",),
     "play-{locale}.js": ("play.css",),
 }

@@ -28,9 +28,14 @@ def with_paper_styles(styles: _Files) -> dict[str, str]:
 
 
 def script_entries(scripts: _Files) -> dict[str, str]:
-    """Modules that begin the script of each kind whose element comes by itself."""
-    own = [kind.name for kind in KINDS if kind.script == kind.name]
-    return {f"js/{name}.js": _entry(name, scripts[f"stops/{name}/element.js"]) for name in own}
+    """The module that begins each script the kinds need, by its name."""
+    return {
+        f"js/{kind.script}.js": _entry(kind.name, scripts[f"stops/{kind.name}/element.js"])
+        if kind.script == kind.name
+        else scripts[f"js/{kind.script}.js"]
+        for kind in KINDS
+        if kind.script
+    }
 
 
 def _entry(kind: str, element: str) -> str:

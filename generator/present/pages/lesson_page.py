@@ -72,8 +72,8 @@ def stops_on_page(
 ) -> tuple[StopOnPage, ...]:
     """Each stop with what it brings to the page.
 
-    A style that the page begins without is linked before the first stop that needs it. There it
-    holds up what follows and nothing above, so the first view waits for nothing further down.
+    A style or a script that the page begins without is linked before the first stop that needs it.
+    There it holds up what follows and nothing above: the first view waits for nothing further down.
 
     Args:
         page: that shows them.
@@ -83,17 +83,18 @@ def stops_on_page(
     linked: set[str] = set()
     for stop in stops:
         kind = kind_of(stop)
-        new = [style for style in kind.styles if style not in linked]
-        linked.update(new)
+        styles = [f"assets/{style}.css" for style in kind.styles]
+        script = f"assets/{kind.script}-{page.language}.js" if kind.script else ""
         found.append(
             StopOnPage(
                 stop=stop,
-                styles=tuple(f"assets/{style}.css" for style in new),
-                script=f"assets/{kind.name}-{page.language}.js" if kind.script == kind.name else "",
+                styles=tuple(style for style in styles if style not in linked),
+                script="" if script in linked else script,
                 holds_player=kind.holds_player and not any(other.holds_player for other in found),
                 corrections=corrections.get(stop.head.id, ()),
             )
         )
+        linked |= {*styles, script}
     return tuple(found)
 
 

@@ -141,6 +141,6 @@ KIND = StopKind(
     sources=_sources,
     cards=nothing,
     styles=("work",),
-    script="lesson",
+    script="work",
     read_aloud=("> p",),
 )

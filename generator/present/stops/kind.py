@@ -69,8 +69,11 @@ class StopKind(Generic[S, V]):
     A name is an entry of ``theme/css/``, which other kinds may share, or a kind: its ``style.css``.
     """
     script: str | None
-    """The script its ``element.js`` comes with: an entry of ``theme/js/``, or the kind itself, whose
-    element is then brought once the page is shown; nothing where it has no element."""
+    """The script that is linked before the first stop of its kind, for its ``element.js``.
+
+    A name is an entry of ``theme/js/``, which other kinds may share, or the kind: its element alone.
+    Nothing where it has no element.
+    """
     read_aloud: tuple[str, ...]
     """What of it is read aloud besides its heading, question, hint and answer: selectors inside it."""
 

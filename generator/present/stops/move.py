@@ -159,6 +159,6 @@ KIND = StopKind(
     sources=nothing,
     cards=_cards,
     styles=("work",),
-    script="lesson",
+    script="work",
     read_aloud=("> p", ".before li"),
 )

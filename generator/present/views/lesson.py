@@ -20,7 +20,7 @@ class StopOnPage:
     styles: tuple[str, ...]
     """Styles the page begins without, at the first stop that needs them."""
     script: str
-    """The script that brings its element to life once the page is shown, or empty."""
+    """The script of its element, at the first stop that needs it; else empty."""
     holds_player: bool
     """Whether the video stands here."""
     corrections: tuple[str, ...]

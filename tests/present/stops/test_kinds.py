@@ -74,7 +74,7 @@ def test_each_file_of_a_kind_is_missed(theme: Path, part: str) -> None:
     assert [line for line in named(theme) if line.startswith(f"theme/{part}: ")]
 
 
-@pytest.mark.parametrize("entry", ["css/work.css", "js/lesson.js"])
+@pytest.mark.parametrize("entry", ["css/work.css", "js/work.js"])
 def test_a_bundle_that_kinds_share_is_missed(theme: Path, entry: str) -> None:
     (theme / entry).unlink()
     assert [line for line in named(theme) if line.startswith(f"theme/{entry}: ")]
@@ -85,8 +85,8 @@ def test_a_bundle_that_kinds_share_is_missed(theme: Path, entry: str) -> None:
     [
         ("css/work.css", "stops/move/style.css"),
         ("css/work.css", "stops/compare/style.css"),
-        ("js/lesson.js", "stops/move/element.js"),
-        ("js/lesson.js", "stops/compare/element.js"),
+        ("js/work.js", "stops/move/element.js"),
+        ("js/work.js", "stops/compare/element.js"),
     ],
 )
 def test_a_bundle_that_leaves_a_kind_out_is_told(theme: Path, entry: str, part: str) -> None:

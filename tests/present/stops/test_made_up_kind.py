@@ -81,7 +81,7 @@ def test_its_style_and_script_are_brought_and_it_is_read_aloud(site: Path) -> No
     page = (site / "plums/index.html").read_text("utf-8")
     assert '<link rel="stylesheet" href="../assets/quiz.css">' in page
     assert "quiz-choice label{" in (site / "assets/quiz.css").read_text("utf-8")
-    assert 'data-later="../assets/quiz-en-US.js"' in page
+    assert '<script defer src="../assets/quiz-en-US.js"></script>' in page
     script = (site / "assets/quiz-en-US.js").read_text("utf-8")
     assert 'define("quiz-choice"' in script
     assert "You have chosen" in script
