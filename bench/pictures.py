@@ -17,7 +17,7 @@ sys.path.insert(0, str(ROOT))
 
 from bench.measuring.browser import launched  # noqa: E402  # run as a file, beside tests/
 from tests.local_server import serving  # noqa: E402
-from tests.site_project import build_project, copy_project  # noqa: E402
+from tests.site_project import build_demo  # noqa: E402
 
 FOLDER = ROOT / "lessons/guide/pictures"
 LARGEST = 250_000
@@ -49,7 +49,7 @@ def main() -> None:
     site = parser.parse_args().site
     FOLDER.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory() as folder:
-        built = site or build_project(copy_project(Path(folder)))
+        built = site or build_demo(Path(folder, "demo"))
         with serving(built) as address, launched() as browser:
             for picture in PICTURES:
                 taken = small(take(browser, address, picture))

@@ -16,7 +16,7 @@ from playwright.sync_api import Browser, BrowserContext, ConsoleMessage, Page, s
 from tests import chromium
 from tests.local_server import serving
 from tests.once import once
-from tests.site_project import build_project, copy_project
+from tests.site_project import build_demo
 
 # No test is timed: a busy machine takes longer and finds the same. The same examples on every run.
 settings.register_profile("plumline", deadline=None, derandomize=True)
@@ -41,7 +41,7 @@ def built_site(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.getbasetemp()
     if "PYTEST_XDIST_WORKER" in os.environ:
         folder = folder.parent  # what all processes of this run share
-    return once(folder / "demo", lambda: build_project(copy_project(folder / "demo-project")))
+    return once(folder / "demo", lambda: build_demo(folder / "demo-project"))
 
 
 @pytest.fixture(scope="session")

@@ -11,9 +11,15 @@ import sys
 from collections.abc import Mapping
 from pathlib import Path
 
+from click.testing import CliRunner, Result
+from mkdocs.__main__ import cli as mkdocs
+from mkdocs.commands.build import log
+from mkdocs.utils import DuplicateFilter
+
 ROOT = Path(__file__).parents[1]
 EPOCH = "1700000000"
 """Seconds since 1970 that a build takes for its own time (reproducible-builds.org, SOURCE_DATE_EPOCH)."""
+SAID = "said.txt"
 
 
 def copy_project(folder: Path, *, lessons: bool = True) -> Path:
@@ -29,8 +35,18 @@ def copy_project(folder: Path, *, lessons: bool = True) -> Path:
     return folder
 
 
-def run_mkdocs(project: Path, *options: str) -> subprocess.CompletedProcess[str]:
-    """`mkdocs build` in the project, as a program of its own; its output is in `stderr`."""
+def run_mkdocs(project: Path, *options: str) -> Result:
+    """`mkdocs build` of the project, in this process; what it says is in `stderr`."""
+    words = ["build", "--config-file", str(project / "mkdocs.yml"), *options]
+    for one in log.filters:  # as in a process that has just begun: nothing was said before
+        if isinstance(one, DuplicateFilter):
+            one.msgs.clear()
+    runner = CliRunner(env={"SOURCE_DATE_EPOCH": EPOCH})
+    return runner.invoke(mkdocs, words, catch_exceptions=False)
+
+
+def start_mkdocs(project: Path, *options: str) -> subprocess.CompletedProcess[str]:
+    """`mkdocs build` in the project, as a program of its own, as an educator's forge starts it."""
     return subprocess.run(
         [sys.executable, "-m", "mkdocs", "build", *options],
         cwd=project,
@@ -45,7 +61,19 @@ def run_mkdocs(project: Path, *options: str) -> subprocess.CompletedProcess[str]
 def build_project(project: Path) -> Path:
     """Build the project strictly; returns the folder of the site."""
     done = run_mkdocs(project, "--strict")
+    assert done.exit_code == 0, done.stderr
+    return project / "site"
+
+
+def build_demo(folder: Path) -> Path:
+    """The demo, built as on a forge; returns the folder of its site.
+
+    What was said meanwhile stands beside it, in ``said.txt`` of the project.
+    """
+    project = copy_project(folder)
+    done = start_mkdocs(project, "--strict")
     assert done.returncode == 0, done.stderr
+    (project / SAID).write_text(done.stdout + done.stderr, "utf-8")
     return project / "site"
 
 

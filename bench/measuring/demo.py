@@ -8,7 +8,7 @@ import tempfile
 from functools import cache
 from pathlib import Path
 
-from tests.site_project import build_project, copy_project
+from tests.site_project import build_demo
 
 _CHOSEN: list[Path] = []
 
@@ -26,4 +26,4 @@ def built_demo() -> Path:
         return _CHOSEN[-1]
     folder = Path(tempfile.mkdtemp())
     atexit.register(shutil.rmtree, folder, ignore_errors=True)
-    return build_project(copy_project(folder / "demo"))
+    return build_demo(folder / "demo")

@@ -61,6 +61,7 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether this is a preview; also makes MkDocs keep one plugin for all its builds."""
         self._preview = Showing() if command == "serve" else None
+        self.own = None  # one plugin serves every run of a process, and this one MkDocs began
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Make the lessons before MkDocs empties a folder, so that a mistake leaves the old site whole."""

@@ -69,7 +69,7 @@ def test_mkdocs_tells_the_same_and_leaves_the_site(project: Path, options: tuple
     before = hashes(project / "site")
     write(project, "# A\n\n[x](nowhere.md)\n")
     done = run_mkdocs(project, *options)
-    assert done.returncode == 1
+    assert done.exit_code == 1
     assert "lessons/about.md:3:5: the link `nowhere.md` leads to no page" in done.stderr
     assert "Traceback" not in done.stderr
     assert hashes(project / "site") == before

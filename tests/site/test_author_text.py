@@ -36,7 +36,7 @@ def lesson(words: str) -> dict[str, object]:
         "goals": [words],
         "stops": [
             {
-                "ask": {"prompt": words, "hint": words, "reveal": words},
+                "ask": {"id": "ask", "prompt": words, "hint": words, "reveal": words},
                 "title": words,
                 "say": words,
             },
@@ -45,7 +45,7 @@ def lesson(words: str) -> dict[str, object]:
                     "id": "lunch",
                     "title": words,
                     "measure": "energy",
-                    "sides": [words, words + "."],
+                    "sides": [words, f"other {words}"],
                     "prompt": words,
                     "reveal": words,
                     "rows": [[food, {"food": "apple-raw", "amount": "1 medium", "name": words}]],
@@ -53,7 +53,7 @@ def lesson(words: str) -> dict[str, object]:
                 }
             },
             {"move": {"for": "lunch", "one_move_per": 10, "moves": ["march"], "prompt": words}},
-            {"talk": {"prompt": words, "ideas": [words]}},
+            {"talk": {"id": "talk", "prompt": words, "ideas": [words]}},
         ],
     }
 

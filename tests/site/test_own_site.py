@@ -39,7 +39,7 @@ def test_demo_lessons_can_be_taken_out(tmp_path: Path, gone: tuple[str, ...]) ->
         shutil.rmtree(project / "lessons" / name)
     site = built(project)
     assert {page.parent.name for page in site.glob("*/notes.html")} == set(DEMO) - set(gone)
-    assert run_mkdocs(project, "--strict").returncode == 0
+    assert run_mkdocs(project, "--strict").exit_code == 0
 
 
 @pytest.mark.parametrize("languages", ["[en]", "[es]"])
