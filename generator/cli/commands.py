@@ -15,6 +15,7 @@ from generator.problems import LessonError
 COMMANDS = {
     "check": "lessons:check",
     "build": "site:build",
+    "join": "site:join",
     "preview": "site:preview",
     "new": "lessons:new",
     "trace": "lessons:trace_command",
