@@ -7,10 +7,11 @@ from collections.abc import Iterator
 from functools import cache
 
 from generator.check.rule import rule_of_words
-from generator.check.texts import lesson_texts, place_inside
+from generator.check.texts import place_inside
 from generator.compute.result import LessonResult
 from generator.language import language_of
 from generator.language.kind_words import UnkindWords
+from generator.model.texts import lesson_texts
 from generator.problems import Problem, Weight
 
 
@@ -21,12 +22,13 @@ def kind_words(result: LessonResult) -> Iterator[Problem]:
     if not unkind:
         return
     pattern = _any_of(unkind)
-    for place, text in lesson_texts(result.lesson):
-        for found in pattern.finditer(text):
+    for one in lesson_texts(result.lesson.file):
+        place = result.lesson.places.at(*one.path)
+        for found in pattern.finditer(one.text):
             words = unkind[int((found.lastgroup or "w0")[1:])]
             about = "makes food a matter of guilt or movement its price"
             what = "speaks of bodies" if words.of_bodies else about
-            where = place_inside(result.lesson, place, text, found.start())
+            where = place_inside(result.lesson, place, one.text, found.start())
             yield Problem(where, f"“{found[0]}” {what}", words.instead, Weight.QUESTION)
 
 

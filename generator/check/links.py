@@ -6,9 +6,10 @@ import re
 from collections.abc import Iterator
 
 from generator.check.rule import rule_of_words
-from generator.check.texts import lesson_texts, place_inside
+from generator.check.texts import place_inside
 from generator.compute.result import LessonResult
 from generator.model.address import is_allowed
+from generator.model.texts import lesson_texts
 from generator.problems import Problem, Weight
 
 _LINK = re.compile(r"\]\(\s*<?([^\s()<>]+)|<([a-z][a-z0-9+.-]*:[^\s<>]*)>", re.IGNORECASE)
@@ -17,7 +18,8 @@ _LINK = re.compile(r"\]\(\s*<?([^\s()<>]+)|<([a-z][a-z0-9+.-]*:[^\s<>]*)>", re.I
 @rule_of_words
 def safe_links(result: LessonResult) -> Iterator[Problem]:
     """Questions about links that the page shows as plain words."""
-    for place, text in lesson_texts(result.lesson):
+    for one in lesson_texts(result.lesson.file):
+        place, text = result.lesson.places.at(*one.path), one.text
         for found in _LINK.finditer(text):
             address = found[1] or found[2]
             if not is_allowed(address):

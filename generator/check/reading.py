@@ -7,21 +7,22 @@ from collections.abc import Iterator
 from generator.check.rule import rule_of_words
 from generator.compute.result import LessonResult
 from generator.language import language_of
-from generator.model.texts import file_texts
+from generator.model.text_marks import For
+from generator.model.texts import lesson_texts
 from generator.problems import Problem, Weight
-
-_READ = {"summary", "you_need", "goals", "prompt", "hint", "reveal", "ideas", "did"}
-"""Keys whose text the learner reads; what is said aloud may be a little harder."""
 
 
 @rule_of_words
 def easy_to_read(result: LessonResult) -> Iterator[Problem]:
-    """A question when the learner's texts together lie above the lesson's reading grade."""
+    """A question when the learner's texts together lie above the lesson's reading grade.
+
+    What is said aloud may be a little harder.
+    """
     lesson = result.lesson
     formula = language_of(lesson.language).reading_level
     if formula is None:
         return
-    texts = [text for path, text in file_texts(lesson.file) if _READ & set(path)]
+    texts = [one.text for one in lesson_texts(lesson.file, For.LEARNER_READS, prose=True)]
     whole = "\n".join(
         text if text.rstrip().endswith((".", "?", "!")) else f"{text}." for text in texts
     )

@@ -1,11 +1,8 @@
-"""Every text of a lesson that someone reads or hears, with its place."""
+"""The place of a word inside a text of a lesson."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 from generator.model.lesson import Lesson
-from generator.model.texts import file_texts
 from generator.problems import Place
 
 
@@ -19,9 +16,3 @@ def place_inside(lesson: Lesson, place: Place, text: str, at: int) -> Place:
         if (column := line.find(written)) >= 0:
             return Place(place.path, number, column + at - start + 1)
     return place
-
-
-def lesson_texts(lesson: Lesson) -> Iterator[tuple[Place, str]]:
-    """The lesson's own words in the order of its file."""
-    for path, text in file_texts(lesson.file):
-        yield lesson.places.at(*path), text

@@ -16,7 +16,7 @@ from generator.model.ids import StopIds
 from generator.model.places import Places
 from generator.model.recorded import Recorded
 from generator.model.stops import Stop
-from generator.model.stops.base import Text
+from generator.model.text_marks import Code, Heading, TeacherText, Text
 from generator.model.translation import Translation
 
 
@@ -27,13 +27,13 @@ class Video(Frozen):
         json_schema_extra={"anyOf": [{"required": ["file"]}, {"required": ["elsewhere"]}]}
     )
 
-    file: str | None = None
+    file: Code | None = None
     """MP4 beside the lesson file."""
-    captions: Mapping[str, str] = {}
+    captions: Mapping[Code, Code] = {}
     """WebVTT file by language."""
-    poster: str | None = None
+    poster: Code | None = None
     """A still picture shown before the video."""
-    elsewhere: Annotated[str, Field(pattern=r"^https://[^\s/]+/\S*$", max_length=2_000)] | None = (
+    elsewhere: Annotated[Code, Field(pattern=r"^https://[^\s/]+/\S*$", max_length=2_000)] | None = (
         None
     )
     """Address of a page of another site that shows the recording; the lesson only links to it."""
@@ -66,7 +66,7 @@ def _host(address: str) -> str | None:
 class LessonHead(Frozen):
     """What a lesson file says before its stops."""
 
-    title: Text
+    title: Heading
     """What the lesson is called."""
     summary: Text
     """One or two sentences for the list of lessons."""
@@ -80,9 +80,9 @@ class LessonHead(Frozen):
     """What to have at hand."""
     goals: tuple[Text, ...] = ()
     """What the learner will be able to do."""
-    standards: tuple[str, ...] = ()
+    standards: tuple[Code, ...] = ()
     """Codes of the Common Core State Standards for Mathematics."""
-    arithmetic: Text | None = None
+    arithmetic: TeacherText | None = None
     """The arithmetic it needs, for teachers: `subtracting within 1,000`. Without it, what `standards` say."""
     video: Video | None = None
     """The recording; a lesson works without one."""

@@ -14,7 +14,8 @@ from generator.model.figure import FigureKind, Tally
 from generator.model.measure import Measure, Unit
 from generator.model.moment import Moment
 from generator.model.places import Places
-from generator.model.stops.base import StopId, Text
+from generator.model.stops.base import StopId
+from generator.model.text_marks import Text
 
 RECORDED = "recorded.yaml"
 """Name of the file beside the lesson file."""

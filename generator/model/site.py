@@ -9,7 +9,7 @@ from pydantic import Field
 
 from generator.model.base import Frozen
 from generator.model.captions import CaptionLimits
-from generator.model.stops.base import Text
+from generator.model.text_marks import Text
 
 Language = Annotated[str, Field(pattern=r"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$")]
 """Language tag of BCP 47."""

@@ -3,37 +3,43 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import replace
-from functools import cache
+from dataclasses import dataclass, replace
 
 from generator.model.base import Frozen
 from generator.model.lesson import Lesson, LessonFile
 from generator.model.places import Path
+from generator.model.stops.base import BaseStop
+from generator.model.text_marks import For, TextMark, marked_fields
 from generator.problems import Place
 
-NOT_WORDS = frozenset(
-    {
-        "id",
-        "kind",
-        "food",
-        "moves",
-        "compare",
-        "measure",
-        "standards",
-        "video",
-        "solve",
-        "aim",
-        "read_on",
-        "sex",
-        "activity",
-    }
-)
-"""Fields that hold names and codes."""
+
+@dataclass(frozen=True, slots=True)
+class LessonText:
+    """One text of a lesson."""
+
+    path: Path
+    """Keys and numbers from the top of the lesson file."""
+    text: str
+    mark: TextMark
+    """Who reads or hears it."""
+
+    @property
+    def stop(self) -> int | None:
+        """Which stop it stands in, from 0; nothing at the top of the file."""
+        return int(self.path[1]) if self.path[0] == "stops" else None
 
 
-def file_texts(file: LessonFile) -> Iterator[tuple[Path, str]]:
-    """Every text with its path in the lesson file, in the order of the file."""
-    yield from _walk(file, ())
+def lesson_texts(file: LessonFile, *whom: For, prose: bool = False) -> Iterator[LessonText]:
+    """The one list of a lesson's texts, in the order of its file.
+
+    Args:
+        file: the lesson.
+        whom: only texts for these; all that anyone reads or hears where nobody is named.
+        prose: whether only sentences are wanted, and no headings and names.
+    """
+    for one in _walk(file, ()):
+        if (not whom or one.mark.whom in whom) and (one.mark.in_sentences or not prose):
+            yield one
 
 
 def translatable(lesson: Lesson) -> Iterator[tuple[Path, Path, str]]:
@@ -42,15 +48,24 @@ def translatable(lesson: Lesson) -> Iterator[tuple[Path, Path, str]]:
     In a translation the stops are named by their ids and the educator's own wordings of foods by
     themselves: ``("stops", "guess", "prompt")``, ``("foods", "Apple pie")``.
     """
-    for path, text in file_texts(lesson.file):
-        if path[0] != "stops":
-            yield path, path, text
-        elif "rows" in path or "ate" in path:
-            if path[-1] in {"name", "source", "when"}:
-                yield ("foods", text), path, text
-        elif path[-2:] != ("person", "name"):
-            stop_id = lesson.stop_id(int(path[1]))
-            yield ("stops", stop_id, *path[3:]), path, text
+    for key, one in _keyed(lesson):
+        yield key, one.path, one.text
+
+
+def longest_texts(lesson: Lesson) -> Mapping[Path, int]:
+    """How many signs each text of a translation may have, by its path there."""
+    return {key: one.mark.longest for key, one in _keyed(lesson)}
+
+
+def _keyed(lesson: Lesson) -> Iterator[tuple[Path, LessonText]]:
+    """What a translation must bring, by its path there."""
+    for one in lesson_texts(lesson.file):
+        if one.mark.by_words:
+            yield ("foods", one.text), one
+        elif one.mark.translated and one.stop is None:
+            yield one.path, one
+        elif one.mark.translated and one.stop is not None:
+            yield ("stops", lesson.stop_id(one.stop), *one.path[3:]), one
 
 
 def with_texts(file: LessonFile, texts: Mapping[Path, str]) -> LessonFile:
@@ -59,11 +74,20 @@ def with_texts(file: LessonFile, texts: Mapping[Path, str]) -> LessonFile:
     return changed if isinstance(changed, LessonFile) else file
 
 
-def _walk(value: object, path: Path) -> Iterator[tuple[Path, str]]:
-    if isinstance(value, str):
-        yield path, value
-    for inner, entry in _entries(value, path):
-        yield from _walk(entry, inner)
+def _walk(value: Frozen, path: Path) -> Iterator[LessonText]:
+    for field in marked_fields(type(value)):
+        yield from _texts(getattr(value, field.name), (*path, field.key), field.mark)
+
+
+def _texts(value: object, path: Path, mark: TextMark | None) -> Iterator[LessonText]:
+    """The texts in the value of a field."""
+    if isinstance(value, str) and mark:
+        yield LessonText(path, value, mark)
+    elif isinstance(value, Frozen):
+        yield from _walk(value, path)
+    elif isinstance(value, tuple):
+        for inner, entry in _entries(value, path):
+            yield from _texts(entry, inner, mark)
 
 
 def _replaced(value: object, path: Path, texts: Mapping[Path, str]) -> object:
@@ -73,28 +97,17 @@ def _replaced(value: object, path: Path, texts: Mapping[Path, str]) -> object:
         return tuple(_replaced(entry, inner, texts) for inner, entry in _entries(value, path))
     if isinstance(value, Frozen):
         changes = {
-            name: _replaced(getattr(value, name), (*path, key), texts)
-            for name, key in _fields(type(value))
+            field.name: _replaced(getattr(value, field.name), (*path, field.key), texts)
+            for field in marked_fields(type(value))
         }
         return value.model_copy(update=changes)
     return value
 
 
-def _entries(value: object, path: Path) -> Iterator[tuple[Path, object]]:
-    if isinstance(value, Frozen):
-        for name, key in _fields(type(value)):
-            yield (*path, key), getattr(value, name)
-    elif isinstance(value, tuple):
-        for index, entry in enumerate(value):
-            kind = getattr(entry, "kind", None)  # a stop's keys stand below its kind
-            yield ((*path, index, kind) if kind else (*path, index)), entry
-
-
-@cache
-def _fields(kind: type[Frozen]) -> tuple[tuple[str, str], ...]:
-    """Fields that may hold words, each with its key in the file."""
-    fields = kind.model_fields.items()
-    return tuple((name, field.alias or name) for name, field in fields if name not in NOT_WORDS)
+def _entries(value: tuple[object, ...], path: Path) -> Iterator[tuple[Path, object]]:
+    for index, entry in enumerate(value):
+        # what stands in a stop stands below its kind
+        yield ((*path, index, entry.kind) if isinstance(entry, BaseStop) else (*path, index)), entry
 
 
 def in_language(

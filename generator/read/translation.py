@@ -6,8 +6,7 @@ from pathlib import Path
 
 from generator.model.lesson import Lesson
 from generator.model.places import Path as DataPath
-from generator.model.stops.base import LONGEST_SCRIPT, LONGEST_TEXT
-from generator.model.texts import translatable
+from generator.model.texts import longest_texts
 from generator.model.translation import Translation, dotted
 from generator.problems import MOST_A_FILE, Problem
 from generator.read.explain import did_you_mean
@@ -45,7 +44,7 @@ def _read(
         return None
     marks = source.data.pop(_MADE_FROM, None)
     texts: dict[DataPath, str] = {}
-    wanted = {key for key, _, _ in translatable(lesson)}
+    wanted = longest_texts(lesson)
     names = sorted({dotted(path) for path in wanted})
     _collect(source.data, (), texts, source, problems)
     unknown = [key for key in texts if key not in wanted]
@@ -53,7 +52,11 @@ def _read(
         _unknown(key, names if number < MOST_A_FILE else [], source)
         for number, key in enumerate(unknown)
     ]
-    problems += [_too_long(key, source) for key, text in texts.items() if len(text) > _longest(key)]
+    problems += [
+        _too_long(key, wanted[key], source)
+        for key, text in texts.items()
+        if key in wanted and len(text) > wanted[key]
+    ]
     made_from = {name: str(mark) for name, mark in marks.items()} if isinstance(marks, dict) else {}
     return Translation(language, texts, made_from, source.places)
 
@@ -80,10 +83,6 @@ def _unknown(key: DataPath, names: list[str], source: Source) -> Problem:
     return Problem(source.places.at(*key), what, did_you_mean(dotted(key), names) if names else "")
 
 
-def _too_long(key: DataPath, source: Source) -> Problem:
-    hint = f"use at most {_longest(key)} characters"
+def _too_long(key: DataPath, longest: int, source: Source) -> Problem:
+    hint = f"use at most {longest} characters"
     return Problem(source.places.at(*key), f"`{key[-1]}` is too long", hint)
-
-
-def _longest(key: DataPath) -> int:
-    return LONGEST_SCRIPT if key[-1] == "say" else LONGEST_TEXT

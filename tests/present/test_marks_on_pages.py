@@ -11,7 +11,7 @@ from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.making import make_lesson
 from generator.model.lesson import Lesson
-from generator.model.texts import file_texts, with_texts
+from generator.model.texts import lesson_texts, with_texts
 from generator.present.words.foreign import missing
 from generator.steps.surroundings import surroundings
 from tests.html_page import read_html
@@ -22,7 +22,7 @@ LESSONS = ("river-walk", "two-days")
 
 
 def marked(lesson: Lesson) -> LessonResult:
-    texts = {path: missing(text, "en") for path, text in file_texts(lesson.file)}
+    texts = {one.path: missing(one.text, "en") for one in lesson_texts(lesson.file)}
     return work_out(replace(lesson, file=with_texts(lesson.file, texts)), library())
 
 

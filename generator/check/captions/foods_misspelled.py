@@ -11,7 +11,7 @@ from generator.check.rule import rule_of_words
 from generator.compute.holding import Holding
 from generator.compute.result import LessonResult
 from generator.model.captions import CaptionFile, Cue, clock_ms
-from generator.model.texts import file_texts
+from generator.model.texts import lesson_texts
 from generator.problems import Place, Problem, Weight
 
 _WORD = re.compile(r"[^\W\d_]+")
@@ -32,7 +32,7 @@ def foods_misspelled(result: LessonResult) -> Iterator[Problem]:
     foods = sorted({word for held in result.holdings for word in _words(_name(held, result))})
     if file is None or not foods:
         return
-    texts = {word for _, text in file_texts(result.lesson.file) for word in _words(text)}
+    texts = {word for one in lesson_texts(result.lesson.file) for word in _words(one.text)}
     yield from _near(file, [food for food in foods if len(food) > 3], texts | set(foods))
 
 

@@ -20,11 +20,11 @@ from generator.language import Language, language_of
 from generator.language.form import Form
 from generator.language.grammar import Grammar
 from generator.model.measure import Measure
-from generator.model.stops import Stop
+from generator.model.text_marks import For
+from generator.model.texts import lesson_texts
 from generator.problems import Place, Problem, Weight
 
-_TEXTS = ("say", "prompt", "hint", "reveal", "ideas")
-"""Fields of a stop that a family hears or reads."""
+_FAMILY = (For.LEARNER_READS, For.LEARNER_HEARS)
 _DIRECTIONS = {Form.MORE, Form.LESS, Form.MOST, Form.LEAST}
 
 
@@ -43,15 +43,19 @@ def claim_questions(result: LessonResult, tag: str) -> Iterator[Problem]:
     """
     language = language_of(tag)
     grammar = language.claims
-    for index, stop in enumerate(result.lesson.file.stops):
-        for place, text in _texts(result, index, stop):
-            for sentence in sentences(text, grammar):
-                for claim in claims_of(sentence.text, grammar):
-                    if not _of_amounts(claim, stop, grammar):
-                        about, where = _about(result, index, claim, sentence, language)
-                        at = max(text.find(sentence.text), 0) + claim.start
-                        spot = place_inside(result.lesson, place, text, at)
-                        yield from _question(spot, claim, sentence, about, where)
+    of_family = tuple(lesson_texts(result.lesson.file, *_FAMILY, prose=True))
+    for one in of_family:
+        if one.stop is None:
+            continue  # what is said before the stops is of no comparison
+        beside = [other.text for other in of_family if other.stop == one.stop]
+        for sentence in sentences(one.text, grammar):
+            for claim in claims_of(sentence.text, grammar):
+                if not _of_amounts(claim, beside, grammar):
+                    about, where = _about(result, one.stop, claim, sentence, language)
+                    at = max(one.text.find(sentence.text), 0) + claim.start
+                    place = result.lesson.places.at(*one.path)
+                    spot = place_inside(result.lesson, place, one.text, at)
+                    yield from _question(spot, claim, sentence, about, where)
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,17 +90,6 @@ def _of_day(day: Day) -> Subject:
     return Subject((balance, *foods), named=False)
 
 
-def _texts(result: LessonResult, index: int, stop: Stop) -> Iterator[tuple[Place, str]]:
-    for name in _TEXTS:
-        value = getattr(stop, name, None)
-        path = ("stops", index, stop.kind, name)
-        if isinstance(value, str):
-            yield result.lesson.places.at(*path), value
-        elif value:
-            for number, text in enumerate(value):
-                yield result.lesson.places.at(*path, number), text
-
-
 def _measure(claim: Claim, sentence: Sentence, grammar: Grammar) -> Measure | None:
     """The measure named in or right after a claim."""
     near = sentence.text[claim.start : claim.end + 25]
@@ -106,14 +99,13 @@ def _measure(claim: Claim, sentence: Sentence, grammar: Grammar) -> Measure | No
     return None
 
 
-def _of_amounts(claim: Claim, stop: Stop, grammar: Grammar) -> bool:
+def _of_amounts(claim: Claim, texts: list[str], grammar: Grammar) -> bool:
     """Whether a multiple repeats an amount of its own stop.
 
     *A pot holds four cups … four times as much* compares two amounts of one food, not the rows.
     """
     if claim.form is not Form.TIMES:
         return False
-    texts = (str(getattr(stop, name, None) or "") for name in _TEXTS)
     found = (match["n"] for text in texts for match in grammar.amounts.finditer(text))
     return any(grammar.number(number) == claim.number for number in found)
 

@@ -10,8 +10,8 @@ from generator.language import language_of
 from generator.model.amount import parse_amount
 from generator.model.figure import FigureKind
 from generator.model.stops.day import DayStop
-
-_TEXTS = ("prompt", "hint", "reveal", "ideas", "title", "did")
+from generator.model.text_marks import For
+from generator.model.texts import lesson_texts
 
 
 def written(result: LessonResult, index: int) -> frozenset[Decimal]:
@@ -21,14 +21,12 @@ def written(result: LessonResult, index: int) -> frozenset[Decimal]:
     """
     file, language = result.lesson.file, language_of(result.lesson.language)
     found = {Decimal(file.minutes), Decimal(file.grades.first), Decimal(file.grades.last)}
-    texts = [file.title, file.summary, *file.goals, *file.you_need]
     for at, stop in enumerate(file.stops[: index + 1]):
-        for name in _TEXTS:
-            value = getattr(stop, name, None)
-            texts += [value] if isinstance(value, str) else list(value or ())
         found |= set(_amounts(result, result.lesson.stop_id(at)))
         if isinstance(stop, DayStop):
             found.add(Decimal(stop.person.age))
+    read = lesson_texts(file, For.LEARNER_READS)
+    texts = [one.text for one in read if one.stop is None or one.stop <= index]
     found |= {number.value for text in texts for number in language.numbers_in(text)}
     return frozenset(found)
 

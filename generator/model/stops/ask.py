@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import Literal
 
-from generator.model.stops.base import PauseStop, Text
+from generator.model.stops.base import PauseStop
+from generator.model.text_marks import Text
 
 
 class AskStop(PauseStop):

@@ -8,19 +8,9 @@ from pydantic import Field, StringConstraints
 
 from generator.model.base import Frozen
 from generator.model.moment import Moment
+from generator.model.text_marks import Code, Heading, Script
 
-LONGEST_TEXT, LONGEST_SCRIPT = 2_000, 8_000
-"""Signs of a text on a page, a page of a book or so, and of what is read aloud at one stop, ten minutes."""
-Text = Annotated[
-    str, StringConstraints(strip_whitespace=True, min_length=1, max_length=LONGEST_TEXT)
-]
-"""Words an educator wrote; never markup of the page."""
-Script = Annotated[
-    str, StringConstraints(strip_whitespace=True, min_length=1, max_length=LONGEST_SCRIPT)
-]
-"""Words an educator reads aloud."""
-
-StopId = Annotated[str, StringConstraints(pattern=r"^[a-z][a-z0-9]*(-[a-z0-9]+)*$", max_length=40)]
+StopId = Annotated[Code, StringConstraints(pattern=r"^[a-z][a-z0-9]*(-[a-z0-9]+)*$", max_length=40)]
 """The stop's address on the page, and the name other stops call it by."""
 
 
@@ -33,7 +23,7 @@ class BaseStop(Frozen):
             description="Address of the stop; without one it is made of the title, or of what the stop asks."
         ),
     ] = None
-    title: Text | None = None
+    title: Heading | None = None
     """Heading, where the kind's own word does not serve."""
     say: Script | None = None
     """Script the educator reads at this stop."""

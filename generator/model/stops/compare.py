@@ -12,7 +12,8 @@ from pydantic_core import CoreSchema
 
 from generator.model.base import Frozen
 from generator.model.measure import Measure
-from generator.model.stops.base import PauseStop, StopId, Text
+from generator.model.stops.base import PauseStop, StopId
+from generator.model.text_marks import AsWritten, Code, Heading, OwnName, Source, Text
 
 LARGEST_VALUE = 20_000
 """The most of any measure that one side of a row may hold, in the measure's unit."""
@@ -37,20 +38,20 @@ class Aim(StrEnum):
 class Item(Frozen):
     """The food on one side of a row: from the library, or with a value of its own."""
 
-    food: str | None = None
+    food: Code | None = None
     """Id in ``site_data/foods.yaml``."""
-    amount: Text | None = None
+    amount: AsWritten | None = None
     """``1 medium``, ``2 slices``, ``150 g``."""
-    name: Text | None = None
+    name: OwnName | None = None
     """Wording on the page, where the library's name does not serve."""
     value: (
         Annotated[Decimal, Field(ge=0, le=LARGEST_VALUE, decimal_places=1, allow_inf_nan=False)]
         | None
     ) = None
     """Own value for the whole amount, in the measure's unit; no label is finer than a tenth."""
-    source: Text | None = None
+    source: Source | None = None
     """Where an own value was read: a package label, a school menu."""
-    read_on: Annotated[str, Field(pattern=r"^\d{4}-\d\d-\d\d$")] | None = None
+    read_on: Annotated[Code, Field(pattern=r"^\d{4}-\d\d-\d\d$")] | None = None
     """The day an own value was read, as ``2026-03-14``."""
 
     @model_validator(mode="after")
@@ -98,7 +99,7 @@ class CompareStop(PauseStop):
     """Required here: a move stop calls it by this name."""
     measure: Measure
     """What is compared."""
-    sides: tuple[Text, Text]
+    sides: tuple[Heading, Heading]
     """Names of the two sides."""
     rows: Annotated[tuple[RowEntry, ...], Field(min_length=1, max_length=12)]
     """Each row: one food on each side."""

@@ -8,8 +8,9 @@ from typing import Annotated, Literal
 from pydantic import Field, field_validator
 
 from generator.model.base import Frozen
-from generator.model.stops.base import PauseStop, Text
+from generator.model.stops.base import PauseStop
 from generator.model.stops.compare import Item
+from generator.model.text_marks import AsWritten, OwnName, Text
 
 YOUNGEST = 19
 """Years from which the adults' equations hold (NASEM 2023). No `day` is about anybody younger: beside
@@ -35,7 +36,7 @@ class ActivityLevel(StrEnum):
 class Person(Frozen):
     """An adult, invented. Height and weight are reference values, never anybody's own."""
 
-    name: Text
+    name: AsWritten
     """A name from the place of the lesson; nobody real."""
     age: Annotated[int, Field(le=100)]
     """Years, 19 or more: no `day` is about a child."""
@@ -55,7 +56,7 @@ class Person(Frozen):
 class Eaten(Item):
     """A food of the day."""
 
-    when: Text | None = None
+    when: OwnName | None = None
     """The meal it belongs to, such as ``Breakfast``."""
 
 

@@ -7,8 +7,9 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from generator.model.stops.base import PauseStop, StopId, Text
+from generator.model.stops.base import PauseStop, StopId
 from generator.model.stops.compare import LARGEST_VALUE
+from generator.model.text_marks import Code, Text
 
 
 class MoveStop(PauseStop):
@@ -21,7 +22,7 @@ class MoveStop(PauseStop):
         Decimal, Field(gt=0, le=LARGEST_VALUE, decimal_places=1, allow_inf_nan=False)
     ]
     """How much of the gap stands for one count, in the measure's unit."""
-    moves: Annotated[tuple[str, ...], Field(min_length=1)]
+    moves: Annotated[tuple[Code, ...], Field(min_length=1)]
     """Ids in ``site_data/moves.yaml``, one for each row."""
     prompt: Text | None = None
     """A sentence before the moves."""

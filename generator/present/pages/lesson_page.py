@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
 from generator.model.lesson import LessonFile
-from generator.model.texts import file_texts
+from generator.model.texts import lesson_texts
 from generator.present.entry import LessonEntry
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.open_data import open_data
@@ -100,8 +100,8 @@ def stops_on_page(
 
 def _is_partly_foreign(result: LessonResult) -> bool:
     """Whether a text or a name is missing in the page's language, or older than what it translates."""
-    texts = file_texts(result.lesson.file)
-    return any(is_marked(text) for _, text in texts) or bool(lacking_names(result))
+    texts = lesson_texts(result.lesson.file)
+    return any(is_marked(one.text) for one in texts) or bool(lacking_names(result))
 
 
 def meta_line(lesson: LessonFile | LessonEntry, say: Say) -> str:

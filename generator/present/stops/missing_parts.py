@@ -11,6 +11,7 @@ from typing import NamedTuple
 
 from generator.model import stops as models
 from generator.model.stops import STOP_KINDS
+from generator.model.text_marks import unmarked_fields
 from generator.model.words import Words
 from generator.present.stops.kind import Paper, StopKind
 from generator.present.stops.kinds import AnyKind, record_of
@@ -52,6 +53,11 @@ def _models(theme: Path) -> Iterator[MissingPart]:
     """Files and folders that are named for a kind no model declares."""
     files = {module.name for module in iter_modules(models.__path__)} - {"base"}
     folders = {folder.name for folder in theme.glob("stops/*")}
+    for name, model in STOP_KINDS.items():
+        for field in sorted(unmarked_fields(model)):
+            what = f"the field `{field}` of the kind `{name}` does not say who reads it"
+            hint = "make it a `Text` of model/text_marks.py, or a `Code` where it holds no words"
+            yield MissingPart(f"generator/model/stops/{name}.py", what, hint)
     for name in sorted((files | folders) - STOP_KINDS.keys()):
         what = f"there is no stop of the kind `{name}` in it"
         hint = f'declare a PauseStop or a BaseStop with `kind: Literal["{name}"] = "{name}"`'

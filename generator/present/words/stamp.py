@@ -6,7 +6,7 @@ from functools import lru_cache
 from hashlib import sha256
 
 from generator.compute.result import LessonResult
-from generator.model.texts import file_texts
+from generator.model.texts import lesson_texts
 
 _LETTERS = "23456789ABCDEFGHJKMNPQRSTVWXYZ"
 """Digits and capitals that are not taken for one another when read aloud."""
@@ -19,7 +19,7 @@ def print_stamp(result: LessonResult) -> str:
     Whichever of them changes, the stamp changes.
     """
     shown = [str(figure.value) for figure in result.figures]
-    words = [text for _, text in file_texts(result.lesson.file)]
+    words = [one.text for one in lesson_texts(result.lesson.file)]
     text = "\n".join([*result.lesson.places.lines, *words, *shown])
     number = int.from_bytes(sha256(text.encode()).digest()[:8])
     signs = ""

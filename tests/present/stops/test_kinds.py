@@ -165,3 +165,12 @@ def without_each_part(source: str) -> Iterator[str]:
     for left_out in call.keywords:
         kept = [ast.get_source_segment(source, one) for one in call.keywords if one is not left_out]
         yield f"WITHOUT_{left_out.arg} = StopKind({', '.join(map(str, kept))})"
+
+
+def test_a_field_that_says_not_who_reads_it_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
+    class Unsaid(STOP_KINDS["ask"]):  # type: ignore[misc]
+        aside: str
+
+    monkeypatch.setitem(STOP_KINDS, "ask", Unsaid)
+    file = "generator/model/stops/ask.py: the field `aside` of the kind `ask` does not say who reads it"
+    assert file in named(THEME)

@@ -6,7 +6,8 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from generator.model.stops.base import PauseStop, Text
+from generator.model.stops.base import PauseStop
+from generator.model.text_marks import Text
 
 
 class QuizStop(PauseStop):
