@@ -73,6 +73,10 @@ CASES: Mapping[str, tuple[Made, str]] = {
         "does not hold",
     ),
     "kind_words": (other("Find the gap.", "Burn it off."), "makes food a matter of guilt"),
+    "safe_links": (
+        other("We will see.", '"Look [here](javascript:alert)."'),
+        "the link `javascript:alert` is not made",
+    ),
     "easy_to_read": (other("We will see.", HARD), "read like grade"),
     "translations_complete": (translated, "`title` is missing in lesson.es.yaml"),
     "numbers_as_filmed": (filmed, "is not in the lesson any more"),
