@@ -7,13 +7,13 @@ from collections.abc import Callable, Iterator
 from contextlib import ExitStack
 from pathlib import Path
 from typing import Any
-from urllib.parse import urlsplit
 
 import pytest
 from hypothesis import settings
-from playwright.sync_api import Browser, BrowserContext, ConsoleMessage, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 
 from tests import chromium
+from tests.browser.watched import violations, watch
 from tests.local_server import serving
 from tests.once import once
 from tests.site_project import build_demo
@@ -22,8 +22,6 @@ from tests.site_project import build_demo
 settings.register_profile("plumline", deadline=None, derandomize=True)
 settings.load_profile("plumline")
 
-AXE = Path(__file__).parent / "vendor" / "axe.min.js"
-AXE_OPTIONS = {"resultTypes": ["violations"]}  # all rules: WCAG 2.2 A and AA, and best practice
 QUIET = (
     "--disable-background-networking",
     "--disable-component-update",
@@ -32,7 +30,6 @@ QUIET = (
     "--disable-sync",
     "--no-first-run",
 )
-INSIDE = {"", "localhost", "127.0.0.1"}  # "" is a file, a blob or data: no host at all
 
 
 @pytest.fixture(scope="session")
@@ -84,19 +81,7 @@ def complaints() -> list[str]:
 @pytest.fixture
 def page(context: BrowserContext, complaints: list[str]) -> Iterator[Page]:
     """A page that fails its test on errors in its console or requests to anyone else's host."""
-
-    def heard(message: ConsoleMessage) -> None:
-        # The browser asks for favicon.ico by itself, so its absence is not the page's doing.
-        if message.type == "error" and not message.location["url"].endswith("/favicon.ico"):
-            complaints.append(f"console: {message.text} ({message.location['url']})")
-
-    def asked(url: str) -> None:
-        if (urlsplit(url).hostname or "") not in INSIDE:
-            complaints.append(f"request to another host: {url}")
-
-    context.on("console", heard)
-    context.on("weberror", lambda error: complaints.append(f"error: {error.error}"))
-    context.on("request", lambda request: asked(request.url))
+    watch(context, complaints)
     yield context.new_page()
     assert complaints == []
 
@@ -111,17 +96,4 @@ def serve() -> Iterator[Callable[[Path], str]]:
 @pytest.fixture
 def axe() -> Callable[[Page], list[str]]:
     """`axe(page)` lists what axe-core finds inaccessible, each with its rule and its place."""
-    return _violations
-
-
-def _violations(page: Page) -> list[str]:
-    # Through the debugger, for the pages' own policy rightly refuses a script from elsewhere.
-    session = page.context.new_cdp_session(page)
-    session.send("Runtime.evaluate", {"expression": AXE.read_text(encoding="utf-8")})
-    found = page.evaluate("options => axe.run(document, options)", AXE_OPTIONS)
-    session.detach()
-    return [
-        f"{rule['id']}: {rule['help']}: {' '.join(map(str, node['target']))}"
-        for rule in found["violations"]
-        for node in rule["nodes"]
-    ]
+    return violations

@@ -1,4 +1,4 @@
-"""Measures how late the pacer's numbers come on a busy page, by the real clock; for tests and bench."""
+"""Measures how late the pacer's numbers come on a busy page, by the real clock, for the bench."""
 
 from __future__ import annotations
 

@@ -9,6 +9,7 @@ from time import sleep
 import pytest
 from playwright.sync_api import Browser, Page
 
+from tests.browser.watched import wait_for_all
 from tests.site_project import ROOT
 
 Serve = Callable[[Path], str]
@@ -33,7 +34,6 @@ SCREENS = {
 }
 
 OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
-RUNS_OVER = "document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth"
 # What can be reached with the Tab key, in the order of the page.
 REACHABLE = """() => [...document.querySelectorAll('a[href], button, input, select, textarea, summary, video[controls], [tabindex]')]
   .filter(each => each.tabIndex >= 0 && !each.disabled && each.checkVisibility({visibilityProperty: true}))"""
@@ -63,32 +63,6 @@ def test_axe_finds_nothing(
     assert axe(page) == []
     page.evaluate(OPEN_ALL)
     assert axe(page) == []
-
-
-@pytest.mark.parametrize("lesson", LESSONS)
-def test_axe_finds_nothing_in_any_lesson(page: Page, site: str, axe: Axe, lesson: str) -> None:
-    page.goto(f"{site}{lesson}/index.html")
-    page.evaluate(OPEN_ALL)
-    assert axe(page) == []
-
-
-@pytest.mark.parametrize("width", [320, 768, 1280])
-def test_no_page_scrolls_sideways(page: Page, site: str, built_site: Path, width: int) -> None:
-    """WCAG 2.2, 1.4.10 Reflow: 320 CSS pixels without scrolling in two directions."""
-    page.set_viewport_size({"width": width, "height": 800})
-    over = {}
-    for file in sorted(built_site.rglob("*.html")):
-        page.goto(site + file.relative_to(built_site).as_posix())
-        page.evaluate(OPEN_ALL)
-        over[file.relative_to(built_site).as_posix()] = page.evaluate(RUNS_OVER)
-    assert {name: pixels for name, pixels in over.items() if pixels > 0} == {}
-
-
-def test_no_page_complains_when_served(page: Page, site: str, built_site: Path) -> None:
-    """The watched page counts errors, breaches of the policy and requests to other hosts."""
-    for file in sorted(built_site.rglob("*.html")):
-        page.goto(site + file.relative_to(built_site).as_posix())
-        page.wait_for_load_state("networkidle")
 
 
 def test_no_page_complains_when_opened_from_a_folder(
@@ -148,9 +122,8 @@ def test_the_tab_key_goes_through_everything_in_the_order_of_the_page(
     """WCAG 2.2, 2.1.1 Keyboard, 2.4.3 Focus Order and 2.4.7 Focus Visible."""
     page.set_viewport_size({"width": width, "height": 844})
     page.goto(site + path)
-    page.wait_for_load_state("networkidle")  # what comes later has its place in the order too
     page.evaluate(OPEN_ALL)
-    page.wait_for_timeout(300)  # what was opened may bring its own
+    wait_for_all(page)  # what comes later, or by what was opened, has its place in the order too
     page.evaluate(f"window.reachable = ({REACHABLE})()")
     wanted = list(range(page.evaluate("reachable.length")))
     reached: list[int] = []
@@ -196,7 +169,7 @@ def test_every_control_is_large_enough_for_a_thumb(browser: Browser, site: str, 
     )
     page = context.new_page()
     page.goto(site + path)
-    page.wait_for_load_state("networkidle")
+    wait_for_all(page)
     page.evaluate(OPEN_ALL)
     small = page.evaluate(f"({REACHABLE})()" + SMALL)
     context.close()
@@ -220,8 +193,7 @@ def test_nothing_shifts_while_a_page_loads(page: Page, site: str, path: str, wid
     page.set_viewport_size({"width": width, "height": 844})
     page.route("**/*.js", lambda route: (sleep(0.4), route.continue_()))
     page.goto(site + path)
-    page.wait_for_load_state("networkidle")
-    page.wait_for_timeout(200)
+    wait_for_all(page)
     assert page.evaluate(SHIFTS) == []
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from collections.abc import Callable
 from itertools import pairwise
 from math import dist
 from pathlib import Path
@@ -28,13 +29,28 @@ FILE = Path(__file__).parents[2] / "site_data" / "moves.yaml"
 MOVES = Moves.model_validate_json(
     json.dumps(yaml.safe_load(FILE.read_text(encoding="utf-8")))
 ).moves
-POSES = [
-    pytest.param(pose, id=f"{name}-{number}")
+POSES = {
+    f"{name}-{number}": pose
     for name, move in MOVES.items()
     for number, pose in enumerate(move.poses + move.seated_poses)
-]
-each_pose = pytest.mark.parametrize("pose", POSES)
+}
 SVG = "{http://www.w3.org/2000/svg}"
+
+
+def each_pose(rule: Callable[[Pose], None]) -> Callable[[], None]:
+    """One test of a rule over all poses, which names every pose that breaks it."""
+
+    def of_every_pose() -> None:
+        broken = {}
+        for name, pose in POSES.items():
+            try:
+                rule(pose)
+            except AssertionError as error:
+                broken[name] = str(error)
+        assert broken == {}
+
+    of_every_pose.__name__, of_every_pose.__doc__ = rule.__name__, rule.__doc__
+    return of_every_pose
 
 
 def lengths(limb: Limb) -> list[float]:

@@ -1,0 +1,76 @@
+"""Each page of the demo, visited once: it fits the screen, complains of nothing, and keeps nobody out."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Page
+
+from tests.browser.watched import violations, wait_for_all, watch
+from tests.local_server import serving
+from tests.site_project import ROOT
+
+LESSONS = sorted(file.parent.name for file in (ROOT / "lessons").glob("*/lesson.yaml"))
+LESSON_PAGES = {f"{lesson}/index.html" for lesson in LESSONS}
+WIDTHS = (320, 768, 1280)
+OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
+RUNS_OVER = "document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth"
+
+
+@dataclass(frozen=True, slots=True)
+class Visit:
+    """What was seen of a page."""
+
+    over: Mapping[int, int]
+    """By the width of the screen: pixels that the page is wider, all its details open."""
+    complaints: tuple[str, ...]
+    """Errors, breaches of the policy and requests to other hosts."""
+    barriers: tuple[str, ...]
+    """What axe finds on a lesson's page on a phone; other pages are asked in test_pages.py."""
+
+
+@pytest.fixture(scope="module")
+def visits(browser: Browser, built_site: Path) -> dict[str, Visit]:
+    """Every page by its path."""
+    complaints: list[str] = []
+    found = {}
+    with serving(built_site) as address, browser.new_context(locale="en-US") as context:
+        watch(context, complaints)
+        page = context.new_page()
+        for file in sorted(built_site.rglob("*.html")):
+            path = file.relative_to(built_site).as_posix()
+            page.goto(address + path)
+            over, barriers = _looked_at(page, is_lesson=path in LESSON_PAGES)
+            found[path] = Visit(over, tuple(complaints), barriers)
+            complaints.clear()
+    return found
+
+
+def _looked_at(page: Page, *, is_lesson: bool) -> tuple[dict[int, int], tuple[str, ...]]:
+    wait_for_all(page)
+    page.evaluate(OPEN_ALL)
+    over = {}
+    for width in WIDTHS:
+        page.set_viewport_size({"width": width, "height": 800})
+        over[width] = int(page.evaluate(RUNS_OVER))
+    page.set_viewport_size({"width": 390, "height": 844})
+    return over, tuple(violations(page)) if is_lesson else ()
+
+
+@pytest.mark.parametrize("width", WIDTHS)
+def test_no_page_scrolls_sideways(visits: dict[str, Visit], width: int) -> None:
+    """WCAG 2.2, 1.4.10 Reflow: 320 CSS pixels without scrolling in two directions."""
+    over = {path: visit.over[width] for path, visit in visits.items()}
+    assert {path: pixels for path, pixels in over.items() if pixels > 0} == {}
+
+
+def test_no_page_complains_when_served(visits: dict[str, Visit]) -> None:
+    assert {path: visit.complaints for path, visit in visits.items() if visit.complaints} == {}
+
+
+@pytest.mark.parametrize("lesson", LESSONS)
+def test_axe_finds_nothing_in_any_lesson(visits: dict[str, Visit], lesson: str) -> None:
+    assert visits[f"{lesson}/index.html"].barriers == ()

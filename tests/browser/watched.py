@@ -1,0 +1,58 @@
+"""Watches a page of a real Chromium: what it does wrong, what keeps anyone out, when all of it is there."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from urllib.parse import urlsplit
+
+from playwright.sync_api import BrowserContext, ConsoleMessage, Page
+
+AXE = Path(__file__).parents[1] / "vendor" / "axe.min.js"
+AXE_OPTIONS = {"resultTypes": ["violations"]}  # all rules: WCAG 2.2 A and AA, and best practice
+INSIDE = {"", "localhost", "127.0.0.1"}  # "" is a file, a blob or data: no host at all
+ALL_THERE = """async () => {
+  const later = [...document.querySelectorAll('[data-later]')].map(each => new URL(each.dataset.later, document.baseURI).href);
+  const isThere = () => later.every(address => performance.getEntriesByName(address).length)
+    && [...document.querySelectorAll('link[rel=stylesheet]')].every(each => each.sheet);
+  for (let turn = 0; !isThere(); turn++) {
+    if (turn > 1000) throw new Error('waited in vain for what comes later');
+    await new Promise(go => setTimeout(go, 10));
+  }
+  await new Promise(go => setTimeout(go)); // what waits for it runs first
+}"""
+
+
+def watch(context: BrowserContext, complaints: list[str]) -> None:
+    """Note errors in the console of every page, and requests to anyone else's host."""
+
+    def heard(message: ConsoleMessage) -> None:
+        # The browser asks for favicon.ico by itself, so its absence is not the page's doing.
+        if message.type == "error" and not message.location["url"].endswith("/favicon.ico"):
+            complaints.append(f"console: {message.text} ({message.location['url']})")
+
+    def asked(url: str) -> None:
+        if (urlsplit(url).hostname or "") not in INSIDE:
+            complaints.append(f"request to another host: {url}")
+
+    context.on("console", heard)
+    context.on("weberror", lambda error: complaints.append(f"error: {error.error}"))
+    context.on("request", lambda request: asked(request.url))
+
+
+def wait_for_all(page: Page) -> None:
+    """Until the scripts and styles that a page brings later are there and have run."""
+    page.evaluate(ALL_THERE)
+
+
+def violations(page: Page) -> list[str]:
+    """What axe-core finds inaccessible, each with its rule and its place."""
+    # Through the debugger, for the pages' own policy rightly refuses a script from elsewhere.
+    session = page.context.new_cdp_session(page)
+    session.send("Runtime.evaluate", {"expression": AXE.read_text(encoding="utf-8")})
+    found = page.evaluate("options => axe.run(document, options)", AXE_OPTIONS)
+    session.detach()
+    return [
+        f"{rule['id']}: {rule['help']}: {' '.join(map(str, node['target']))}"
+        for rule in found["violations"]
+        for node in rule["nodes"]
+    ]
