@@ -5,6 +5,7 @@ from __future__ import annotations
 import pickle
 import shutil
 from collections.abc import Mapping
+from dataclasses import replace
 from io import BytesIO
 from pathlib import Path
 from zipfile import ZipFile
@@ -87,3 +88,13 @@ def test_the_page_says_how_large_the_copy_is(project: Path) -> None:
     size = len(outputs["river-walk/river-walk-take-home.zip"].content)
     said = f"{round(size / 1e5) / 10}\N{NO-BREAK SPACE}MB"
     assert said in outputs["river-walk/index.html"].content.decode()
+
+
+def test_a_copy_that_leads_nowhere_has_no_empty_list_of_pages(project: Path) -> None:
+    results, around = prepared(project, RIVER)
+    unpublished = replace(around, site=around.site.model_copy(update={"address": ""}))
+    outputs = {one.path: one for one in make_lesson(results, unpublished)}
+    with ZipFile(BytesIO(outputs["river-walk/river-walk-take-home.zip"].content)) as packed:
+        page = packed.read("river-walk/index.html").decode()
+    assert "<nav" not in page
+    assert "<nav" in outputs["river-walk/index.html"].content.decode()
