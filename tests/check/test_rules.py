@@ -96,6 +96,7 @@ OF_WORDS = {
     "words_against_numbers",
     "kind_words",
     "easy_to_read",
+    "safe_links",
     "foods_misspelled",
     "spoken_numbers",
 }
