@@ -20,6 +20,8 @@ HOSTILE = (
 )
 UNBRACED = HOSTILE.replace("{", "(").replace("}", ")")
 """For texts of the interface, whose braces have a meaning."""
+LONGEST = 120
+"""Signs of a programme's name."""
 PLAIN = "Nothing to see here"
 CODE = ("<script>", "{{ view.page }}", "{% for %}", "<b onclick")
 
@@ -62,7 +64,7 @@ def site_with(folder: Path, words: str, interface: str) -> Path:
     project = copy_project(folder, lessons=False)
     write_lesson(project, "small", lesson(words))
     site = project / "site_data/site.yaml"
-    settings = yaml.safe_load(site.read_text("utf-8")) | {"programme": words}
+    settings = yaml.safe_load(site.read_text("utf-8")) | {"programme": words[:LONGEST]}
     site.write_text(yaml.safe_dump(settings, allow_unicode=True), "utf-8")
     names = project / "site_data/words/en.yaml"
     texts = yaml.safe_load(names.read_text("utf-8")) | dict.fromkeys(
