@@ -33,7 +33,7 @@ def test_it_loads_on_request_only_and_keeps_the_table(
 ) -> None:
     shutil.copy(PLOTLY, tmp_path / "draw.js")
     open_page(tmp_path, serve, page)
-    page.wait_for_load_state("networkidle")
+    expect(page.get_by_role("button", name="Explore the chart")).to_be_visible()
     assert {"draw.js", "figure.json"}.isdisjoint(asked)
     page.get_by_role("button", name="Explore the chart").press("Enter")
     drawn = page.get_by_role("img", name="Energy on both sides")

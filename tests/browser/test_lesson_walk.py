@@ -157,7 +157,7 @@ def test_the_video_stops_at_every_pause_until_the_learner_goes_on(page: Page, ad
         expect(heading).to_be_focused()
         assert video.evaluate("each => each.paused")
         assert float(at) <= video.evaluate("each => each.currentTime") <= float(at) + LATE
-        page.wait_for_timeout(300)
+        page.wait_for_timeout(300)  # what is shown is that nothing happens
         assert video.evaluate("each => each.paused"), f"{stop}: it went on by itself"
         tab_to(page, page.locator(f"#{stop} [data-go-on]"))
         page.keyboard.press("Enter")

@@ -80,7 +80,7 @@ def test_it_goes_on_when_asked_and_halts_at_every_stop_of_the_next_moment(player
 def test_it_waits_for_as_long_as_the_learner_needs(player: Page) -> None:
     play(player)
     held = wait_for_pause(player)
-    player.wait_for_timeout(600)
+    player.wait_for_timeout(600)  # what is shown is that nothing happens
     assert wait_for_pause(player) == held
 
 

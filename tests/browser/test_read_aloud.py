@@ -88,7 +88,7 @@ def test_it_falls_silent_at_its_end_and_when_the_video_plays(opened: Open) -> No
 
 def test_nothing_is_read_unasked(opened: Open) -> None:
     page = opened(OURS)
-    page.wait_for_timeout(300)
+    page.wait_for_timeout(300)  # what is shown is that nothing happens
     assert page.evaluate("said.length") == 0
 
 
