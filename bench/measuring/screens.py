@@ -14,7 +14,7 @@ from playwright.sync_api import Browser, Page
 
 from bench.measuring.files import lesson_pages
 from tests.browser.test_pages import REACHABLE, SMALL
-from tests.conftest import AXE, AXE_OPTIONS
+from tests.browser.watched import violations
 
 PHONE = {"width": 390, "height": 844}
 OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
@@ -175,14 +175,4 @@ def _tabbed(page: Page) -> Iterator[int]:
 
 
 def _axe(page: Page, address: str) -> list[str]:
-    session = page.context.new_cdp_session(
-        page
-    )  # the pages' own policy rightly refuses a script from elsewhere
-    session.send("Runtime.evaluate", {"expression": AXE.read_text(encoding="utf-8")})
-    found = page.evaluate("options => axe.run(document, options)", AXE_OPTIONS)
-    session.detach()
-    return [
-        f"{address}: {rule['id']}: {' '.join(map(str, node['target']))}"
-        for rule in found["violations"]
-        for node in rule["nodes"]
-    ]
+    return [f"{address}: {found}" for found in violations(page)]
