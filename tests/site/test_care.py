@@ -10,7 +10,7 @@ from typing import NotRequired, TypedDict
 import pytest
 import yaml
 
-from tests.html_page import read_page, text
+from tests.html_page import having, one, read_page, text
 
 ROOT = Path(__file__).parents[2]
 
@@ -67,3 +67,21 @@ def _pages(site: Path, language: str, names: list[str]) -> Iterator[Path]:
             yield top / (name if name.endswith(".html") else f"{name}.html")
         else:
             yield from (lesson / f"{name}.html" for lesson in lessons)
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_every_move_stop_says_all_that_is_to_be_seen_to_first(
+    built_site: Path, language: str
+) -> None:
+    """Floor, stop signs, asthma plan, water, the seated way: the usual cautions of product.md."""
+    words = yaml.safe_load((ROOT / f"site_data/words/{language}.yaml").read_text("utf-8"))
+    wanted = [text for key, text in words.items() if re.fullmatch(r"before_moving_\d", key)]
+    stops = [
+        stop
+        for page in _pages(built_site, language, ["index"])
+        for stop in having(read_page(page), "stop-move")
+    ]
+    assert len(wanted) >= 4
+    assert stops
+    for stop in stops:
+        assert [text(line) for line in one(stop, "before").iter("li")] == wanted
