@@ -13,22 +13,43 @@ from generator.cli.refused import sentence
 from generator.problems import LessonError
 
 COMMANDS = {
-    "check": "lessons:check",
-    "build": "site:build",
-    "join": "site:join",
-    "preview": "site:preview",
-    "new": "lessons:new",
-    "trace": "lessons:trace_command",
-    "foods": "foods:foods",
-    "translate": "translations:translate",
-    "translated": "translations:translated",
-    "rehearse": "recording:rehearse",
-    "recorded": "recording:recorded",
-    "reference": "lessons:reference",
+    "check": ("lessons:check", "Say everything that is wrong with the lessons."),
+    "build": (
+        "site:build",
+        "Build the site into the folder site/; a mistake leaves the old site as it was.",
+    ),
+    "join": (
+        "site:join",
+        "Put the shares in FOLDERS, each made with build --part, together into site/.",
+    ),
+    "preview": ("site:preview", "Show the site in a browser and renew it whenever a file changes."),
+    "new": ("lessons:new", "Begin a lesson called TITLE from a filled-in example."),
+    "trace": ("lessons:trace_command", "Say where every number of LESSON comes from."),
+    "foods": ("foods:foods", "Find foods, and take their figures from the official records."),
+    "translate": (
+        "translations:translate",
+        "Begin a translation of LESSON into LANGUAGE: a file with every text to fill in.",
+    ),
+    "translated": (
+        "translations:translated",
+        "Say that LESSON and its translation into LANGUAGE agree as they stand.",
+    ),
+    "rehearse": (
+        "recording:rehearse",
+        "Make a silent video of LESSON from its slides, and a draft of its captions.",
+    ),
+    "recorded": (
+        "recording:recorded",
+        "Keep what the numbers of LESSON were when it was filmed; `check` tells when one changes.",
+    ),
+    "reference": (
+        "lessons:reference",
+        "Write the lesson file's reference page and its JSON Schema anew, after the program changed.",
+    ),
 }
-"""Every command in the order it is listed: its module here and its function there.
+"""Every command in the order it is listed: its module here and its function there, and what it is for.
 
-A module is loaded when its command is asked for; most load half of the program.
+A module is loaded when its command is asked for, not to list it; most load half of the program.
 """
 
 
@@ -51,10 +72,15 @@ class _Commands(click.Group):
     def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
         if cmd_name not in COMMANDS:
             return None
-        module, _, name = COMMANDS[cmd_name].partition(":")
+        module, _, name = COMMANDS[cmd_name][0].partition(":")
         command = getattr(import_module(f"generator.cli.{module}"), name)
         assert isinstance(command, click.Command)  # noqa: S101  # what COMMANDS promises
         return command
+
+    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
+        """The list of commands, for which none of them is loaded."""
+        with formatter.section("Commands"):
+            formatter.write_dl([(name, says) for name, (_, says) in COMMANDS.items()])
 
     def invoke(self, ctx: click.Context) -> object:
         try:

@@ -8,10 +8,11 @@ import subprocess
 import sys
 from pathlib import Path
 
+import click
 import pytest
 from click.testing import CliRunner, Result
 
-from generator.cli.commands import commands
+from generator.cli.commands import COMMANDS, commands
 from tests.project import GOOD, put
 from tests.site_project import copy_project, hashes
 
@@ -262,3 +263,12 @@ def test_the_mark_stands_below_its_place_behind_an_accent_of_its_own(root: Path)
     lines = plumline(root, "check").stderr.splitlines()
     assert lines[1] == "    1 | title: \u00e9\u00e9: y"
     assert lines[1][lines[2].index("^") :].startswith(": y")
+
+
+def test_the_list_of_commands_says_of_each_what_it_says_of_itself() -> None:
+    """Listing them loads none of them, so the words stand twice and must agree."""
+    context = click.Context(commands)
+    for name, (_, says) in COMMANDS.items():
+        command = commands.get_command(context, name)
+        assert command is not None
+        assert command.get_short_help_str(limit=400) == says
