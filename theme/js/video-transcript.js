@@ -28,7 +28,8 @@ export class VideoTranscript extends LiveElement {
     };
     details.addEventListener("toggle", opened, { signal });
     video.addEventListener("timeupdate", () => this.follow(video.currentTime), { signal });
-    this.fill(source.track, video);
+    if (details.open) opened(); // before this script came
+    else this.fill(source.track, video);
   }
 
   /**
