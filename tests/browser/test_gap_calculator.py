@@ -109,7 +109,8 @@ def test_what_is_said_of_an_old_answer_stands_beside_no_new_one(address: str, pa
     page.route("**/play-en.js", hold)
     page.goto(address)
     page.get_by_role("textbox", name="Gap").fill("7")
-    page.get_by_role("button", name="Check").click()
+    with page.expect_request("**/play-en.js"):
+        page.get_by_role("button", name="Check").click()
     page.get_by_role("textbox", name="Gap").fill("46")
     page.get_by_role("textbox", name="Count").fill("4")
     page.get_by_role("button", name="Check").click()

@@ -9,6 +9,8 @@ from zipfile import ZipFile
 import pytest
 from playwright.sync_api import Page, expect
 
+from tests.browser.watched import wait_for_all
+
 COPIES = {"en": "river-walk", "es": "es/river-walk", "day": "two-days"}
 
 
@@ -34,7 +36,7 @@ def test_it_asks_for_nothing_outside_its_folder(page: Page, copy: Path, asked: l
     """The watched page also fails on any error in its console."""
     for file in sorted(copy.glob("*.html")):
         page.goto(file.as_uri())
-        page.wait_for_load_state("networkidle")
+        wait_for_all(page)
     inside = copy.as_uri() + "/"
     assert [url for url in asked if not url.startswith((inside, "data:"))] == []
 

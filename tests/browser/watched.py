@@ -11,8 +11,8 @@ AXE = Path(__file__).parents[1] / "vendor" / "axe.min.js"
 AXE_OPTIONS = {"resultTypes": ["violations"]}  # all rules: WCAG 2.2 A and AA, and best practice
 INSIDE = {"", "localhost", "127.0.0.1"}  # "" is a file, a blob or data: no host at all
 ALL_THERE = """async () => {
-  const later = [...document.querySelectorAll('[data-later]')].map(each => new URL(each.dataset.later, document.baseURI).href);
-  const isThere = () => later.every(address => performance.getEntriesByName(address).length)
+  // A page asks for its later scripts, and they for their styles, before it is complete.
+  const isThere = () => document.readyState === 'complete' && !document.querySelector(':not(:defined)')
     && [...document.querySelectorAll('link[rel=stylesheet]')].every(each => each.sheet);
   for (let turn = 0; !isThere(); turn++) {
     if (turn > 1000) throw new Error('waited in vain for what comes later');

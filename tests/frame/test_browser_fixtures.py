@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import Literal
 from urllib.request import Request, urlopen
 
 import pytest
@@ -29,20 +30,26 @@ def test_a_sound_page_has_no_complaints(page: Page, serve: Serve, tmp_path: Path
 
 
 @pytest.mark.parametrize(
-    ("script", "complaint"),
+    ("script", "event", "complaint"),
     [
-        ("console.error('spilt')", "console: spilt"),
-        ("throw new Error('dropped')", "error: dropped"),
-        ("fetch('gone.json')", "console: Failed to load resource"),
-        ("new Image().src = 'http://elsewhere.invalid/dot.png'", "console: "),
+        ("console.error('spilt')", "console", "console: spilt"),
+        ("throw new Error('dropped')", "weberror", "error: dropped"),
+        ("fetch('gone.json')", "console", "console: Failed to load resource"),
+        ("new Image().src = 'http://elsewhere.invalid/dot.png'", "console", "console: "),
     ],
 )
 def test_what_a_page_does_wrong_is_heard(
-    page: Page, complaints: list[str], serve: Serve, tmp_path: Path, script: str, complaint: str
+    page: Page,
+    complaints: list[str],
+    serve: Serve,
+    tmp_path: Path,
+    script: str,
+    event: Literal["console", "weberror"],
+    complaint: str,
 ) -> None:
     (tmp_path / "wrong.js").write_text(script, encoding="utf-8")
-    page.goto(serve(write(tmp_path, "<script src=wrong.js></script>")))
-    page.wait_for_load_state("networkidle")
+    with page.context.expect_event(event):
+        page.goto(serve(write(tmp_path, "<script src=wrong.js></script>")))
     assert [text for text in complaints if text.startswith(complaint)]
     complaints.clear()
 
