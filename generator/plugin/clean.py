@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
+from html import unescape
 from html.parser import HTMLParser
 from pathlib import Path
 
@@ -98,16 +100,30 @@ _AWAY = (
 _PICTURE = ("is on another site, which would see every visitor", "put the picture beside the page")
 
 
+_REL = "noreferrer"
+_LINK = re.compile(f'<a(?P<attributes>(?: [a-z]+="[^"]*")*) rel="{_REL}">')
+"""A link as nh3 writes it: a quotation mark inside of an attribute is always ``&quot;``."""
+_LEADS = re.compile(r' href="([^"]*)"')
+
+
 def clean(html: str) -> str:
     """The body of a page with nothing in it but ``_TAGS``; what is inside of the others stays, scripts apart."""
-    return nh3.clean(
+    cleaned = nh3.clean(
         html,
         tags=set(_TAGS),
         attributes={tag: set(names) for tag, names in _ATTRIBUTES.items()},
         attribute_filter=_kept,
         url_schemes={"https", "mailto"},
-        link_rel="noreferrer",
+        link_rel=_REL,
     )
+    return _LINK.sub(_told_nobody, cleaned)
+
+
+def _told_nobody(link: re.Match[str]) -> str:
+    """A link's tag: one that leads out of the site does not say where from, one inside may."""
+    leads = _LEADS.search(link["attributes"])
+    within = leads is None or not is_elsewhere(unescape(leads[1]))
+    return f"<a{link['attributes']}>" if within else link[0]
 
 
 def left_out(root: Path, path: str, html: str) -> list[Problem]:

@@ -77,6 +77,27 @@ def test_plain_elements_and_links_survive() -> None:
     )
 
 
+@pytest.mark.parametrize(
+    ("href", "rel"),
+    [
+        ("care.html#b", False),
+        ("#b", False),
+        ("a.html?b=c&amp;d", False),
+        ("https://example.org/", True),
+        ("https://example.org/?a=1&amp;b=2", True),
+        ("mailto:x@y.org", True),
+    ],
+)
+def test_only_a_link_out_of_the_site_hides_where_it_was_followed(href: str, rel: bool) -> None:
+    html = f'<a href="{href}" title="a &gt; b">x</a>'
+    assert clean(html) == (html.replace('">x', '" rel="noreferrer">x') if rel else html)
+
+
+def test_a_link_in_a_title_is_none() -> None:
+    html = clean("""<a href="a.html" title='<a href="https://b/" rel="noreferrer">'>x</a>""")
+    assert html.endswith(' rel=&quot;noreferrer&quot;&gt;">x</a>')
+
+
 def test_what_is_left_out_is_told_with_its_line(tmp_path: Path) -> None:
     project = copy_project(tmp_path, lessons=False)
     write_lesson(project, "small", small_lesson())
