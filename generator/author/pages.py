@@ -6,6 +6,7 @@ from collections.abc import Collection, Iterable, Iterator
 from pathlib import Path
 
 from generator.model.address import is_allowed, is_elsewhere
+from generator.model.ids import PAGE_IDS
 from generator.present.pages.problem_band import with_band
 from generator.present.words.say import is_language
 from generator.problems import Problem
@@ -17,6 +18,7 @@ from generator.read.site_folder import settings_problems
 from generator.steps.site import SiteMap
 
 __all__ = [
+    "PAGE_IDS",
     "at_home",
     "is_allowed",
     "is_elsewhere",

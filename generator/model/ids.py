@@ -20,7 +20,7 @@ from generator.model.stops.day import DayStop, Eaten
 # fmt: off
 PAGE_IDS = frozenset({
     "adults", "b1", "b10", "b100", "bhalf", "btenth", "first", "half", "hundred",
-    "main", "on-paper", "one", "second", "ten", "tens", "tenth", "words",
+    "main", "on-paper", "one", "second", "ten", "tens", "tenth", "who",
 })
 # fmt: on
 """Ids that the pages of the theme use for themselves."""

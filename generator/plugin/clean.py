@@ -10,7 +10,7 @@ from pathlib import Path
 
 import nh3
 
-from generator.author.pages import is_allowed, is_elsewhere
+from generator.author.pages import PAGE_IDS, is_allowed, is_elsewhere
 from generator.plugin.said import place_of
 from generator.problems import Problem, Weight
 
@@ -97,6 +97,7 @@ _AWAY = (
     "leads to where anybody on the way can change it",
     "write https://, or an address of this site",
 )
+_TAKEN = ("is an id that the page uses itself", "choose another id")
 _PICTURE = ("is on another site, which would see every visitor", "put the picture beside the page")
 
 
@@ -153,7 +154,7 @@ def _kept(_: str, name: str, value: str) -> str | None:
         return value if is_allowed(value) else None
     if name == "src":
         return None if is_elsewhere(value) else value
-    return value
+    return None if name == "id" and value in PAGE_IDS else value
 
 
 class _Reader(HTMLParser):
@@ -175,5 +176,8 @@ def _wrong(tag: str, attrs: list[tuple[str, str | None]]) -> Iterator[tuple[str,
     for name, value in attrs:
         if name not in _EVERYWHERE | _ATTRIBUTES.get(tag, set()):
             yield f"{name}=", *_ELEMENT
+        elif _kept(tag, name, value or "") is None and name == "id":
+            for quote in ('"', "'", ""):  # however it is written
+                yield f"id={quote}{value}{quote}", *_TAKEN
         elif _kept(tag, name, value or "") is None:
             yield value or "", *(_AWAY if name == "href" else _PICTURE)

@@ -23,6 +23,7 @@ from generator.plugin.files import (
     with_front_pages,
     with_lessons,
 )
+from generator.plugin.headings import keep_page_ids_free
 from generator.plugin.links import Targets, link_problems
 from generator.plugin.said import listening, place_of, told
 from generator.problems import LessonError, Place, Problem
@@ -52,6 +53,7 @@ def survey(config: MkDocsConfig, known: SiteMap, *, preview: bool) -> Survey:
     root = Path(config.config_file_path).parent
     if linked := linked_folders(root):
         raise LessonError(linked)  # MkDocs would follow them
+    keep_page_ids_free(config)
     with listening() as said:
         there = get_files(config)
         files = _files(root, there, config, known)

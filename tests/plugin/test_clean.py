@@ -98,6 +98,22 @@ def test_a_link_in_a_title_is_none() -> None:
     assert html.endswith(' rel=&quot;noreferrer&quot;&gt;">x</a>')
 
 
+def test_a_heading_takes_no_id_of_the_page_itself(tmp_path: Path) -> None:
+    project = copy_project(tmp_path, lessons=False)
+    write_lesson(project, "small", small_lesson())
+    page = project / "lessons/about.md"
+    page.write_text(
+        "# Us\n\n## Main\n\n## Main\n\n## Mainly\n\n[on](#section-main)\n\n<p id='main'>A</p>\n",
+        "utf-8",
+    )
+    done = plumline(project, "build")
+    assert done.exit_code == 0, done.output
+    assert "lessons/about.md:11:4: `id='main'` is an id that the page uses itself" in done.stderr
+    html = (project / "site/about.html").read_text("utf-8")
+    for name in ("main", "section-main", "section-main_1", "mainly"):
+        assert html.count(f'id="{name}"') == 1, name
+
+
 def test_what_is_left_out_is_told_with_its_line(tmp_path: Path) -> None:
     project = copy_project(tmp_path, lessons=False)
     write_lesson(project, "small", small_lesson())

@@ -224,14 +224,20 @@ def test_a_folder_that_makes_no_address(tmp_path: Path, name: str) -> None:
 
 
 def test_ids_of_the_theme_are_kept_free() -> None:
-    """A fixed id in a template of the lesson page would clash with a stop of the same id."""
-    found = {
-        name
-        for file in (ROOT / "theme").rglob("*.html")
-        if file.parent.name in {"parts", "stops"} or file.name in {"base.html", "lesson.html"}
-        for name in re.findall(r'\bid="([a-z][a-z0-9-]*)"', file.read_text(encoding="utf-8"))
+    """An id that a template or a script gives a lesson page would clash with a stop of the same id."""
+    given = {
+        file: set(re.findall(r'\bid ?= ?"([a-z][a-z0-9-]*)"', file.read_text(encoding="utf-8")))
+        for file in (ROOT / "theme").rglob("*")
+        if file.suffix in {".html", ".js"} and "vendor" not in file.parts
     }
-    assert found <= PAGE_IDS, f"add to PAGE_IDS: {found - PAGE_IDS}"
+    on_lessons = {
+        name
+        for file, names in given.items()
+        for name in names
+        if {"js", "parts", "stops"} & {*file.parts} or file.name in {"base.html", "lesson.html"}
+    }
+    assert on_lessons <= PAGE_IDS, f"add to PAGE_IDS: {on_lessons - PAGE_IDS}"
+    assert set().union(*given.values()) >= PAGE_IDS, "take out what no page has any more"
 
 
 TWELVE = (
