@@ -12,6 +12,7 @@ from generator.problems import MOST_A_FILE, LessonError, Place, Problem, shorten
 from generator.read.handwritten import handwritten_pages, read_page
 from generator.read.library import read_library
 from generator.read.meant import foods_like
+from generator.read.source import read_source
 from tests.project import GOOD, problems, read, site
 
 AMOUNT = "amount: 1 cup}"
@@ -37,6 +38,21 @@ def test_too_much_is_one_sentence(tmp_path: Path, old: str, new: str, at: str, w
         True,
     ), str(found[0])
     assert found[0].hint
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("[" + "1," * 200_000 + "]", ["a.yaml:1:400000"]),  # the list is a value, too
+        ("[" * 40 + "1" + "]" * 40, []),
+        ("[" * 41 + "1" + "]" * 41, ["a.yaml:1:42"]),
+    ],
+    ids=["one more than is taken", "as deep as is taken", "deeper"],
+)
+def test_a_file_of_endless_values_is_refused(text: str, told: list[str]) -> None:
+    found = read_source("a.yaml", text).problems
+    assert [str(one.place) for one in found] == told
+    assert all("more inside one another here than any lesson holds" in one.what for one in found)
 
 
 @pytest.mark.parametrize(
