@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -11,8 +12,9 @@ from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.present.recording.filmed import filmed_figures
 from generator.present.recording.rehearsal import rehearsal
+from generator.present.recording.slides.picture import TooFullError
 from generator.present.words.say import Say
-from generator.problems import LessonError
+from generator.problems import LessonError, Problem
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
 from generator.write.recorded import write_recorded
@@ -25,10 +27,24 @@ def rehearse(root: Path, lesson: str) -> Rehearsed:
     The video that the lesson names may be missing or too short: it is made here.
 
     Raises:
-        LessonError: something else in the lesson must be put right, or as ``write_rehearsal``.
+        LessonError: something else in the lesson must be put right, a slide of it is too full, or as
+            ``write_rehearsal``.
     """
     result, say = _worked(root, lesson)
-    return write_rehearsal(rehearsal(result, say, root / "theme"), root / "lessons" / lesson)
+    try:
+        made = rehearsal(result, say, root / "theme")
+    except TooFullError as error:
+        raise LessonError([*_too_full(error, result.lesson)]) from None
+    return write_rehearsal(made, root / "lessons" / lesson)
+
+
+def _too_full(error: TooFullError, lesson: Lesson) -> Iterator[Problem]:
+    """A problem for each stop of which a slide has no room for what stands on it."""
+    for index in sorted({slide.stop for slide in error.slides}):
+        kind = lesson.file.stops[index].kind
+        what = f"a slide of this `{kind}` stop has no room for all that stands on it"
+        hint = "shorten its title, its question, the last sentence of its `say:` or the names on it"
+        yield Problem(lesson.places.at("stops", index), what, hint)
 
 
 @dataclass(frozen=True, slots=True)

@@ -63,6 +63,19 @@ def test_a_mistake_elsewhere_in_the_lesson_still_stops_a_rehearsal(root: Path) -
     assert not (root / "lessons/meal/meal.mp4").exists()
 
 
+def test_a_slide_that_is_too_full_is_told_with_its_stop(root: Path) -> None:
+    file = root / "lessons/meal/lesson.yaml"
+    long = " ".join(["Which side holds more of it?"] * 50)
+    file.write_text(file.read_text("utf-8").replace("Which side holds more?", long), "utf-8")
+    done = plumline(root, "rehearse", "meal")
+    assert done.exit_code == 1
+    assert done.stderr.startswith(
+        "lessons/meal/lesson.yaml:10:5: a slide of this `ask` stop has no room for all that stands on it\n"
+    )
+    assert "shorten its title, its question" in done.stderr
+    assert not (root / "lessons/meal/meal.mp4").exists()
+
+
 def test_the_record_of_a_film_names_its_day_and_how_many_numbers(root: Path) -> None:
     """Four sides and two counts; both gaps are whole tens, so nothing is left over."""
     done = plumline(root, "recorded", "meal", "--on", "2026-03-14")
