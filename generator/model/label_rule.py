@@ -35,15 +35,3 @@ class LabelRule:
     """The finest first; the first one that serves a value is taken, and the last serves every one."""
     zero_below: Fraction = Fraction(0)
     """A smaller value is shown as 0."""
-
-
-WHOLE_PERCENT = (Step(Decimal(1)),)
-"""Percent of the Daily Value to the nearest whole one: 21 CFR 101.9(d)(7)(ii)."""
-
-VITAMIN_PERCENT = (
-    Step(Decimal(2), until=Fraction(10)),
-    Step(Decimal(5), until=Fraction(50)),
-    Step(Decimal(10)),
-)
-"""For vitamins and minerals other than sodium: by 2 up to 10 %, by 5 up to 50 %, by 10 above.
-Source: 21 CFR 101.9(c)(8)(iii)."""

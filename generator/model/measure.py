@@ -14,7 +14,7 @@ from enum import StrEnum
 from fractions import Fraction
 from typing import Self
 
-from generator.model.label_rule import VITAMIN_PERCENT, WHOLE_PERCENT, LabelRule, Step
+from generator.model.label_rule import LabelRule, Step
 
 
 class Unit(StrEnum):
@@ -51,8 +51,6 @@ class MeasureEntry:
     """What no food exceeds."""
     daily_value: Decimal | None = None
     """For adults and children of 4 years and more, in the measure's unit; none where the label has none."""
-    percent_steps: tuple[Step, ...] = WHOLE_PERCENT
-    """How the percent of the Daily Value is rounded."""
     reference_day: Decimal | None = None
     """What the label's reference diet holds in a day, where that is not said by a Daily Value."""
     foundation_nutrients: tuple[int, ...] = ()
@@ -196,7 +194,6 @@ class Measure(StrEnum):
         nutrients=(1087,),
         label=_vitamin("10"),
         daily_value=Decimal(1300),
-        percent_steps=VITAMIN_PERCENT,
         # Calcium's share of calcium carbonate, from the atomic weights 40.08, 12.01 and 16.00.
         most=Most(
             1000 * Fraction(4008, 10009),
@@ -209,7 +206,6 @@ class Measure(StrEnum):
         nutrients=(1089,),
         label=_vitamin("0.1"),
         daily_value=Decimal(18),
-        percent_steps=VITAMIN_PERCENT,
         most=_PURE_IN_MG,
     )
     POTASSIUM = MeasureEntry(
@@ -218,7 +214,6 @@ class Measure(StrEnum):
         nutrients=(1092,),
         label=_vitamin("10"),
         daily_value=Decimal(4700),
-        percent_steps=VITAMIN_PERCENT,
         # Potassium's share of potassium chloride, from the atomic weights 39.10 and 35.45.
         most=Most(
             1000 * Fraction(3910, 7455),
@@ -231,6 +226,5 @@ class Measure(StrEnum):
         nutrients=(1162,),
         label=_vitamin("1"),
         daily_value=Decimal(90),  # from memory
-        percent_steps=VITAMIN_PERCENT,
         most=_PURE_IN_MG,
     )

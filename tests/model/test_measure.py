@@ -13,7 +13,6 @@ from pathlib import Path
 
 import pytest
 
-from generator.compute.daily_values import percent_of_daily_value
 from generator.compute.label import label_value
 from generator.compute.plausible import most_possible, two_days_worth
 from generator.language import KNOWN
@@ -41,12 +40,12 @@ def test_a_member_is_its_name_and_stays_itself(measure: Measure) -> None:
 
 @pytest.mark.parametrize("measure", Measure)
 def test_every_step_is_reached(measure: Measure) -> None:
-    for steps in (measure.entry.label.steps, measure.entry.percent_steps):
-        assert [step.until for step in steps].count(None) == 1
-        assert steps[-1].until is None
-        for finer, coarser in pairwise(steps):
-            assert finer.size < coarser.size
-            assert coarser.until is None or (finer.until or 0) < coarser.until
+    steps = measure.entry.label.steps
+    assert [step.until for step in steps].count(None) == 1
+    assert steps[-1].until is None
+    for finer, coarser in pairwise(steps):
+        assert finer.size < coarser.size
+        assert coarser.until is None or (finer.until or 0) < coarser.until
 
 
 def test_a_limit_is_in_or_out() -> None:
@@ -80,7 +79,6 @@ ENTRY = """\
         nutrients=(1100,),
         label=_vitamin("0.1"),
         daily_value=Decimal("0.15"),
-        percent_steps=VITAMIN_PERCENT,
         most=_PURE_IN_MG,
     )
 """
@@ -188,6 +186,3 @@ def test_every_room_has_an_answer(measure: Measure) -> None:
     assert label_value(measure, Fraction(0)).value == 0
     assert most_possible(measure, Fraction(100)) > 0
     assert two_days_worth(measure) is not None
-    if measure.entry.daily_value is not None:
-        whole = Fraction(measure.entry.daily_value)
-        assert percent_of_daily_value(measure, whole) == 100
