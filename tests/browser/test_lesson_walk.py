@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Locator, Page, expect
 
+from tests.browser.moments import assert_halted, watch_moments
 from tests.site_project import ROOT
 
 Serve = Callable[[Path], str]
@@ -20,8 +21,6 @@ FILMED = [file for file in LESSONS if re.search(r"^video:", file.read_text("utf-
 LESSON = (FILMED or LESSONS)[0].parent.name
 NUMBER = re.compile(r"\d+(?:,\d{3})*(?:\.\d+)?")
 FOCUSED = "document.activeElement.closest('section')?.id ?? ''"
-LATE = 0.15
-"""Seconds a pause may come late at worst; the limit this project set itself."""
 
 
 @pytest.fixture
@@ -142,6 +141,7 @@ def test_the_video_stops_at_every_pause_until_the_learner_goes_on(page: Page, ad
     page.goto(address)
     video = page.locator("video")
     video.evaluate("each => { each.muted = true; each.playbackRate = 1; }")
+    watch_moments(page)
     pauses = page.locator("pause-player").evaluate("each => JSON.parse(each.dataset.pauses)")
     assert pauses
     assert all(Decimal(before) <= Decimal(after) for (before, _), (after, _) in pairwise(pauses))
@@ -156,7 +156,7 @@ def test_the_video_stops_at_every_pause_until_the_learner_goes_on(page: Page, ad
         heading = page.locator(f"#{stop} h2")
         expect(heading).to_be_focused()
         assert video.evaluate("each => each.paused")
-        assert float(at) <= video.evaluate("each => each.currentTime") <= float(at) + LATE
+        assert_halted(page, float(at))
         page.wait_for_timeout(300)  # what is shown is that nothing happens
         assert video.evaluate("each => each.paused"), f"{stop}: it went on by itself"
         tab_to(page, page.locator(f"#{stop} [data-go-on]"))

@@ -10,10 +10,8 @@ from time import sleep
 import pytest
 from playwright.sync_api import Page, expect
 
+from tests.browser.moments import assert_halted, watch_moments
 from tests.browser.still_page import ROOT, write_page
-
-LATE = 0.150
-"""Seconds a halt may come late at worst: our own measure, on a machine that is busy with other tests."""
 
 
 @pytest.fixture
@@ -22,6 +20,7 @@ def player(tmp_path: Path, serve: Callable[[Path], str], page: Page) -> Page:
     write_page(tmp_path)
     page.goto(serve(tmp_path))
     until(page, "video.readyState === 4")
+    watch_moments(page)
     return page
 
 
@@ -41,8 +40,8 @@ def play(page: Page) -> None:
     page.keyboard.press("Space")
 
 
-def wait_for_pause(page: Page) -> float:
-    """Seconds at which the video stands."""
+def stands(page: Page) -> float:
+    """Seconds at which the video stands, once it does."""
     until(page, "video.paused")
     return float(page.evaluate("document.querySelector('video').currentTime"))
 
@@ -56,7 +55,7 @@ def test_it_halts_at_the_pause_and_moves_to_the_stop(player: Page, rate: float) 
     player.evaluate("rate => { document.querySelector('video').playbackRate = rate; }", rate)
     play(player)
     expect(player.get_by_role("heading", name="Think")).to_be_focused()
-    assert 0 <= wait_for_pause(player) - 1.0 <= LATE
+    assert_halted(player, 1.0)
     expect(player.locator("span[role=status].unseen")).to_have_text(
         "The video has stopped. Your turn: Think"
     )
@@ -68,10 +67,11 @@ def test_it_goes_on_when_asked_and_halts_at_every_stop_of_the_next_moment(player
     go_on(player, "think")
     expect(player.locator("video")).to_be_focused()
     expect(player.get_by_role("heading", name="Work out the gap")).to_be_focused()
-    assert 0 <= wait_for_pause(player) - 2.0 <= LATE
+    assert_halted(player, 2.0)
+    held = stands(player)
     go_on(player, "lunch")
     expect(player.get_by_role("heading", name="Move")).to_be_focused()
-    assert wait_for_pause(player) - 2.0 <= LATE
+    assert stands(player) == held
     go_on(player, "move")
     until(player, "video.ended")
     expect(player.locator("video")).to_be_focused()
@@ -79,9 +79,9 @@ def test_it_goes_on_when_asked_and_halts_at_every_stop_of_the_next_moment(player
 
 def test_it_waits_for_as_long_as_the_learner_needs(player: Page) -> None:
     play(player)
-    held = wait_for_pause(player)
+    held = stands(player)
     player.wait_for_timeout(600)  # what is shown is that nothing happens
-    assert wait_for_pause(player) == held
+    assert stands(player) == held
 
 
 def test_a_pause_is_passed_once_only(player: Page) -> None:
@@ -90,7 +90,7 @@ def test_a_pause_is_passed_once_only(player: Page) -> None:
     go_on(player, "think")
     player.evaluate("document.querySelector('video').currentTime = 0.5")
     expect(player.get_by_role("heading", name="Work out the gap")).to_be_focused()
-    assert 0 <= wait_for_pause(player) - 2.0 <= LATE
+    assert_halted(player, 2.0)
 
 
 def test_a_pause_left_by_the_videos_own_button_is_passed_too(player: Page) -> None:
@@ -100,21 +100,21 @@ def test_a_pause_left_by_the_videos_own_button_is_passed_too(player: Page) -> No
     until(player, "!video.paused")
     player.evaluate("document.querySelector('video').currentTime = 0.5")
     expect(player.get_by_role("heading", name="Work out the gap")).to_be_focused()
-    assert 0 <= wait_for_pause(player) - 2.0 <= LATE
+    assert_halted(player, 2.0)
 
 
 def test_seeking_past_a_pause_halts_right_after(player: Page) -> None:
     play(player)
     player.evaluate("document.querySelector('video').currentTime = 1.5")
     expect(player.get_by_role("heading", name="Think")).to_be_focused()
-    assert wait_for_pause(player) - 1.5 <= LATE
+    assert_halted(player, 1.5)
 
 
 def test_seeking_while_held_halts_as_soon_as_it_plays(player: Page) -> None:
     player.evaluate("document.querySelector('video').currentTime = 3")
     play(player)
     expect(player.get_by_role("heading", name="Work out the gap")).to_be_focused()
-    assert wait_for_pause(player) - 3 <= LATE
+    assert_halted(player, 3)
 
 
 def test_a_hidden_tab_without_frames_still_halts(player: Page) -> None:
@@ -122,7 +122,7 @@ def test_a_hidden_tab_without_frames_still_halts(player: Page) -> None:
     player.evaluate("HTMLVideoElement.prototype.requestVideoFrameCallback = undefined")
     play(player)
     expect(player.get_by_role("heading", name="Think")).to_be_focused()
-    assert 0 <= wait_for_pause(player) - 1.0 <= LATE
+    assert_halted(player, 1.0)
 
 
 def test_stopping_can_be_switched_off_and_that_is_remembered(player: Page) -> None:
