@@ -7,9 +7,11 @@ from fractions import Fraction
 from typing import assert_never
 
 from generator.compute import steps
+from generator.compute.label import Rounding
 from generator.compute.rounding import to_places
 from generator.compute.steps import Step
 from generator.model.food import Serving
+from generator.model.measure import Unit
 
 
 def step_words(step: Step) -> tuple[str, str]:
@@ -80,9 +82,24 @@ def _amount(step: steps.OfAmount) -> str:
 
 
 def _label(step: steps.LabelRounding) -> str:
-    shown = step.shown
-    rounded = f"{plain(shown.exact)} → {shown.value} {step.unit}"
-    return f"21 CFR 101.9{shown.rule}; half goes up: {rounded}"
+    rounding, unit = step.rounding, step.unit
+    rounded = f"{plain(step.exact)} → {step.value} {unit}"
+    said = _served(rounding, unit)
+    return f"21 CFR 101.9{rounding.rule.paragraph}: {said}; half goes up: {rounded}"
+
+
+def _served(rounding: Rounding, unit: Unit) -> str:
+    """What a label's rule says for a value: how finely it is shown, and in which range."""
+    rule, number = rounding.rule, rounding.step
+    if number is None:
+        return f"under {plain(rule.zero_below)} {unit} is shown as 0"
+    step, before = rule.steps[number], rule.steps[number - 1] if number else None
+    said = f"to the nearest {step.size} {unit}"
+    if step.until is not None:
+        return f"{said} {'up to' if step.limit_is_in else 'below'} {plain(step.until)}"
+    if before is None or before.until is None:
+        return said
+    return f"{said} {'above' if before.limit_is_in else 'from'} {plain(before.until)}"
 
 
 def _own(step: steps.OwnValue) -> str:

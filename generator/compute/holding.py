@@ -54,7 +54,7 @@ def hold(item: Item, measure: Measure, library: Library, name: str) -> Holding:
     food = library.foods[item.food] if item.food else None
     if item.value is not None:
         # A label's figure was rounded by its maker; rounding it again would change what the child can read there.
-        shown = Shown(item.value, Fraction(item.value), f"as printed: {item.source}")
+        shown = Shown(item.value, Fraction(item.value), rounding=None)
         return Holding(item, food, None, None, shown, name)
     serving = food.serving(item.amount or "") if food else None
     per_100g = food.value(measure) if food else None

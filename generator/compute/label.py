@@ -7,8 +7,17 @@ from decimal import Decimal
 from fractions import Fraction
 
 from generator.compute.rounding import to_step
-from generator.model.label_rule import LabelRule, Step
+from generator.model.label_rule import LabelRule
 from generator.model.measure import Measure
+
+
+@dataclass(frozen=True, slots=True)
+class Rounding:
+    """What of a label's rule made a value."""
+
+    rule: LabelRule
+    step: int | None
+    """Which of the rule's steps, from 0; nothing where so little is shown as 0."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,8 +28,8 @@ class Shown:
     """In the measure's unit."""
     exact: Fraction
     """The value before rounding, in the same unit."""
-    rule: str
-    """Paragraph of 21 CFR 101.9 and what it says for this value; of an own value, where it was read."""
+    rounding: Rounding | None
+    """Nothing for an own value, which its maker rounded."""
 
 
 def label_value(measure: Measure, exact: Fraction) -> Shown:
@@ -37,28 +46,8 @@ def label_value(measure: Measure, exact: Fraction) -> Shown:
         raise ValueError(f"a food cannot hold {exact} {measure.unit}")
     rule = measure.entry.label
     if exact < rule.zero_below:
-        said = f"under {_plain(rule.zero_below)} {measure.unit} is shown as 0"
-        return Shown(Decimal(0), exact, f"{rule.paragraph}: {said}")
-    number, step = _step(rule, exact)
-    said = f"to the nearest {step.size} {measure.unit}{_range(rule, number)}"
-    return Shown(to_step(exact, step.size), exact, f"{rule.paragraph}: {said}")
-
-
-def _step(rule: LabelRule, exact: Fraction) -> tuple[int, Step]:
-    """The step that serves a value, and which of the rule's it is."""
-    return next((number, step) for number, step in enumerate(rule.steps) if step.serves(exact))
-
-
-def _range(rule: LabelRule, number: int) -> str:
-    """Where a step is used, in words: `` up to 50``; empty where the rule has but one."""
-    step = rule.steps[number]
-    if step.until is not None:
-        return f" {'up to' if step.limit_is_in else 'below'} {_plain(step.until)}"
-    if number == 0:
-        return ""
-    before = rule.steps[number - 1]
-    return f" {'above' if before.limit_is_in else 'from'} {_plain(before.until or Fraction(0))}"
-
-
-def _plain(limit: Fraction) -> str:
-    return f"{float(limit):g}"
+        return Shown(Decimal(0), exact, Rounding(rule, None))
+    number, step = next(
+        (number, step) for number, step in enumerate(rule.steps) if step.serves(exact)
+    )
+    return Shown(to_step(exact, step.size), exact, Rounding(rule, number))

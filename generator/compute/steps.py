@@ -1,6 +1,6 @@
 """The steps from a record to a shown number, as data: whoever tells them puts them into words.
 
-``author/trace_text.py`` does.
+``author/step_words.py`` does.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from generator.compute.count import Count
 from generator.compute.day import DayBalance
 from generator.compute.energy_needs import EnergyNeed
 from generator.compute.gap import Gap
-from generator.compute.label import Shown
+from generator.compute.label import Rounding
 from generator.compute.move_minutes import MoveMinutes
 from generator.compute.reference_bodies import Body
 from generator.model.food import Food, Serving
@@ -55,7 +55,11 @@ class OfAmount:
 class LabelRounding:
     """The amount's value rounded as a label shows it."""
 
-    shown: Shown
+    exact: Fraction
+    """Before, in ``unit``."""
+    value: Decimal
+    """As shown."""
+    rounding: Rounding
     unit: Unit
 
 

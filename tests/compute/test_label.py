@@ -35,7 +35,8 @@ class LabelCase(TypedDict):
 def test_edges(case: LabelCase) -> None:
     shown = label_value(Measure(case["measure"]), Fraction(case["exact"]))
     assert shown.value == Decimal(case["shown"])
-    assert shown.rule.startswith(case["rule"])
+    assert shown.rounding
+    assert shown.rounding.rule.paragraph.startswith(case["rule"])
     assert shown.exact == Fraction(case["exact"])
 
 

@@ -7,8 +7,13 @@ from decimal import Decimal
 from fractions import Fraction
 from pathlib import Path
 
+import pytest
+
 from generator.author.step_words import step_words
 from generator.author.trace_text import trace_json, trace_lines
+from generator.compute.label import label_value
+from generator.compute.steps import LabelRounding
+from generator.model.measure import Measure
 from tests.project import GOOD, worked
 
 
@@ -35,3 +40,25 @@ def test_json_keeps_every_number_exact(tmp_path: Path) -> None:
         assert one["kind"] == figure.kind.value
         assert (one["stop"], one["row"], one["side"]) == (figure.stop, figure.row, figure.side)
         assert one["foods"] == [held.id for held in figure.foods]
+
+
+@pytest.mark.parametrize(
+    ("measure", "exact", "says"),
+    [
+        ("energy", "4.9", "(c)(1): under 5 kcal is shown as 0; half goes up: 4.9 → 0 kcal"),
+        ("energy", "47", "(c)(1): to the nearest 5 kcal up to 50; half goes up: 47 → 45 kcal"),
+        ("energy", "95", "(c)(1): to the nearest 10 kcal above 50; half goes up: 95 → 100 kcal"),
+        ("saturated_fat", "0.4", "(c)(2): under 0.5 g is shown as 0; half goes up: 0.4 → 0 g"),
+        ("saturated_fat", "4.3", "(c)(2): to the nearest 0.5 g below 5; half goes up: 4.3 → 4.5 g"),
+        ("saturated_fat", "5", "(c)(2): to the nearest 1 g from 5; half goes up: 5 → 5 g"),
+        ("fiber", "1/3", "(c)(6): under 0.5 g is shown as 0; half goes up: 1/3 → 0 g"),
+        ("fiber", "7/3", "(c)(6): to the nearest 1 g; half goes up: 7/3 → 2 g"),
+    ],
+)
+def test_a_label_s_rule_is_said_as_far_as_it_served(measure: str, exact: str, says: str) -> None:
+    """21 CFR 101.9(c) [S]; what compute keeps of it speaks no language."""
+    found = Measure(measure)
+    shown = label_value(found, Fraction(exact))
+    assert shown.rounding
+    step = LabelRounding(shown.exact, shown.value, shown.rounding, found.unit)
+    assert step_words(step) == ("rounding", f"21 CFR 101.9{says}")

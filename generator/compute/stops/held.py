@@ -26,12 +26,13 @@ def held_figure(stop: str, name: str, held: Holding, measure: Measure) -> Figure
 
 
 def _steps(held: Holding, measure: Measure) -> tuple[Step, ...]:
-    if held.food is None or held.serving is None or held.per_100g is None:
+    shown, rounding = held.shown, held.shown.rounding
+    if not (held.food and held.serving and rounding) or held.per_100g is None:
         return (OwnValue(held.item),)
     unit, grams = measure.unit, held.serving.grams
     return (
         FromRecord(held.food, held.per_100g, unit),
         Weighed(held.serving),
-        OfAmount(held.per_100g, grams, held.shown.exact, unit),
-        LabelRounding(held.shown, unit),
+        OfAmount(held.per_100g, grams, shown.exact, unit),
+        LabelRounding(shown.exact, shown.value, rounding, unit),
     )
