@@ -142,5 +142,5 @@ KIND = StopKind(
     cards=nothing,
     styles=("work",),
     script="work",
-    read_aloud=("> p",),
+    read_aloud=("> p", ".sides span", ".holding"),
 )

@@ -180,5 +180,5 @@ KIND = StopKind(
     cards=nothing,
     styles=("work", "day"),
     script="day",
-    read_aloud=("> p",),
+    read_aloud=("> p", "h3", ".day th", ".day td", "ul li", "legend", ".choice"),
 )

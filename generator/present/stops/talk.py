@@ -65,5 +65,5 @@ KIND = StopKind(
     cards=nothing,
     styles=(),
     script=None,
-    read_aloud=(),
+    read_aloud=("h3", "li"),
 )
