@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from enum import StrEnum
 from typing import get_args
 
+from generator.author.field_docs import describe_fields
 from generator.model.base import Frozen
 from generator.model.lesson import LessonHead, Video
 from generator.model.stops import STOP_KINDS
@@ -28,6 +29,7 @@ and what was filmed hang on them. Give an `id` before you change a title or a fo
 
 def reference_page() -> str:
     """Markdown of the whole page."""
+    describe_fields()
     parts = [_INTRO, *_section("At the top", LessonHead), *_section("`video`", Video)]
     for kind, model in STOP_KINDS.items():
         parts += _section(f"`{kind}`: {_sentence(model.__doc__)}", model)

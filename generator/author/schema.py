@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from typing import cast
 
+from generator.author.field_docs import describe_fields
 from generator.model.lesson import LessonHead
 from generator.model.stops import STOP_KINDS
 
@@ -15,6 +16,7 @@ _BESIDE = ("id", "title", "say")
 
 def lesson_schema() -> str:
     """JSON Schema, draft 2020-12, of ``lesson.yaml``."""
+    describe_fields()
     schema: Schema = {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
         "title": "A lesson file",

@@ -15,6 +15,8 @@ from hashlib import blake2b
 from pathlib import Path
 from typing import BinaryIO
 
+from pydantic_core import from_json
+
 Fact = str | int | bool | None | list["Fact"] | dict[str, "Fact"]
 """Anything JSON can say."""
 _MAGIC = b"plumline 1\n"
@@ -109,7 +111,7 @@ def _read(file: Path, held: BinaryIO) -> Pack | None:
     head = held.read(length)
     if _sum(head) != begin[len(_MAGIC) : -_LENGTH]:
         return None
-    told = json.loads(head)
+    told = from_json(head)
     entries = tuple(Entry(*one) for one in told["files"])
     return Pack(file, len(begin) + length, entries, told["facts"])
 

@@ -8,6 +8,4 @@ from pydantic import BaseModel, ConfigDict
 class Frozen(BaseModel):
     """A value that never changes once it was read."""
 
-    model_config = ConfigDict(
-        frozen=True, extra="forbid", strict=True, use_attribute_docstrings=True
-    )
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True)

@@ -1,17 +1,17 @@
 """How one page reaches other files: as it stands on the site, or in a copy that is carried home.
 
-Views name files by their paths from the site's root; a template asks here for every address it
-writes. What was asked for is remembered, so that nobody has to look for it in the finished page.
+Views name files by their paths from the site's root; a filled page asks here for every address in
+it (``form.py``). What was asked for is remembered, so that nobody has to look for it in the page.
 """
 
 from __future__ import annotations
 
 from abc import ABC, abstractmethod
 from base64 import b64encode
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Mapping
 from posixpath import dirname
 
-from generator.present.views.page import LinkView
+from markupsafe import Markup
 
 _NOTHING = "'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='"
 """Hash of the empty string: the plotting library adds an empty style element and fills it by script."""
@@ -57,9 +57,9 @@ class Addresses(ABC):
     def link(self, href: str) -> str:
         """A page to go to, at a place on it or not; empty where no way leads there."""
 
-    def reachable(self, links: Iterable[LinkView]) -> tuple[LinkView, ...]:
-        """Those of some links that lead somewhere."""
-        return tuple(link for link in links if self.link(link.href))
+    def apart(self, name: str) -> Markup:  # noqa: ARG002  # most pages have none
+        """A part of the page that is made once its pages are; empty where it has none."""
+        return Markup()
 
 
 class OnSite(Addresses):
@@ -73,6 +73,7 @@ class OnSite(Addresses):
             preview: whether a reload script runs in it, which a policy would break.
         """
         super().__init__()
+        self._apart: dict[str, Markup] = {}
         self.policy = "" if preview else _POLICY % ""
         self._folder = dirname(page)
 
@@ -95,6 +96,14 @@ class OnSite(Addresses):
         if not path or ":" in path:
             return href
         return f"{_relative(path, self._folder)}{sign}{place}"
+
+    def bring(self, name: str, part: Markup) -> None:
+        """Give a part of the page that was made apart."""
+        self._apart[name] = part
+
+    def apart(self, name: str) -> Markup:
+        """A part that was given."""
+        return self._apart.get(name, Markup())
 
     @property
     def root(self) -> str:

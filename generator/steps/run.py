@@ -127,5 +127,5 @@ def forget(root: Path) -> None:
     """Trust nothing that was made before."""
     for name in ("built", "contents.json", "uses.json"):
         (root / ".cache" / name).unlink(missing_ok=True)
-    for name in ("lessons", "library", "by-hand"):
+    for name in ("lessons", "library", "by-hand", "templates"):
         remove(root / ".cache" / name)

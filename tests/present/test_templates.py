@@ -11,7 +11,7 @@ import pytest
 from jinja2 import DictLoader, Environment, FileSystemLoader
 
 import generator.present.views
-from generator.present.addresses import Addresses
+from generator.present.form import At
 from generator.present.recording import views as recording_views
 from generator.present.recording.slides import slide as slides
 from generator.present.stops.kind import Paper
@@ -53,7 +53,7 @@ def included(pattern: str, scope: Scope) -> Iterator[tuple[str, dict[str, Type]]
 
 def problems(environment: Environment, template: str, view: type) -> list[str]:
     checker = Checker(environment, included)
-    checker.check(template, {"view": view, "w": Say.__call__, "at": Addresses})
+    checker.check(template, {"view": view, "w": Say.__call__, "at": At})
     return checker.problems
 
 
@@ -69,7 +69,7 @@ def test_every_template_is_looked_at() -> None:
     checker = Checker(environment, included)
     for template, views in pages().items():
         for view in views:
-            checker.check(template, {"view": view, "w": Say.__call__, "at": Addresses})
+            checker.check(template, {"view": view, "w": Say.__call__, "at": At})
     there = {file.relative_to(THEME).as_posix() for file in THEME.rglob("*.html")}
     assert there - checker.templates == {"main.html"}  # MkDocs asks for it; it holds nothing
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 import pytest
 
 from generator.present.addresses import InCopy, OnSite
-from generator.present.views.page import LinkView
 
 PAGES = {"es/a/index.html": "index.html", "es/a/notes.html": "notes.html"}
 TRACK = b"WEBVTT\n"
@@ -62,8 +61,6 @@ def test_without_a_published_site_no_way_leads_out_of_a_copy() -> None:
     at = copy("")
     assert at.link("es/care.html#b") == ""
     assert at.link("https://x.example/") == "https://x.example/"
-    links = (LinkView("es/care.html", "Care"), LinkView("es/a/notes.html", "Notes"))
-    assert at.reachable(links) == links[1:]
 
 
 def test_in_a_copy_captions_stand_in_the_page_and_the_policy_lets_them() -> None:

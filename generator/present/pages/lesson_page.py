@@ -50,7 +50,6 @@ def lesson_view(told: PageInLesson) -> LessonView:
         teachers=links.teachers,
         pack=links.filming[0] if links.filming else None,
         later=f"assets/later-{say.locale}.js",
-        take_home=None,
         care=care_lines(result, say),
         allergens=allergen_line(result, say),
         stamp=print_stamp(result),

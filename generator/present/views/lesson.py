@@ -29,8 +29,9 @@ class StopOnPage:
 
 @dataclass(frozen=True, slots=True)
 class TakeHomeView:
-    """How a lesson comes along where there is no network."""
+    """How a lesson comes along where there is no network; made once it is known how large the copy is."""
 
+    template: ClassVar[str] = "parts/take-home.html"
     copy: LinkView
     """The lesson as one file to unpack, with its size."""
     keep: str
@@ -70,8 +71,6 @@ class LessonView:
     """The recording pack, where it is made."""
     later: str
     """Script that brings what the page can wait for."""
-    take_home: TakeHomeView | None
-    """The ways to have the lesson without a network; none in the preview, and none in a copy."""
     care: tuple[str, ...]
     allergens: str
     """``Foods shown contain wheat and milk.``, or empty."""

@@ -1,0 +1,49 @@
+"""What each key of our files is for, as it stands below the key in the model's own source.
+
+Only the reference page and the schema want it, so it is looked for here and not whenever the
+program starts.
+"""
+
+from __future__ import annotations
+
+import ast
+import inspect
+import textwrap
+from collections.abc import Iterator
+from functools import cache
+
+from generator.model.base import Frozen
+
+
+@cache
+def describe_fields() -> None:
+    """Give every field of every model its description; once is enough."""
+    models = list(_below(Frozen))
+    for model in models:
+        for one in reversed(model.__mro__):
+            if one is not Frozen and issubclass(one, Frozen):
+                for name, text in _texts(one).items():
+                    model.model_fields[name].description = text
+    for model in models:
+        model.model_rebuild(force=True)
+
+
+def _below(model: type[Frozen]) -> Iterator[type[Frozen]]:
+    for one in model.__subclasses__():
+        yield one
+        yield from _below(one)
+
+
+def _texts(model: type[Frozen]) -> dict[str, str]:
+    """The text that follows a field's declaration in its class, by the field's name."""
+    tree = ast.parse(textwrap.dedent(inspect.getsource(model))).body[0]
+    assert isinstance(tree, ast.ClassDef)  # noqa: S101  # that is what the source of a class is
+    return {
+        field.target.id: inspect.cleandoc(text.value.value)
+        for field, text in zip(tree.body, tree.body[1:], strict=False)
+        if isinstance(field, ast.AnnAssign)
+        and isinstance(field.target, ast.Name)
+        and isinstance(text, ast.Expr)
+        and isinstance(text.value, ast.Constant)
+        and isinstance(text.value.value, str)
+    }
