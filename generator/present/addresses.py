@@ -80,7 +80,7 @@ class OnSite(Addresses):
     def file(self, path: str) -> str:
         """A file that the page shows or loads."""
         self._needs.add(path)
-        return _relative(path, self._folder)
+        return seen_from(path, self._folder)
 
     def fetched(self, path: str) -> str:
         """A file that a script fetches."""
@@ -95,7 +95,7 @@ class OnSite(Addresses):
         path, sign, place = href.partition("#")
         if not path or ":" in path:
             return href
-        return f"{_relative(path, self._folder)}{sign}{place}"
+        return f"{seen_from(path, self._folder)}{sign}{place}"
 
     def bring(self, name: str, part: Markup) -> None:
         """Give a part of the page that was made apart."""
@@ -162,7 +162,7 @@ def name_in_copy(path: str) -> str:
     return path if path.startswith("assets/") else path.rpartition("/")[2]
 
 
-def _relative(path: str, folder: str) -> str:
+def seen_from(path: str, folder: str) -> str:
     """A path as seen from a folder, both from the site's root and without detours."""
     here, there = folder.split("/") if folder else [], path.split("/")
     shared = 0

@@ -6,7 +6,8 @@ import json
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
 from hashlib import blake2b
-from posixpath import relpath
+
+from generator.present.addresses import seen_from
 
 
 def keep_list(
@@ -33,7 +34,7 @@ def keep_list(
         "title": title,
         "version": version.hexdigest(),
         "files": [
-            {"path": relpath(path, folder), "bytes": size, "hash": hashed}
+            {"path": seen_from(path, folder), "bytes": size, "hash": hashed}
             for path, size, hashed in files
         ],
     }

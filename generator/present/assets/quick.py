@@ -14,7 +14,7 @@ from typing import Any
 
 from jinja2 import Environment, Template
 from jinja2.runtime import Context, Macro
-from markupsafe import escape
+from markupsafe import Markup, escape
 
 
 class _QuickContext(Context):
@@ -62,6 +62,8 @@ _NO_PLACES = {ord(sign): None for sign in "\x02\x03"}
 
 def _written(value: object) -> str:
     """How a value stands in a page."""
+    if type(value) is Markup:
+        return value
     if type(value) is not str:
         return escape(value)
     return escape(value.translate(_NO_PLACES)) if _SIGNS.search(value) else value
