@@ -10,7 +10,7 @@ from generator.problems import Place, Problem
 LARGEST_TEXT = 5_000_000
 """Bytes; a longer text file is some other file by mistake."""
 LARGEST_LESSON = 100_000
-"""Bytes of a lesson file or a page; the longest of the demo has a tenth of it."""
+"""Bytes of a lesson file; the longest of the demo has a tenth of it."""
 
 LINKED = "this is a link to another place, and no link is followed"
 _OWN = "lessons"

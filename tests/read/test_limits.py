@@ -139,9 +139,14 @@ def test_words_that_are_not_utf_8_are_told_at_their_line(tmp_path: Path) -> None
     [
         ("# a\n\n" + "[" * 100, "brackets are opened"),
         ("# a\n\n" + "[a\n" * 100, "brackets are opened"),
+        ("# a\n\n" + "[a](" * 100, "brackets are opened"),
+        ("# a\n\n" + ")" * 100 + "[a](" * 100, "brackets are opened"),
+        ("<a " * 100, "brackets are opened"),
         ("- " * 900 + "a", "inside one another far too deep"),
+        ("   +" * 900 + "a", "inside one another far too deep"),
         ("> " * 900 + "a", "inside one another far too deep"),
-        ("a" * 100_001, "far too large"),
+        ("# a\n\n" + "a\n" * 2_501, "without an empty line"),
+        ("a\n\n" * 16_667, "far too large"),
     ],
 )
 def test_a_page_that_would_keep_markdown_busy_is_refused(
@@ -152,6 +157,23 @@ def test_a_page_that_would_keep_markdown_busy_is_refused(
     found = read_page(tmp_path, "lessons/a.md")
     assert isinstance(found, Problem)
     assert what in found.what
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        ("a" * 4_999 + "\n\n") * 9,
+        "[a](b) " * 700,
+        "| <5 g | (a) [b] <b>c</b> |\n" * 150,
+        "[\n\n" * 100,
+        "\\[" * 100,
+    ],
+    ids=["long", "links", "a table", "parted", "escaped"],
+)
+def test_a_long_page_is_taken(tmp_path: Path, text: str) -> None:
+    (tmp_path / "lessons").mkdir()
+    (tmp_path / "lessons/a.md").write_text(text, "utf-8")
+    assert read_page(tmp_path, "lessons/a.md") == text
 
 
 @pytest.mark.parametrize(
