@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from decimal import Decimal
+from fractions import Fraction
+from functools import cache, partial
 from itertools import combinations
 
 from generator.check.claims.claim import Claim
@@ -21,7 +23,7 @@ from generator.language.form import Form
 from generator.language.grammar import Grammar
 from generator.model.measure import Measure
 from generator.model.text_marks import For
-from generator.model.texts import lesson_texts
+from generator.model.texts import LessonText, lesson_texts
 from generator.problems import Place, Problem, Weight
 
 _FAMILY = (For.LEARNER_READS, For.LEARNER_HEARS)
@@ -47,10 +49,10 @@ def claim_questions(result: LessonResult, tag: str) -> Iterator[Problem]:
     for one in of_family:
         if one.stop is None:
             continue  # what is said before the stops is of no comparison
-        beside = [other.text for other in of_family if other.stop == one.stop]
+        amounts = cache(partial(_amounts, of_family, one.stop, grammar))
         for sentence in sentences(one.text, grammar):
             for claim in claims_of(sentence.text, grammar):
-                if not _of_amounts(claim, beside, grammar):
+                if claim.form is not Form.TIMES or claim.number not in amounts():
                     about, where = _about(result, one.stop, claim, sentence, language)
                     at = max(one.text.find(sentence.text), 0) + claim.start
                     place = result.lesson.places.at(*one.path)
@@ -99,15 +101,16 @@ def _measure(claim: Claim, sentence: Sentence, grammar: Grammar) -> Measure | No
     return None
 
 
-def _of_amounts(claim: Claim, texts: list[str], grammar: Grammar) -> bool:
-    """Whether a multiple repeats an amount of its own stop.
+def _amounts(
+    texts: tuple[LessonText, ...], stop: int, grammar: Grammar
+) -> frozenset[Fraction | None]:
+    """The amounts that the texts of a stop name; a multiple may repeat one.
 
     *A pot holds four cups … four times as much* compares two amounts of one food, not the rows.
     """
-    if claim.form is not Form.TIMES:
-        return False
-    found = (match["n"] for text in texts for match in grammar.amounts.finditer(text))
-    return any(grammar.number(number) == claim.number for number in found)
+    beside = (one.text for one in texts if one.stop == stop)
+    found = (match["n"] for text in beside for match in grammar.amounts.finditer(text))
+    return frozenset(map(grammar.number, found))
 
 
 def _question(

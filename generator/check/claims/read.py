@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
+from generator.check.breath import parts
 from generator.check.claims.claim import Claim
 from generator.language.form import Form
 from generator.language.grammar import Grammar
@@ -32,9 +33,10 @@ def sentences(text: str, grammar: Grammar) -> Iterator[Sentence]:
     for paragraph in text.split("\n"):
         rows: frozenset[int] = frozenset()
         for found in _SENTENCE.finditer(paragraph):
-            if sentence := found[0].strip():
-                rows = rows_called(sentence, grammar) or rows
-                yield Sentence(sentence, rows)
+            for _, part in parts(found[0]):
+                if sentence := part.strip():
+                    rows = rows_called(sentence, grammar) or rows
+                    yield Sentence(sentence, rows)
 
 
 def rows_called(text: str, grammar: Grammar) -> frozenset[int]:

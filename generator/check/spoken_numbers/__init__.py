@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
-from functools import partial
+from functools import cache, partial
 from types import MappingProxyType
 
 from generator.check.claims.mentions import Seat
@@ -95,7 +95,9 @@ def _spoken(result: LessonResult, speech: Speech, language: Language) -> Iterato
     about = spoken_of(result, speech.index) if its_own else None
     comparison = about if isinstance(about, Comparison) else None
     follower = Follower(comparison, language) if comparison else None
-    judge = Judge(result, computed, partial(written, result, speech.index), comparison, language)
+    judge = Judge(
+        result, computed, cache(partial(written, result, speech.index)), comparison, language
+    )
     for said, numbers in heard:
         owners = follower.whose(said, numbers) if follower else tuple(frozenset() for _ in numbers)
         for number, seats in zip(numbers, owners, strict=True):

@@ -7,6 +7,7 @@ from bisect import bisect_right
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 
+from generator.check.breath import parts
 from generator.check.captions.on_air import cues_on_air
 from generator.check.claims.read import rows_called
 from generator.language.grammar import Grammar
@@ -23,7 +24,7 @@ Spot = Callable[[int], tuple[Place, str]]
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """One sentence."""
+    """One sentence, or a part of one that nobody says in a breath."""
 
     text: str
     start: int
@@ -63,8 +64,9 @@ def _said(text: str, grammar: Grammar) -> tuple[Said, ...]:
     found: list[Said] = []
     rows: frozenset[int] = frozenset()
     for sentence in _SENTENCE.finditer(text):
-        rows = rows_called(sentence[0], grammar) or rows
-        found.append(Said(sentence[0], sentence.start(), rows))
+        for at, part in parts(sentence[0]):
+            rows = rows_called(part, grammar) or rows
+            found.append(Said(part, sentence.start() + at, rows))
     return tuple(found)
 
 

@@ -22,6 +22,9 @@ class Follower:
         self._comparison, self._language = comparison, language
         self._finder = Finder(comparison, language)
         self._before: list[Said] = []
+        """Sentences that were not looked at yet, because no number asked for it."""
+        self._last: Seats = frozenset()
+        """The foods spoken of before these, as far as anything goes on about them."""
 
     def whose(self, said: Said, numbers: Sequence[Number]) -> tuple[Seats, ...]:
         """For each number of a sentence the foods it can be said of.
@@ -54,10 +57,13 @@ class Follower:
         """The foods of the last sentence that names any, as long as all after it go on about them."""
         for said in reversed(self._before):
             if named := self._finder.mentions(said.text):
-                return self._seats(named, said)
-            if not self._language.around.carries_on.search(said.text):
+                self._last = self._seats(named, said)
                 break
-        return frozenset()
+            if not self._language.around.carries_on.search(said.text):
+                self._last = frozenset()
+                break
+        self._before.clear()
+        return self._last
 
     def named(self, said: Said) -> Seats:
         """The foods a whole sentence speaks of."""
