@@ -9,13 +9,14 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 from statistics import median
-from time import perf_counter
 
 ROOT = Path(__file__).parents[2]
-_PEAK = (  # ru_maxrss of children that are done: KiB on Linux (getrusage(2)), bytes on macOS
-    "import resource, subprocess, sys; code = subprocess.call(sys.argv[1:]);"
-    "print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss); sys.exit(code)"
+_STARTER = (  # ru_maxrss of children that are done: KiB on Linux (getrusage(2)), bytes on macOS
+    "import resource, subprocess, sys, time; began = time.perf_counter();"
+    "code = subprocess.call(sys.argv[1:]); print(time.perf_counter() - began,"
+    "resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss); sys.exit(code)"
 )
+"""A small process that starts the command: a large one would lend it the peak of its own memory."""
 _MIB = 1024**2 if sys.platform == "darwin" else 1024
 PLUMLINE = (sys.executable, "-c", "from generator.cli import main; main()")
 """The program of this checkout, whatever is installed."""
@@ -33,19 +34,18 @@ class Run:
 
 def run(command: Iterable[str], folder: Path) -> Run:
     """Run a command once in a folder; ends the bench where it fails, for then nothing was measured."""
-    began = perf_counter()
     done = subprocess.run(
-        [sys.executable, "-c", _PEAK, *command],
+        [sys.executable, "-c", _STARTER, *command],
         cwd=folder,
         env=environment(folder),
         capture_output=True,
         text=True,
         check=False,
     )
-    seconds = perf_counter() - began
     if done.returncode:
         sys.exit(done.stdout + done.stderr)
-    return Run(seconds, int(done.stdout.split()[-1]) / _MIB)
+    seconds, peak = done.stdout.split()[-2:]
+    return Run(float(seconds), int(peak) / _MIB)
 
 
 def environment(folder: Path) -> dict[str, str]:
