@@ -50,6 +50,10 @@ def building(root: Path, target: Path, *, anew: bool = False) -> Iterator[tuple[
         if anew:
             forget(root)
         run = begin(root, target, keep_out=lock)
-        with replaced(target) as folder:
-            yield run, folder
+        try:
+            with replaced(target) as folder:
+                yield run, folder
+        except LessonError:
+            run.remember_made()
+            raise
         run.remember()

@@ -73,11 +73,15 @@ class Run:
 
     def remember(self) -> None:
         """Write down what the next run can go by; what nobody wants any more goes."""
-        self.contents.remember()
-        self.uses.remember()
+        self.remember_made()
         store_of(self._recipe()).sweep(self.keys.values())
         if self._is_own():
             mark_fresh(str(self.root), self.marks, json.dumps(self.keys))
+
+    def remember_made(self) -> None:
+        """Write down what was read and made, also where a mistake elsewhere ended the run."""
+        self.contents.remember()
+        self.uses.remember()
 
     def _is_own(self) -> bool:
         return self.target == self.root / "site"
