@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
+from time import sleep
 
 import pytest
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser, Page, Request
 
-from tests.browser.watched import violations, wait_for_all, watch
+from tests.browser.watched import unanswered, violations, wait_for_all, wait_for_answers, watch
 from tests.local_server import serving
 from tests.site_project import ROOT
 
@@ -17,6 +18,7 @@ LESSONS = sorted(file.parent.name for file in (ROOT / "lessons").glob("*/lesson.
 LESSON_PAGES = {f"{lesson}/index.html" for lesson in LESSONS}
 WIDTHS = (320, 768, 1280)
 OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
+BRING_ALL = "document.querySelectorAll('img[loading=lazy]').forEach(each => each.loading = 'eager')"
 RUNS_OVER = "document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth"
 
 
@@ -25,7 +27,8 @@ class Visit:
     """What was seen of a page."""
 
     over: Mapping[int, int]
-    """By the width of the screen: pixels that the page is wider, all its details open."""
+    """By the width of the screen: pixels that the page is wider, all its details open. It is loaded
+    on the narrowest and made wider, as a phone is turned."""
     complaints: tuple[str, ...]
     """Errors, breaches of the policy and requests to other hosts."""
     barriers: tuple[str, ...]
@@ -39,19 +42,26 @@ def visits(browser: Browser, built_site: Path) -> dict[str, Visit]:
     found = {}
     with serving(built_site) as address, browser.new_context(locale="en-US") as context:
         watch(context, complaints)
+        waiting = unanswered(context)
         page = context.new_page()
         for file in sorted(built_site.rglob("*.html")):
             path = file.relative_to(built_site).as_posix()
-            page.goto(address + path)
-            over, barriers = _looked_at(page, is_lesson=path in LESSON_PAGES)
+            over, barriers = look(page, address + path, waiting, is_lesson=path in LESSON_PAGES)
             found[path] = Visit(over, tuple(complaints), barriers)
             complaints.clear()
     return found
 
 
-def _looked_at(page: Page, *, is_lesson: bool) -> tuple[dict[int, int], tuple[str, ...]]:
+def look(
+    page: Page, address: str, waiting: set[Request], *, is_lesson: bool
+) -> tuple[dict[int, int], tuple[str, ...]]:
+    """How much too wide a page is by width, and its barriers; afterwards nothing of it is still to come."""
+    page.set_viewport_size({"width": WIDTHS[0], "height": 800})
+    page.goto(address)
     wait_for_all(page)
     page.evaluate(OPEN_ALL)
+    page.evaluate(BRING_ALL)
+    wait_for_answers(page, waiting)
     over = {}
     for width in WIDTHS:
         page.set_viewport_size({"width": width, "height": 800})
@@ -74,3 +84,25 @@ def test_no_page_complains_when_served(visits: dict[str, Visit]) -> None:
 @pytest.mark.parametrize("lesson", LESSONS)
 def test_axe_finds_nothing_in_any_lesson(visits: dict[str, Visit], lesson: str) -> None:
     assert visits[f"{lesson}/index.html"].barriers == ()
+
+
+LATE = """<!doctype html><html lang="en"><title>t</title><body><details><img src="none.png" loading="lazy"></details>
+<script>
+if (innerWidth < 400) document.body.style.width = "500px";
+fetch("slow.json").then(answer => setTimeout(() => console.error(`late: ${answer.status}`)));
+</script></body></html>"""
+
+
+def test_what_a_page_does_late_or_on_a_narrow_screen_alone_is_seen(
+    browser: Browser, tmp_path: Path
+) -> None:
+    (tmp_path / "index.html").write_text(LATE, "utf-8")
+    complaints: list[str] = []
+    with serving(tmp_path) as address, browser.new_context() as context:
+        watch(context, complaints)
+        waiting = unanswered(context)
+        context.route("**/slow.json", lambda route: (sleep(0.3), route.fulfill(status=200)))
+        over, _ = look(context.new_page(), f"{address}index.html", waiting, is_lesson=False)
+    assert over[320] > 0
+    assert any("none.png" in one for one in complaints)
+    assert any("late: 200" in one for one in complaints)

@@ -9,7 +9,7 @@ from time import sleep
 import pytest
 from playwright.sync_api import Browser, Page
 
-from tests.browser.watched import wait_for_all
+from tests.browser.watched import unanswered, wait_for_all, wait_for_answers
 from tests.site_project import ROOT
 
 Serve = Callable[[Path], str]
@@ -68,9 +68,12 @@ def test_axe_finds_nothing(
 def test_no_page_complains_when_opened_from_a_folder(
     page: Page, complaints: list[str], built_site: Path
 ) -> None:
+    waiting = unanswered(page.context)
     for path in KINDS.values():
         page.goto((built_site / path).as_uri())
         assert page.locator("h1").is_visible()
+        wait_for_all(page)
+        wait_for_answers(page, waiting)
     page.goto((built_site / KINDS["lesson"]).as_uri())
     page.locator("lesson-thread:defined").wait_for()
     page.locator("[data-check]").first.wait_for()

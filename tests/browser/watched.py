@@ -5,7 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 from urllib.parse import urlsplit
 
-from playwright.sync_api import BrowserContext, ConsoleMessage, Page
+import pytest
+from playwright.sync_api import BrowserContext, ConsoleMessage, Page, Request
 
 AXE = Path(__file__).parents[1] / "vendor" / "axe.min.js"
 AXE_OPTIONS = {"resultTypes": ["violations"]}  # all rules: WCAG 2.2 A and AA, and best practice
@@ -42,6 +43,39 @@ def watch(context: BrowserContext, complaints: list[str]) -> None:
 def wait_for_all(page: Page) -> None:
     """Until the scripts and styles that a page brings later are there and have run."""
     page.evaluate(ALL_THERE)
+
+
+FRAMES = "() => new Promise(go => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(go))))"
+LONGEST_WAIT = 2_000
+"""Times that two pictures are drawn: more than any answer takes on a busy machine; nothing is timed here."""
+
+
+def unanswered(context: BrowserContext) -> set[Request]:
+    """Requests that wait for their answer; a film's apart, which a player asks for by pieces, as it likes."""
+    waiting: set[Request] = set()
+
+    def asked(request: Request) -> None:
+        if request.resource_type != "media":
+            waiting.add(request)
+
+    def ended(request: Request) -> None:
+        waiting.discard(request)
+
+    context.on("request", asked)
+    context.on("requestfinished", ended)
+    context.on("requestfailed", ended)
+    return waiting
+
+
+def wait_for_answers(page: Page, waiting: set[Request]) -> None:
+    """Until all that was asked for is answered and what waited for it has run, so that late complaints count."""
+    for _ in range(LONGEST_WAIT):
+        page.evaluate(FRAMES)
+        if not waiting:
+            page.evaluate(FRAMES)  # what came with the last answer may ask for more
+            if not waiting:
+                return
+    pytest.fail(f"waited in vain for {sorted(each.url for each in waiting)}")
 
 
 def violations(page: Page) -> list[str]:
