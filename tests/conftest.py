@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Iterator
 from contextlib import ExitStack
+from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -12,9 +13,11 @@ import pytest
 from hypothesis import settings
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 
+from generator.read.source import read_source
 from tests import chromium
 from tests.browser.watched import violations, watch
 from tests.local_server import serving
+from tests.longest import place
 from tests.once import once
 from tests.site_project import build_demo
 
@@ -30,6 +33,30 @@ QUIET = (
     "--disable-sync",
     "--no-first-run",
 )
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Keep pytest-xdist from beginning with the files of the most tests, which are not the longest."""
+    config.option.loadscopereorder = False
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Begin with the longest files."""
+    items.sort(key=lambda item: place(item.path))
+
+
+@pytest.fixture(scope="session", autouse=True)
+def _sites_of_tests_share_what_is_read() -> Iterator[None]:
+    """Take apart the text of a file of ``site_data/`` once, however many copies of the project hold it.
+
+    Of the same text comes the same, and it took most of the time of a check. Tests of reading
+    themselves call what reads.
+    """
+    with pytest.MonkeyPatch.context() as patch:
+        once_each = lru_cache(maxsize=12)(read_source)
+        for who in ("library", "words"):
+            patch.setattr(f"generator.read.{who}.read_source", once_each)
+        yield
 
 
 @pytest.fixture(scope="session")

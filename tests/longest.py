@@ -1,0 +1,34 @@
+"""The test files that take longest, which begin first so that no core waits at the end of a run."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+LONGEST = (
+    "bench/test_benches.py",
+    "engine/test_edits.py",
+    "browser/test_keep_lesson.py",
+    "browser/test_pacer.py",
+    "browser/test_pages.py",
+    "model/test_measure.py",
+    "cli/test_foods.py",
+    "plugin/test_links.py",
+    "cli/test_recording.py",
+    "cli/test_commands.py",
+    "browser/test_every_page.py",
+    "engine/test_parts.py",
+    "present/stops/test_made_up_kind.py",
+    "browser/test_recording.py",
+    "plugin/test_settings.py",
+    "browser/test_pause_player.py",
+    "browser/test_player_around.py",
+)
+"""Longest first, from this folder; the rest follow in the order of their names. Seen by `pytest --durations=0`."""
+
+_HERE = Path(__file__).parent
+
+
+def place(file: Path) -> int:
+    """Where a test file stands in the order."""
+    name = file.relative_to(_HERE).as_posix() if file.is_relative_to(_HERE) else ""
+    return LONGEST.index(name) if name in LONGEST else len(LONGEST)
