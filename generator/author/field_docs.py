@@ -11,6 +11,7 @@ import inspect
 import textwrap
 from collections.abc import Iterator
 from functools import cache
+from typing import get_args
 
 from generator.model.base import Frozen
 
@@ -24,8 +25,27 @@ def describe_fields() -> None:
             if one is not Frozen and issubclass(one, Frozen):
                 for name, text in _texts(one).items():
                     model.model_fields[name].description = text
+    rebuilt: set[type[Frozen]] = set()
     for model in models:
-        model.model_rebuild(force=True)
+        _rebuild(model, rebuilt)
+
+
+def _rebuild(model: type[Frozen], rebuilt: set[type[Frozen]]) -> None:
+    """Make a model anew after those it holds, of each of which it keeps what it was when it was made."""
+    if model in rebuilt:
+        return
+    rebuilt.add(model)
+    for field in model.model_fields.values():
+        for held in _held(field.annotation):
+            _rebuild(held, rebuilt)
+    model.model_rebuild(force=True)
+
+
+def _held(annotation: object) -> Iterator[type[Frozen]]:
+    if isinstance(annotation, type) and issubclass(annotation, Frozen):
+        yield annotation
+    for inner in get_args(annotation):
+        yield from _held(inner)
 
 
 def _below(model: type[Frozen]) -> Iterator[type[Frozen]]:
