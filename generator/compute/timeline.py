@@ -11,7 +11,6 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.model.stops import Stop
-from generator.model.stops.watch import WatchStop
 
 HOLD = 1_000
 """ms for which nothing new begins after a pause point, so that a late halt shows and says nothing of what follows."""
@@ -36,11 +35,13 @@ def spans(stops: Sequence[Stop]) -> tuple[Span, ...]:
     found: list[Span] = []
     free = 0
     for index, stop in enumerate(stops):
-        if isinstance(stop, WatchStop):
-            start, end = max(free, _ms(stop.start)), max(free, _ms(stop.end))
+        if stop.at is None:
+            continue
+        if stop.until is not None:
+            start, end = max(free, _ms(stop.at)), max(free, _ms(stop.until))
             found.append(Span(index, start, end, pauses=False))
             free = end
-        elif stop.at is not None:
+        else:
             end = _ms(stop.at)
             found.append(Span(index, min(free, end), end, pauses=True))
             free = end + HOLD

@@ -8,7 +8,6 @@ from decimal import Decimal
 from generator.model.moment import clock
 from generator.model.places import Path, Places
 from generator.model.stops import Stop
-from generator.model.stops.watch import WatchStop
 from generator.problems import Problem
 
 
@@ -19,13 +18,11 @@ def timeline_problems(
     latest = Decimal(0)
     for index, stop in sorted(stops.items()):
         base: Path = ("stops", index, stop.kind)
-        if isinstance(stop, WatchStop) and stop.end <= stop.start:
-            yield Problem(
-                places.at(*base, "to"),
-                f"watching ends at {clock(stop.end)}, before it begins",
-                "swap `from` and `to`",
-            )
-        for key, time in _times(stop):
+        if stop.at is not None and stop.until is not None and stop.until <= stop.at:
+            first, last = stop.times
+            what = f"watching ends at {clock(stop.until)}, before it begins"
+            yield Problem(places.at(*base, last), what, f"swap `{first}` and `{last}`")
+        for key, time in stop.times.items():
             place = places.at(*base, key)
             if duration is not None and time > Decimal(str(duration)) + Decimal("0.5"):
                 length = clock(Decimal(str(duration)))
@@ -37,7 +34,7 @@ def timeline_problems(
         if stop.at is None:
             continue
         if stop.at < latest:
-            key = "from" if isinstance(stop, WatchStop) else "at"
+            key = next(iter(stop.times))
             hint = "put the stops in the order of their times"
             yield Problem(
                 places.at(*base, key),
@@ -45,11 +42,3 @@ def timeline_problems(
                 hint,
             )
         latest = max(latest, stop.at)
-
-
-def _times(stop: Stop) -> Iterator[tuple[str, Decimal]]:
-    if isinstance(stop, WatchStop):
-        yield "from", stop.start
-        yield "to", stop.end
-    elif stop.at is not None:
-        yield "at", stop.at

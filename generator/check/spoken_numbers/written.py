@@ -9,7 +9,6 @@ from generator.compute.result import LessonResult
 from generator.language import language_of
 from generator.model.amount import parse_amount
 from generator.model.figure import FigureKind
-from generator.model.stops.day import DayStop
 from generator.model.text_marks import For
 from generator.model.texts import lesson_texts
 
@@ -22,9 +21,7 @@ def written(result: LessonResult, index: int) -> frozenset[Decimal]:
     file, language = result.lesson.file, language_of(result.lesson.language)
     found = {Decimal(file.minutes), Decimal(file.grades.first), Decimal(file.grades.last)}
     for at, stop in enumerate(file.stops[: index + 1]):
-        found |= set(_amounts(result, result.lesson.stop_id(at)))
-        if isinstance(stop, DayStop):
-            found.add(Decimal(stop.person.age))
+        found |= {*_amounts(result, result.lesson.stop_id(at)), *stop.own_numbers}
     read = lesson_texts(file, For.LEARNER_READS)
     texts = [one.text for one in read if one.stop is None or one.stop <= index]
     found |= {number.value for text in texts for number in language.numbers_in(text)}

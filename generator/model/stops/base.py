@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from decimal import Decimal
 from typing import TYPE_CHECKING, Annotated
 
 from pydantic import Field, StringConstraints
@@ -41,6 +43,26 @@ class BaseStop(Frozen):
         """The key that begins a stop of this class in a lesson file."""
         field = cls.model_fields.get("kind")
         return str(field.default) if field else ""
+
+    @property
+    def times(self) -> Mapping[str, Moment]:
+        """The moments it names in the video, in seconds, by their keys and in their order."""
+        return {} if self.at is None else {"at": self.at}
+
+    @property
+    def until(self) -> Moment | None:
+        """Where it is watched through to; nothing where the player halts at its pause point."""
+        return None
+
+    @property
+    def counts(self) -> tuple[str, Decimal] | None:
+        """The stop whose gaps it counts, by its id, and how much of a gap stands for one count."""
+        return None
+
+    @property
+    def own_numbers(self) -> tuple[Decimal, ...]:
+        """Numbers its page shows as the educator wrote them, besides those in its words."""
+        return ()
 
     @property
     def called(self) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from enum import StrEnum
 from typing import Annotated, Literal
 
@@ -74,6 +75,11 @@ class DayStop(PauseStop):
     """A sentence before the day."""
     reveal: Text | None = None
     """What to notice once it is checked."""
+
+    @property
+    def own_numbers(self) -> tuple[Decimal, ...]:
+        """The age."""
+        return (Decimal(self.person.age),)
 
     def _about(self) -> str:
         return f"day of {self.person.name}"

@@ -27,5 +27,10 @@ class MoveStop(PauseStop):
     prompt: Text | None = None
     """A sentence before the moves."""
 
+    @property
+    def counts(self) -> tuple[str, Decimal]:
+        """The comparison, and its step."""
+        return self.compare, self.one_move_per
+
     def _about(self) -> str:
         return f"move {self.compare}"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Literal
 
 from pydantic import Field
@@ -23,6 +24,16 @@ class WatchStop(BaseStop):
     def at(self) -> Moment:
         """Where the stop begins, in seconds."""
         return self.start
+
+    @property
+    def times(self) -> Mapping[str, Moment]:
+        """Both ends."""
+        return {"from": self.start, "to": self.end}
+
+    @property
+    def until(self) -> Moment:
+        """Where watching ends."""
+        return self.end
 
     def _about(self) -> str:
         return "" if self.say else f"watch from {clock(self.start)}"
