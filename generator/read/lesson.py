@@ -19,10 +19,10 @@ from generator.read.explain import validate
 from generator.read.files import LARGEST_LESSON, read_text
 from generator.read.ids import id_problems
 from generator.read.media import video_problems, video_seconds
+from generator.read.raw_stops import RawStop, places_inside, raw_stops
 from generator.read.recorded import read_recorded
 from generator.read.references import reference_problems
 from generator.read.source import Data, Source, read_source
-from generator.read.stops import RawStop, places_inside, raw_stops
 from generator.read.timeline import timeline_problems
 from generator.read.translation import read_translations
 

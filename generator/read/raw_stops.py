@@ -68,12 +68,6 @@ def places_inside(places: Places, stops: dict[int, RawStop]) -> Places:
     return Places(places.file, values, keys, places.lines)
 
 
-def foods_of(row: Data) -> list[Data]:
-    """The foods of a row; none of what is no row."""
-    foods = row.get("foods") if isinstance(row, dict) else None
-    return foods if isinstance(foods, list) else []
-
-
 def _raw(data: Data, places: Places, base: Path) -> RawStop | Problem:
     if data is None:
         return Problem(places.at(*base), "there is nothing in this stop", _BEGIN)
