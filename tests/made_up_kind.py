@@ -11,6 +11,7 @@ from pathlib import Path
 from tests.site_project import EPOCH, ROOT, copy_project, write_lesson
 
 FILES = ROOT / "tests" / "examples" / "made-up-kind"
+NUMBERS = ROOT / "tests" / "examples" / "made-up-kind-with-numbers"
 WORDS = "site_data/words"
 QUIZ = {
     "at": "0:30",
@@ -52,10 +53,24 @@ def project_with_the_kind(folder: Path) -> Path:
     return root
 
 
+def add_numbers(root: Path) -> None:
+    """What working out and reading have of the kind as well: a file more in each of the two rooms."""
+    shutil.copytree(NUMBERS, root, dirs_exist_ok=True)
+
+
+def run_there(root: Path, *words: str) -> subprocess.CompletedProcess[str]:
+    """`plumline` with the copy's own program."""
+    return _run(root, "-c", "import sys; from generator.cli import main; sys.exit(main())", *words)
+
+
 def build_there(root: Path) -> subprocess.CompletedProcess[str]:
-    """`plumline build` with the copy's own program."""
+    """`mkdocs build` with the copy's own program."""
+    return _run(root, "-m", "mkdocs", "build", "--quiet")
+
+
+def _run(root: Path, *words: str) -> subprocess.CompletedProcess[str]:
     return subprocess.run(
-        [sys.executable, "-m", "mkdocs", "build", "--quiet"],
+        [sys.executable, *words],
         cwd=root,
         env={**os.environ, "PYTHONPATH": str(root), "SOURCE_DATE_EPOCH": EPOCH},
         capture_output=True,

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from generator.compute.result import Comparison, Day, LessonResult
 from generator.model.measure import Measure
-from generator.model.stops.compare import CompareStop
-from generator.model.stops.move import MoveStop
 
 
 def spoken_of(
@@ -21,11 +19,11 @@ def spoken_of(
     day = result.days.get(result.lesson.stop_id(index))
     if day and measure in {None, Measure.ENERGY}:
         return day
-    stops = result.lesson.file.stops
-    for at in (*range(index, -1, -1), *range(index + 1, len(stops))):
-        stop = stops[at]
-        if isinstance(stop, CompareStop | MoveStop):
-            found = result.comparisons[stop.compare if isinstance(stop, MoveStop) else stop.id]
-            if measure in {None, found.stop.measure}:
-                return found
+    told = [
+        worked.comparison_told if (worked := result.worked.get(ids.stop)) else None
+        for ids in result.lesson.ids
+    ]
+    for found in (*reversed(told[: index + 1]), *told[index + 1 :]):
+        if found and measure in {None, found.stop.measure}:
+            return found
     return None

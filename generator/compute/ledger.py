@@ -6,28 +6,19 @@ Trace, spoken numbers, claims, recorded figures, corrections and checkable answe
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 
 from generator.compute.figure import Figure
-from generator.compute.result import Comparison, Day, Movement
-from generator.compute.stops import compare, day, move
+from generator.compute.result import Worked
+from generator.compute.stops.kinds import KINDS
 from generator.model.lesson import Lesson
 
 
-def ledger(
-    lesson: Lesson,
-    comparisons: Mapping[str, Comparison],
-    movements: Mapping[str, Movement],
-    days: Mapping[str, Day],
-) -> tuple[Figure, ...]:
+def ledger(lesson: Lesson, worked: Mapping[str, Worked]) -> tuple[Figure, ...]:
     """Every number of a lesson that is worked out, in the order of its stops."""
-
-    def of_stop(name: str) -> Iterator[Figure]:
-        if comparison := comparisons.get(name):
-            yield from compare.figures(comparison)
-        if movement := movements.get(name):
-            yield from move.figures(name, movement)
-        if one := days.get(name):
-            yield from day.figures(name, one)
-
-    return tuple(figure for ids in lesson.ids for figure in of_stop(ids.stop))
+    return tuple(
+        figure
+        for stop, ids in zip(lesson.file.stops, lesson.ids, strict=True)
+        if stop.kind in KINDS
+        for figure in KINDS[stop.kind].figures(ids.stop, worked[ids.stop])
+    )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
+from typing import TypeVar
 
 from generator.compute.count import Count
 from generator.compute.day import DayBalance
@@ -20,6 +21,17 @@ from generator.model.move import Move
 from generator.model.stops.compare import CompareStop
 from generator.model.stops.day import DayStop
 from generator.model.stops.move import MoveStop
+
+
+class Worked:
+    """A stop worked out; each kind of stop with numbers of its own has a class of its own."""
+
+    __slots__ = ()
+
+    @property
+    def comparison_told(self) -> Comparison | None:
+        """The comparison that its texts speak of."""
+        return None
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +57,7 @@ class Counts:
 
 
 @dataclass(frozen=True, slots=True)
-class Comparison:
+class Comparison(Worked):
     """A compare stop worked out."""
 
     stop: CompareStop
@@ -55,6 +67,11 @@ class Comparison:
     """Where a move stop counts its gaps."""
     side_ids: tuple[str, str]
     """The names of its sides in the ledger."""
+
+    @property
+    def comparison_told(self) -> Comparison:
+        """Itself."""
+        return self
 
     @property
     def holdings(self) -> tuple[Holding, ...]:
@@ -76,16 +93,21 @@ class MoveCount:
 
 
 @dataclass(frozen=True, slots=True)
-class Movement:
+class Movement(Worked):
     """A move stop worked out."""
 
     stop: MoveStop
     comparison: Comparison
     counts: tuple[MoveCount, ...]
 
+    @property
+    def comparison_told(self) -> Comparison:
+        """The one whose gaps it counts."""
+        return self.comparison
+
 
 @dataclass(frozen=True, slots=True)
-class Day:
+class Day(Worked):
     """A day stop worked out."""
 
     stop: DayStop
@@ -99,19 +121,37 @@ class Day:
     balance: DayBalance
 
 
+W = TypeVar("W", bound=Worked)
+
+
 @dataclass(frozen=True, slots=True, eq=False)  # one lesson worked out twice is two
 class LessonResult:
     """A lesson with all its numbers."""
 
     lesson: Lesson
-    comparisons: Mapping[str, Comparison] = field(repr=False)
-    """By id of the compare stop."""
-    movements: Mapping[str, Movement] = field(repr=False)
-    """By id of the move stop."""
-    days: Mapping[str, Day] = field(repr=False)
-    """By id of the day stop."""
+    worked: Mapping[str, Worked] = field(repr=False)
+    """What each stop with numbers of its own came to, by its id."""
     figures: tuple[Figure, ...] = field(repr=False)
     """The ledger: every number of the lesson once, in the order of its stops."""
+
+    def of(self, kind: type[W]) -> Mapping[str, W]:
+        """What the stops of one kind came to, by their ids, in the order of the lesson."""
+        return {name: one for name, one in self.worked.items() if isinstance(one, kind)}
+
+    @property
+    def comparisons(self) -> Mapping[str, Comparison]:
+        """By id of the compare stop."""
+        return self.of(Comparison)
+
+    @property
+    def movements(self) -> Mapping[str, Movement]:
+        """By id of the move stop."""
+        return self.of(Movement)
+
+    @property
+    def days(self) -> Mapping[str, Day]:
+        """By id of the day stop."""
+        return self.of(Day)
 
     @property
     def holdings(self) -> tuple[Holding, ...]:

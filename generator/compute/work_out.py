@@ -3,31 +3,20 @@
 from __future__ import annotations
 
 from generator.compute.ledger import ledger
-from generator.compute.result import LessonResult
-from generator.compute.stops.compare import compare
-from generator.compute.stops.day import day
-from generator.compute.stops.move import move
+from generator.compute.result import LessonResult, Worked
+from generator.compute.stops.kind import Given
+from generator.compute.stops.kinds import KINDS
 from generator.model.lesson import Lesson
 from generator.model.library import Library
-from generator.model.stops.compare import CompareStop
-from generator.model.stops.day import DayStop
-from generator.model.stops.move import MoveStop
 
 
 def work_out(lesson: Lesson, library: Library) -> LessonResult:
     """Compute a lesson whose names were all found when it was read."""
-    named = tuple(zip(lesson.file.stops, lesson.ids, strict=True))
-    per = {stop.compare: stop.one_move_per for stop, _ in named if isinstance(stop, MoveStop)}
-    comparisons = {
-        ids.stop: compare(stop, ids, per.get(ids.stop), library)
-        for stop, ids in named
-        if isinstance(stop, CompareStop)
-    }
-    movements = {
-        ids.stop: move(stop, comparisons[stop.compare], lesson.file.grades, library)
-        for stop, ids in named
-        if isinstance(stop, MoveStop)
-    }
-    days = {ids.stop: day(stop, ids, library) for stop, ids in named if isinstance(stop, DayStop)}
-    figures = ledger(lesson, comparisons, movements, days)
-    return LessonResult(lesson, comparisons, movements, days, figures)
+    worked: dict[str, Worked] = {}
+    counted = dict(stop.counts for stop in lesson.file.stops if stop.counts)
+    given = Given(lesson, library, counted, worked)
+    for kind in KINDS.values():
+        for stop, ids in zip(lesson.file.stops, lesson.ids, strict=True):
+            if stop.kind == kind.name:
+                worked[ids.stop] = kind.work(stop, ids, given)
+    return LessonResult(lesson, worked, ledger(lesson, worked))

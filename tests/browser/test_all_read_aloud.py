@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Iterator
 from pathlib import Path
-from typing import get_args
 
 import pytest
 from playwright.sync_api import Page
@@ -17,6 +16,7 @@ from generator.model.text_marks import For, marked_fields
 from generator.model.texts import LessonText, lesson_texts
 from generator.present.words.prose import plain
 from tests.browser.test_read_aloud import OURS, SAID, SPEECH
+from tests.kinds_of_stop import held_by
 from tests.project import read
 from tests.site_project import build_project, copy_project
 from tests.stop_examples import example_of
@@ -55,13 +55,6 @@ def fields_of(model: type[Frozen], kind: str) -> Iterator[str]:
             yield f"{kind}.{field.key}"
         for inner in held_by(model.model_fields[field.name].annotation):
             yield from fields_of(inner, kind)
-
-
-def held_by(annotation: object) -> Iterator[type[Frozen]]:
-    if isinstance(annotation, type) and issubclass(annotation, Frozen):
-        yield annotation
-    for inner in get_args(annotation):
-        yield from held_by(inner)
 
 
 def test_the_examples_fill_every_field_that_a_learner_reads(lesson: Lesson) -> None:

@@ -14,6 +14,7 @@ from generator.compute.holding import Holding, hold
 from generator.compute.result import Comparison, Counts, Row
 from generator.compute.steps import Addition, AsWritten, Division, Step, Subtraction
 from generator.compute.stops.held import held_figure
+from generator.compute.stops.kind import Given, WorkedKind
 from generator.model.figure import FigureKind, Tally
 from generator.model.ids import TOTAL, StopIds
 from generator.model.library import Library
@@ -21,20 +22,14 @@ from generator.model.measure import Measure
 from generator.model.stops.compare import CompareStop, Item
 
 
-def compare(stop: CompareStop, ids: StopIds, per: Decimal | None, library: Library) -> Comparison:
-    """Work out a comparison.
-
-    Args:
-        stop: as the lesson has it.
-        ids: its names and those of its rows and sides.
-        per: how much of a gap stands for one count, where a move stop counts it.
-        library: the foods it may name.
-    """
+def _work(stop: CompareStop, ids: StopIds, given: Given) -> Comparison:
+    """Rows, totals and, where a move stop counts its gaps, counts."""
     rows = tuple(
-        _row(name, row.foods, foods, stop.measure, library)
+        _row(name, row.foods, foods, stop.measure, given.library)
         for name, row, foods in zip(ids.parts, stop.rows, ids.foods, strict=True)
     )
     total = total_gap(tuple(row.gap for row in rows))
+    per = given.counted.get(ids.stop)
     counts = _counts(rows, total, per) if per else None
     return Comparison(stop, rows, total, counts, (ids.sides[0], ids.sides[1]))
 
@@ -58,7 +53,7 @@ def _counts(rows: tuple[Row, ...], total: Gap, per: Decimal) -> Counts:
     return Counts(per, each, count_moves(total.size, per))
 
 
-def figures(comparison: Comparison) -> Iterator[Figure]:
+def _figures(_: str, comparison: Comparison) -> Iterator[Figure]:
     """Rows first, then the totals, then what one count stands for."""
     stop, counts, unit = comparison.stop, comparison.counts, comparison.stop.measure.unit
     for at, row in enumerate(comparison.rows):
@@ -126,3 +121,6 @@ def _of_gap(
         whole, rest = Decimal(count.whole), count.left_over
         yield figure(FigureKind.COUNT, whole, Fraction(whole), step, times=True)
         yield figure(FigureKind.LEFT_OVER, rest, Fraction(rest), step)
+
+
+KIND = WorkedKind(stop=CompareStop, after=(), work=_work, figures=_figures)

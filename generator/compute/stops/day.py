@@ -22,18 +22,17 @@ from generator.compute.steps import (
     Step,
 )
 from generator.compute.stops.held import held_figure
+from generator.compute.stops.kind import Given, WorkedKind
 from generator.model.figure import FigureKind
 from generator.model.ids import StopIds
-from generator.model.library import Library
 from generator.model.measure import Measure
 from generator.model.stops.day import DayStop
 
 
-def day(stop: DayStop, ids: StopIds, library: Library) -> Day:
-    """Work out a day."""
+def _work(stop: DayStop, ids: StopIds, given: Given) -> Day:
     person = stop.person
     eaten = tuple(
-        hold(item, Measure.ENERGY, library, name)
+        hold(item, Measure.ENERGY, given.library, name)
         for item, (name,) in zip(stop.ate, ids.foods, strict=True)
     )
     body = REFERENCE_ADULTS[person.sex]
@@ -42,7 +41,7 @@ def day(stop: DayStop, ids: StopIds, library: Library) -> Day:
     return Day(stop, eaten, ids.parts, body, need, balance)
 
 
-def figures(stop: str, day: Day) -> Iterator[Figure]:
+def _figures(stop: str, day: Day) -> Iterator[Figure]:
     """The foods in the order of the day, then both sums and what lies between them."""
     for name, held in zip(day.food_ids, day.eaten, strict=True):
         yield held_figure(stop, name, held, Measure.ENERGY)
@@ -73,3 +72,6 @@ def figures(stop: str, day: Day) -> Iterator[Figure]:
     yield figure(
         FigureKind.GAP, balance.gap, Fraction(balance.gap), Balance(balance), Leaning(balance)
     )
+
+
+KIND = WorkedKind(stop=DayStop, after=(), work=_work, figures=_figures)

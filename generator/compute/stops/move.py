@@ -9,30 +9,34 @@ from generator.compute.figure import Figure
 from generator.compute.move_minutes import MoveMinutes, move_minutes
 from generator.compute.result import Comparison, MoveCount, Movement, Row
 from generator.compute.steps import EnergyCost, MinutesOfGap, RestingEnergy
+from generator.compute.stops.kind import Given, WorkedKind
 from generator.model.figure import FigureKind, Tally
-from generator.model.grades import Grades
-from generator.model.library import Library
+from generator.model.ids import StopIds
 from generator.model.measure import Measure
 from generator.model.move import Move
 from generator.model.stops.move import MoveStop
 
 
-def move(stop: MoveStop, comparison: Comparison, grades: Grades, library: Library) -> Movement:
+def _work(stop: MoveStop, _: StopIds, given: Given) -> Movement:
     """Give each row of a counted comparison its move; the counts are the comparison's own."""
+    comparison = given.worked[stop.compare]
+    if not isinstance(comparison, Comparison):
+        raise TypeError(f"{stop.compare} is no comparison, which reading should have said")
     counts = comparison.counts.rows if comparison.counts else ()
     energy = comparison.stop.measure is Measure.ENERGY
 
     def minutes(move: Move, row: Row) -> MoveMinutes | None:
-        return move_minutes(move, row.gap.size, grades) if energy else None
+        return move_minutes(move, row.gap.size, given.lesson.file.grades) if energy else None
 
+    moves = given.library.moves
     done = tuple(
-        MoveCount(name, library.moves[name], row, count, minutes(library.moves[name], row))
+        MoveCount(name, moves[name], row, count, minutes(moves[name], row))
         for name, row, count in zip(stop.moves, comparison.rows, counts, strict=True)
     )
     return Movement(stop, comparison, done)
 
 
-def figures(stop: str, movement: Movement) -> Iterator[Figure]:
+def _figures(stop: str, movement: Movement) -> Iterator[Figure]:
     """The minutes of each move that has any."""
     for counted in movement.counts:
         minutes, energy = counted.minutes, counted.move.youth_energy
@@ -50,3 +54,6 @@ def figures(stop: str, movement: Movement) -> Iterator[Figure]:
                 foods=counted.row.sides,
                 move=counted.move_id,
             )
+
+
+KIND = WorkedKind(stop=MoveStop, after=("compare",), work=_work, figures=_figures)

@@ -8,7 +8,13 @@ from pathlib import Path
 import pytest
 
 from tests.html_page import having, read_page, text
-from tests.made_up_kind import build_there, files_of_the_kind, project_with_the_kind
+from tests.made_up_kind import (
+    add_numbers,
+    build_there,
+    files_of_the_kind,
+    project_with_the_kind,
+    run_there,
+)
 from tests.site_project import ROOT
 
 FOLDERS = {"": "en", "es/": "es"}
@@ -114,3 +120,16 @@ def test_half_a_kind_is_a_sentence_and_never_a_traceback(
     assert done.returncode == 1
     assert told in done.stderr
     assert "Traceback" not in done.stderr
+
+
+def test_numbers_and_names_of_its_own_are_a_file_more_in_each_room(tmp_path: Path) -> None:
+    root = project_with_the_kind(tmp_path / "project")
+    add_numbers(root)
+    traced = run_there(root, "trace", "plums")
+    assert traced.stdout == "ciruela.choices: 2 times\n    lesson: as `choices:` has it\n"
+    lesson = root / "lessons/plums/lesson.yaml"
+    lesson.write_text(lesson.read_text("utf-8").replace("A dried plum", "A ripe plum"), "utf-8")
+    told = run_there(root, "check")
+    assert told.returncode == 1
+    assert "`A ripe plum` is there twice" in told.stderr
+    assert "Traceback" not in traced.stderr + told.stderr
