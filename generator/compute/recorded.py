@@ -15,8 +15,8 @@ from generator.compute.result import LessonResult
 from generator.compute.showing import Showing, showings
 from generator.compute.timeline import on_air, spans
 from generator.model.figure import FigureKind
-from generator.model.ids import TOTAL
 from generator.model.measure import Measure
+from generator.model.names import TOTAL
 from generator.model.recorded import FilmedFigure, FilmedFood
 
 _Key = tuple[FigureKind, Measure, tuple[str, ...], str, str, str]

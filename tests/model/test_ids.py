@@ -8,8 +8,9 @@ from random import Random
 
 import pytest
 
-from generator.model.ids import PAGE_IDS, StopIds, slug
+from generator.model.ids import PAGE_IDS, StopIds
 from generator.model.lesson import Lesson
+from generator.model.names import slug
 from generator.model.texts import in_language
 from tests.project import GOOD, library, read, site
 
@@ -49,16 +50,16 @@ def good(root: Path, *changes: tuple[str, str]) -> Lesson:
 
 def test_stops_rows_and_sides_of_a_lesson(tmp_path: Path) -> None:
     assert good(tmp_path).ids == (
-        StopIds("hello-from-larkmead"),
-        StopIds("guess"),
+        StopIds(stop="hello-from-larkmead"),
+        StopIds(stop="guess"),
         StopIds(
-            "breakfast",
-            ("bagel-plain_oatmeal-cooked", "apple-raw_juice"),
-            (("oatmeal-cooked", "bagel-plain"), ("apple-raw", "juice")),
-            ("at-home", "on-the-way"),
+            stop="breakfast",
+            parts=("bagel-plain_oatmeal-cooked", "apple-raw_juice"),
+            foods=(("oatmeal-cooked", "bagel-plain"), ("apple-raw", "juice")),
+            sides=("at-home", "on-the-way"),
         ),
-        StopIds("move-breakfast"),
-        StopIds("what-do-you-like"),
+        StopIds(stop="move-breakfast"),
+        StopIds(stop="what-do-you-like"),
     )
 
 
@@ -105,7 +106,7 @@ DAY = """
 
 def test_foods_of_a_day_are_told_apart_by_amount_or_meal(tmp_path: Path) -> None:
     assert good(tmp_path, ("  - talk:", f"{DAY[1:]}  - talk:")).ids[4] == StopIds(
-        "day-of-ana",
+        stop="day-of-ana",
         parts=(
             "oatmeal-cooked-1-cup",
             "apple-raw-1-medium-breakfast",

@@ -80,7 +80,7 @@ def with_a_quiz(folder: Path, *choices: str, aside: str = "Choose.") -> LessonRe
     result = worked(folder, GOOD)
     stop = QuizStop(label="Pick 7777", choices=choices, aside=aside)
     file = result.lesson.file.model_copy(update={"stops": (*result.lesson.file.stops, stop)})
-    ids = (*result.lesson.ids, StopIds("quiz"))
+    ids = (*result.lesson.ids, StopIds(stop="quiz"))
     return replace(result, lesson=replace(result.lesson, file=file, ids=ids))
 
 

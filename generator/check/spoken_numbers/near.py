@@ -5,7 +5,7 @@ from __future__ import annotations
 from generator.compute.figure import Figure
 from generator.compute.result import LessonResult
 from generator.model.figure import FigureKind, Tally
-from generator.model.ids import TOTAL
+from generator.model.names import TOTAL
 
 _UNSPOKEN = {FigureKind.MINUTES}
 """In the teaching notes alone."""

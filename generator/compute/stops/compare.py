@@ -16,9 +16,10 @@ from generator.compute.steps import Addition, AsWritten, Division, Step, Subtrac
 from generator.compute.stops.held import held_figure
 from generator.compute.stops.kind import Given, WorkedKind
 from generator.model.figure import FigureKind, Tally
-from generator.model.ids import TOTAL, StopIds
+from generator.model.ids import StopIds
 from generator.model.library import Library
 from generator.model.measure import Measure
+from generator.model.names import TOTAL
 from generator.model.stops.compare import CompareStop, Item
 
 

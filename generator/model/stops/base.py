@@ -10,6 +10,7 @@ from pydantic import Field, StringConstraints
 
 from generator.model.base import Frozen
 from generator.model.moment import Moment
+from generator.model.names import InnerIds
 from generator.model.text_marks import Code, Heading, Script
 
 StopId = Annotated[Code, StringConstraints(pattern=r"^[a-z][a-z0-9]*(-[a-z0-9]+)*$", max_length=40)]
@@ -63,6 +64,11 @@ class BaseStop(Frozen):
     def own_numbers(self) -> tuple[Decimal, ...]:
         """Numbers its page shows as the educator wrote them, besides those in its words."""
         return ()
+
+    @property
+    def inner_ids(self) -> InnerIds:
+        """Names of what stands in it and has numbers; two may be equal here, which reading refuses."""
+        return InnerIds()
 
     @property
     def called(self) -> str:

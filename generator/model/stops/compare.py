@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import Counter
+from collections.abc import Callable, Sequence
 from decimal import Decimal
 from enum import StrEnum
 from typing import Annotated, Literal
@@ -12,6 +14,7 @@ from pydantic_core import CoreSchema
 
 from generator.model.base import Frozen
 from generator.model.measure import Measure
+from generator.model.names import InnerIds, apart, dashed, slug
 from generator.model.stops.base import PauseStop, StopId
 from generator.model.text_marks import AsWritten, Code, Heading, OwnName, Source, Text
 
@@ -111,3 +114,42 @@ class CompareStop(PauseStop):
     """A sentence before the rows."""
     reveal: Text | None = None
     """What to notice once the gaps are found."""
+
+    @property
+    def inner_ids(self) -> InnerIds:
+        """Those of rows, foods and sides."""
+        foods = tuple(tuple(map(food_id, row.foods)) for row in self.rows)
+        return InnerIds(_row_ids(self.rows), foods, _side_ids(self.sides))
+
+
+def _row_ids(rows: Sequence[RowEntry]) -> tuple[str, ...]:
+    """Each row's own id, or its two foods; with their amounts where another row has the same two."""
+    plain = [_joined(row, food_id) for row in rows]
+    seen = Counter(plain)
+    return tuple(
+        row.id or (_joined(row, food_and_amount) if seen[name] > 1 else name)
+        for row, name in zip(rows, plain, strict=True)
+    )
+
+
+def _side_ids(sides: tuple[str, str]) -> tuple[str, str]:
+    """Both sides by their names, shortened where that does not make them one."""
+    first, second = (apart(slug(side)) for side in sides)
+    if first == second:
+        first, second = (apart(slug(side, longest=len(side))) for side in sides)
+    return first, second
+
+
+def _joined(row: RowEntry, name: Callable[[Item], str]) -> str:
+    """Both foods in the order of the alphabet: a row stays the same when its sides are swapped."""
+    return "_".join(sorted(map(name, row.foods)))
+
+
+def food_id(item: Item) -> str:
+    """What a food is called in every language: its id, or a word made of its own name."""
+    return item.food or apart(slug(item.name or ""))
+
+
+def food_and_amount(item: Item) -> str:
+    """The same with its amount."""
+    return dashed(food_id(item), slug(item.amount) if item.amount else "")

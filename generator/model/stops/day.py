@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import Counter
+from collections.abc import Sequence
 from decimal import Decimal
 from enum import StrEnum
 from typing import Annotated, Literal
@@ -9,8 +11,9 @@ from typing import Annotated, Literal
 from pydantic import Field, field_validator
 
 from generator.model.base import Frozen
+from generator.model.names import InnerIds, dashed, slug
 from generator.model.stops.base import PauseStop
-from generator.model.stops.compare import Item
+from generator.model.stops.compare import Item, food_and_amount, food_id
 from generator.model.text_marks import AsWritten, OwnName, Text
 
 YOUNGEST = 19
@@ -77,9 +80,34 @@ class DayStop(PauseStop):
     """What to notice once it is checked."""
 
     @property
+    def inner_ids(self) -> InnerIds:
+        """Those of its foods."""
+        return InnerIds(_eaten_ids(self.ate), tuple((food_id(food),) for food in self.ate))
+
+    @property
     def own_numbers(self) -> tuple[Decimal, ...]:
         """The age."""
         return (Decimal(self.person.age),)
 
     def _about(self) -> str:
         return f"day of {self.person.name}"
+
+
+def _eaten_ids(foods: Sequence[Eaten]) -> tuple[str, ...]:
+    """Each food of a day; with its amount where it is eaten twice, and its meal where that does not do."""
+    meals: list[str] = []
+    for food in foods:
+        meals.append(slug(food.when) if food.when else meals[-1] if meals else "")
+    ways: list[list[str]] = [
+        [food_id(food) for food in foods],
+        [food_and_amount(food) for food in foods],
+        [dashed(food_and_amount(food), meal) for food, meal in zip(foods, meals, strict=True)],
+    ]
+    counts = [Counter(way) for way in ways]
+    return tuple(
+        next(
+            (way[at] for way, count in zip(ways, counts, strict=True) if count[way[at]] == 1),
+            ways[-1][at],
+        )
+        for at in range(len(foods))
+    )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from generator.compute.result import LessonResult
 from generator.compute.showing import Showing
 from generator.model.figure import FigureKind
-from generator.model.ids import TOTAL
+from generator.model.names import TOTAL
 from generator.present.words.amounts import food_name
 from generator.present.words.move_text import move_text
 from generator.present.words.say import Say

@@ -5,7 +5,7 @@ from __future__ import annotations
 from generator.compute.count import Count
 from generator.compute.gap import Gap
 from generator.compute.result import Comparison
-from generator.model.ids import TOTAL
+from generator.model.names import TOTAL
 from generator.model.stops.compare import Solve
 from generator.present.pictures.columns import columns
 from generator.present.pictures.number_line import number_line

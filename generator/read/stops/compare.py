@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from generator.model.ids import TOTAL
 from generator.model.measure import Measure
+from generator.model.names import TOTAL
 from generator.model.stops.compare import CompareStop
 from generator.problems import Problem
 from generator.read.as_written import entries, keyed, word
