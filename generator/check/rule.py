@@ -16,6 +16,7 @@ class Rule:
     """A rule; call it with a lesson for all that it has to say."""
 
     ask: Ask
+    """Everything that is wrong with a lesson, by this rule."""
     of_words: bool
     """Whether it is about words, and so asked of each translation too."""
 

@@ -15,6 +15,7 @@ class Blocks:
     """How many blocks of each size make a number."""
 
     hundreds: int
+    """Flats of ten by ten."""
     tens: int
     """0 to 9."""
     ones: int

@@ -17,7 +17,9 @@ class Hop:
     """One hop along the number line."""
 
     start: Decimal
+    """Where it begins, in the unit of the gap."""
     end: Decimal
+    """Where it lands, in the same unit."""
 
     @property
     def size(self) -> Decimal:
@@ -35,7 +37,7 @@ def count_up(smaller: Decimal, larger: Decimal) -> tuple[Hop, ...]:
         ValueError: the smaller number is the larger, or below zero.
     """
     if not 0 <= smaller <= larger:
-        raise ValueError(f"nobody counts up from {smaller} to {larger}")
+        raise ValueError(f"there is no counting up from {smaller} to {larger}")
     stops = [smaller]
     for step in _UP:
         above = (stops[-1] / step).to_integral_value(ROUND_CEILING) * step

@@ -24,11 +24,13 @@ class Figure:
     measure: Measure
     """What the lesson compares there."""
     unit: Unit | Tally
+    """Of ``value`` and ``exact``."""
     exact: Fraction
     """Before rounding; the same as ``value`` where nothing was rounded."""
     stop: str
     """Id of the stop it belongs to."""
     steps: tuple[Step, ...]
+    """From the record to the value, in order."""
     row: str = ""
     """Id of its row, or of its food of a day; ``total`` for all rows together; empty for the whole stop."""
     side: int | None = None

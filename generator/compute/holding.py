@@ -26,6 +26,7 @@ class Holding:
     per_100g: Fraction | None
     """The record's value for 100 g, in the measure's unit."""
     shown: Shown
+    """What it holds, as the page shows it."""
     id: str
     """Its food's id, or a word made of its own name; the same in every language."""
 

@@ -16,6 +16,7 @@ class Rounding:
     """What of a label's rule made a value."""
 
     rule: LabelRule
+    """The measure's."""
     step: int | None
     """Which of the rule's steps, from 0; nothing where so little is shown as 0."""
 

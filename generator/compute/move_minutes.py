@@ -21,6 +21,7 @@ class TypicalChild:
     """A child of a lesson's grades, of no sex: the mean of a boy and a girl of median weight."""
 
     age_years: int
+    """In the middle of the lesson's grades."""
     weights_kg: tuple[Decimal, Decimal]
     """Median weight of a boy and of a girl, kg."""
     resting: Decimal
@@ -34,11 +35,13 @@ class MoveMinutes:
     minutes: Fraction
     """Exact; ``shown`` is what a page says."""
     gap_kcal: Decimal
+    """The gap as shown."""
     mety: Decimal
     """Energy cost as a multiple of resting energy, at the child's age."""
     activity: str
     """The activity as its source names it, which may be wider than the move."""
     child: TypicalChild
+    """Whose minutes they are."""
 
     @property
     def shown(self) -> int:

@@ -30,7 +30,9 @@ class Problem:
     """One subtraction of whole numbers."""
 
     larger: int
+    """What is subtracted from."""
     smaller: int
+    """What is taken away."""
 
     @property
     def gap(self) -> int:

@@ -27,6 +27,7 @@ class ChangedFigure:
     """A number that was filmed as one value and is another now."""
 
     filmed: FilmedFigure
+    """As the film has it."""
     now: Showing | None
     """What it is today and where; nothing where the lesson has no such number any more."""
     number: int
@@ -56,7 +57,7 @@ def changed_figures(result: LessonResult) -> tuple[ChangedFigure, ...]:
 
 
 def values_as_filmed(result: LessonResult) -> dict[str, frozenset[Decimal]]:
-    """By stop: values that a film has and the lesson no longer; its captions say them rightly."""
+    """By stop: values of the film that the lesson has changed since; the film's captions are right to say them."""
     found: dict[str, frozenset[Decimal]] = {}
     times = spans(result.lesson.file.stops)
     for changed in changed_figures(result):

@@ -1,4 +1,4 @@
-"""What the arithmetic found for one lesson: every number a page may show."""
+"""What the arithmetic found for one lesson: each stop worked out, and the ledger of all numbers."""
 
 from __future__ import annotations
 
@@ -41,7 +41,9 @@ class Row:
     id: str
     """Its name in the comparison, given by the educator or made of its foods."""
     sides: tuple[Holding, Holding]
+    """What each side holds, in the order of the sides."""
     gap: Gap
+    """Between the two shown values."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,8 +63,11 @@ class Comparison(Worked):
     """A compare stop worked out."""
 
     stop: CompareStop
+    """As the lesson has it."""
     rows: tuple[Row, ...]
+    """In the order of the lesson."""
     total: Gap
+    """Of all shown values of one side and the other."""
     counts: Counts | None
     """Where a move stop counts its gaps."""
     side_ids: tuple[str, str]
@@ -84,8 +89,11 @@ class MoveCount:
     """One move, with the row whose gap it counts."""
 
     move_id: str
+    """As in ``site_data/moves.yaml``."""
     move: Move
+    """The entry there."""
     row: Row
+    """Whose gap is counted."""
     count: Count
     """The row's own, as the comparison has it."""
     minutes: MoveMinutes | None
@@ -97,8 +105,11 @@ class Movement(Worked):
     """A move stop worked out."""
 
     stop: MoveStop
+    """As the lesson has it."""
     comparison: Comparison
+    """Whose gaps are counted."""
     counts: tuple[MoveCount, ...]
+    """One for each row, in the order of the rows."""
 
     @property
     def comparison_told(self) -> Comparison:
@@ -111,6 +122,7 @@ class Day(Worked):
     """A day stop worked out."""
 
     stop: DayStop
+    """As the lesson has it."""
     eaten: tuple[Holding, ...]
     """Foods with their energy, in the order of the day."""
     food_ids: tuple[str, ...]
@@ -118,7 +130,9 @@ class Day(Worked):
     body: Body
     """A reference adult's height and weight; for the trace only, never shown to a learner."""
     need: EnergyNeed
+    """What the day took, before it is rounded for showing."""
     balance: DayBalance
+    """Both sums as shown, and which way they lean."""
 
 
 W = TypeVar("W", bound=Worked)
@@ -129,6 +143,7 @@ class LessonResult:
     """A lesson with all its numbers."""
 
     lesson: Lesson
+    """As it was read, in one of its languages."""
     worked: Mapping[str, Worked] = field(repr=False)
     """What each stop with numbers of its own came to, by its id."""
     figures: tuple[Figure, ...] = field(repr=False)

@@ -16,6 +16,7 @@ class Showing:
     """A number at a stop that shows it."""
 
     figure: Figure
+    """The number of the ledger."""
     stop: str
     """Id of that stop."""
     move: str = ""

@@ -28,9 +28,11 @@ class FromRecord:
     """What 100 g of a food hold, by its record."""
 
     food: Food
+    """Whose record it is."""
     per_100g: Fraction
     """In ``unit``."""
     unit: Unit
+    """Of the measure."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,6 +40,7 @@ class Weighed:
     """What an amount weighs."""
 
     serving: Serving
+    """The portion, how often, and its grams."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,10 +48,13 @@ class OfAmount:
     """What the amount holds: per 100 g × grams ÷ 100."""
 
     per_100g: Fraction
+    """In ``unit``."""
     grams: Fraction
+    """What the amount weighs."""
     exact: Fraction
     """In ``unit``."""
     unit: Unit
+    """Of the measure."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +66,9 @@ class LabelRounding:
     value: Decimal
     """As shown."""
     rounding: Rounding
+    """The rule that served, and which of its steps."""
     unit: Unit
+    """Of the measure."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +76,7 @@ class OwnValue:
     """A value the lesson gives itself; nothing is rounded."""
 
     item: Item
+    """As the lesson has it, with its source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +84,9 @@ class Subtraction:
     """The smaller of two shown values from the larger."""
 
     gap: Gap
+    """Both values and what lies between them."""
     unit: Unit
+    """Of all of them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,6 +94,7 @@ class Addition:
     """Shown values added up."""
 
     parts: tuple[Decimal, ...]
+    """In the measure's unit."""
     total: Decimal
     """In the unit of its figure."""
 
@@ -94,7 +106,9 @@ class Division:
     gap: Decimal
     """In ``unit``."""
     count: Count
+    """How often, and what is left over."""
     unit: Unit
+    """Of the gap."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,7 +124,9 @@ class ReferenceBody:
     """Whose height and weight an equation takes."""
 
     person: Person
+    """As the lesson has them."""
     body: Body
+    """Height and weight of a reference adult."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,7 +134,9 @@ class NeedEquation:
     """What a day took, by a published equation."""
 
     person: Person
+    """As the lesson has them."""
     need: EnergyNeed
+    """The equation with its result in kcal."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,7 +144,9 @@ class NeedRounding:
     """What a day took, as it is shown."""
 
     need: EnergyNeed
+    """In kcal, before rounding."""
     balance: DayBalance
+    """With the need as shown."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,6 +154,7 @@ class Balance:
     """What a day took from what it gave, or the other way round."""
 
     balance: DayBalance
+    """Both sums in kcal, as shown."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,6 +162,7 @@ class Leaning:
     """What a day gave as a share of what it took, and which way that leans."""
 
     balance: DayBalance
+    """With the share and what still counts as even."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,7 +170,9 @@ class EnergyCost:
     """What a move costs a child, as a multiple of rest."""
 
     minutes: MoveMinutes
+    """With the cost that was taken."""
     energy: YouthEnergy
+    """Its source and status."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,6 +180,7 @@ class RestingEnergy:
     """What a typical child's rest costs."""
 
     minutes: MoveMinutes
+    """With the child it is of."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,6 +188,7 @@ class MinutesOfGap:
     """A gap in minutes of a move."""
 
     minutes: MoveMinutes
+    """With the formula and its result."""
 
 
 Step = (

@@ -17,6 +17,7 @@ class AroundNumbers:
     labels_before: re.Pattern[str]
     """Row, step, page, grade: the number is a name."""
     ordinal_after: re.Pattern[str]
+    """The ending of *2nd*, *3.º*."""
     time_before: re.Pattern[str]
     """At, until: with a small number, an hour."""
     time_after: re.Pattern[str]
@@ -26,7 +27,9 @@ class AroundNumbers:
     month_after: re.Pattern[str]
     """*4 May*, *4 de mayo*."""
     year_before: re.Pattern[str]
+    """In, since: with a number from 1900 to 2099, a year."""
     fraction_after: re.Pattern[str]
+    """Halves, thirds, percent: the number is a part."""
     multiple_after: re.Pattern[str]
     """Times as much: a claim, and not a number of the lesson."""
     unit_after: re.Pattern[str]

@@ -16,6 +16,7 @@ class Kind:
     """One way to claim something."""
 
     form: Form
+    """What is claimed."""
     signs: tuple[str, ...]
     """Without one of these, in small letters, the pattern is not worth trying."""
     pattern: re.Pattern[str]
@@ -35,6 +36,7 @@ class Grammar:
     numbers: Mapping[str, Fraction]
     """Multiples, shares and ordinals in words."""
     leeways: tuple[tuple[Leeway, re.Pattern[str]], ...]
+    """About, almost, over: how exactly a number is meant; the first that is found counts."""
     measures: Mapping[Measure, re.Pattern[str]]
     """What each measure is called."""
     doubt: re.Pattern[str]
@@ -46,7 +48,9 @@ class Grammar:
     row: re.Pattern[str]
     """The word row, whichever."""
     last: re.Pattern[str]
+    """The last row."""
     total: re.Pattern[str]
+    """Words for all rows together."""
     amounts: re.Pattern[str]
     """A number of household units, in the group ``n``."""
     clauses: re.Pattern[str]

@@ -21,6 +21,7 @@ class Language:
     tag: str
     """Language tag of BCP 47, without a region."""
     number_words: NumberWords
+    """How numbers are said."""
     around: AroundNumbers
     """Words around a number that tell what it counts."""
     claims: Grammar
@@ -28,6 +29,7 @@ class Language:
     phrases: Phrases
     """How it is put right."""
     unkind_words: tuple[UnkindWords, ...]
+    """Words of guilt and payment, and what to say instead."""
     reading_level: ReadingLevel | None
     """Nothing where no formula is known."""
 

@@ -11,6 +11,7 @@ class Number:
     """A number found in a text."""
 
     value: Decimal
+    """What it stands for."""
     start: int
     """Where it begins in the text."""
     end: int

@@ -15,6 +15,7 @@ class NumberWords:
     """What the reader of numbers has to know of a language."""
 
     read: Callable[[Sequence[str], int], Read | None]
+    """The number that begins at a word, with how many words it takes; nothing where none does."""
     begin: frozenset[str]
     """Words a number can begin with, without accents."""
     sign: re.Pattern[str]
@@ -24,6 +25,7 @@ class NumberWords:
     plain: re.Pattern[str]
     """Digits without; a fraction of one or two places may follow."""
     point: frozenset[str]
+    """Words for the decimal sign."""
     half: tuple[tuple[str, ...], ...]
     """*And a half* as tokens."""
     articles: frozenset[str]

@@ -19,8 +19,11 @@ class Counts:
     """What a text is made of."""
 
     words: int
+    """At least one."""
     sentences: int
+    """At least one."""
     syllables: int
+    """Of all words."""
 
     @property
     def ratios(self) -> tuple[Decimal, Decimal]:
@@ -52,6 +55,7 @@ class ReadingLevel:
     syllables: Callable[[str], int]
     """Syllables of a word."""
     score: Callable[[Counts], Decimal]
+    """The published formula."""
     grade: Callable[[Decimal], Decimal]
     """School grade of the United States of a score."""
 

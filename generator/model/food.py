@@ -110,12 +110,15 @@ class FoodEntry(Frozen):
     record: str
     """The record's own description."""
     per_100g: Per100g
+    """Values of its record."""
     portions: Annotated[tuple[Portion, ...], Field(min_length=1)]
+    """Amounts that a lesson may name."""
     release: str | None = None
     """Release of the record, where it is not the one the file opens with."""
     drink: bool = False
     """Whether it is drunk."""
     allergens: tuple[Allergen, ...] = ()
+    """Those that it plainly contains."""
     choking: bool = False
     """Whether it can choke a child under four; some foods, such as nuts, however they are cut."""
 
@@ -144,7 +147,9 @@ class Food:
     """A food a lesson can name by its id."""
 
     id: str
+    """As a lesson names it."""
     entry: FoodEntry
+    """As its file has it."""
     release: str
     """Release the figures come from, such as ``USDA FoodData Central, SR Legacy, 2018-04``."""
 

@@ -28,7 +28,9 @@ class Grades:
     """From one grade to another, both meant; kindergarten is 0."""
 
     first: int
+    """The lowest, from 0."""
     last: int
+    """The highest, not below ``first``."""
 
     @property
     def band(self) -> GradeBand:

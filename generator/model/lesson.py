@@ -92,6 +92,7 @@ class LessonFile(LessonHead):
     """What a lesson file says."""
 
     stops: Annotated[tuple[Annotated[Stop, Field(discriminator="kind")], ...], Field(min_length=1)]
+    """In the order of the page."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +102,9 @@ class Lesson:
     id: str
     """Name of its folder, and its address on the site."""
     file: LessonFile
+    """What its file says."""
     places: Places
+    """Where each part of it stands."""
     ids: tuple[StopIds, ...] = field(repr=False)
     """The names of its stops and of what stands in them; the same in every translation."""
     duration: float | None = None

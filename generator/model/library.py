@@ -24,6 +24,7 @@ class Library:
     words: Mapping[str, Words] = field(repr=False)
     """Interface texts by language."""
     site: SiteFile
+    """What the site says of itself."""
     places: Mapping[Path, Place] = field(default_factory=dict, repr=False)
     """Where words of the library stand: ``("foods", "apple-raw", "names")``, ``("moves", "march",
     "texts")``, ``("words", "es", "grams")``, and ``("languages", 1)`` of the site."""

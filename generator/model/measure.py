@@ -94,6 +94,7 @@ class Measure(StrEnum):
     """
 
     entry: MeasureEntry
+    """All there is to say of it."""
 
     def __new__(cls, entry: MeasureEntry) -> Self:
         """A member that is its own name and carries its entry."""

@@ -18,6 +18,7 @@ class Places:
     file: str
     """Path of the file, relative to the project's root."""
     values: Mapping[Path, Place] = field(repr=False)
+    """By keys and numbers from the top of the file."""
     keys: Mapping[Path, Place] = field(repr=False)
     """The place of each key, by the same path as its value."""
     lines: tuple[str, ...] = field(default=(), repr=False)

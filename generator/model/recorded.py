@@ -76,7 +76,9 @@ class Recorded:
     """The file as read."""
 
     file: RecordedFile
+    """What it says."""
     places: Places
+    """Where each part of it stands."""
     captions: Mapping[str, str] = field(default_factory=dict, repr=False)
     """The lesson's caption files, name and text: corrections are put between their cues."""
     by_place: bool = False

@@ -36,6 +36,7 @@ class TextMark:
     """What there is to know of the words of a field."""
 
     whom: For
+    """Who reads or hears them."""
     in_sentences: bool = True
     """Whether it is prose, and not a heading or a name."""
     by_words: bool = False
@@ -73,6 +74,7 @@ class MarkedField(NamedTuple):
     """A field that may hold words."""
 
     name: str
+    """As the model has it."""
     key: str
     """As it is written in a file."""
     mark: TextMark | None

@@ -20,6 +20,7 @@ class LessonText:
     path: Path
     """Keys and numbers from the top of the lesson file."""
     text: str
+    """The words themselves."""
     mark: TextMark
     """Who reads or hears it."""
 

@@ -20,6 +20,7 @@ class Translation:
     made_from: Mapping[str, str] = field(repr=False)
     """By path written with points: the marks of the original and of the translation when they agreed."""
     places: Places
+    """Where each text stands."""
 
     def is_stale(self, path: Path, original: str) -> bool:
         """Whether the original has changed since, and the translation has not."""

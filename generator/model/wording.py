@@ -17,6 +17,7 @@ class Wording(Generic[Words]):
     """Words for a page in one language."""
 
     words: Words
+    """In the language asked for, or in the one that has them."""
     foreign: bool
     """Whether they are those of ``FALLBACK``, because the page's language has none."""
 

@@ -17,6 +17,7 @@ class Words:
     language: str
     """Language tag of BCP 47, such as ``en`` or ``es``."""
     texts: Mapping[str, str | Mapping[str, str]] = field(repr=False)
+    """By key; a text with plural forms by form."""
 
     def plain(self, key: str) -> str:
         """A text without plural forms, its places unfilled.

@@ -11,6 +11,7 @@ class BesideLessons:
     """Reads a file by its path on the site, which is its path below ``lessons/``: ``soup/soup.mp4``."""
 
     folder: Path
+    """``lessons/`` of the site."""
 
     def __call__(self, path: str) -> bytes:
         """What the file holds.

@@ -67,7 +67,7 @@ def _meant(model: type[Frozen], detail: ErrorDetails, also: tuple[str, ...]) -> 
 
 
 def _echo(detail: ErrorDetails) -> bool:
-    """Whether the error is a union's second voice: `value or no value` complains once for each."""
+    """Whether the error repeats another: where a value or none is allowed, each of the two is complained of."""
     return (
         detail["type"] == "literal_error"
         and len(detail["loc"]) > 1
@@ -162,25 +162,37 @@ def _plain(kind: str, context: dict[str, object], given: object) -> tuple[str, s
         case "string_too_short":
             return "is empty", "write the text after the colon"
         case "string_pattern_mismatch":
-            return (
-                f"cannot be {shown}",
-                "use small letters, digits and single hyphens, such as `river-lunch`",
-            )
-        case "string_too_long":
-            return "is too long", f"use at most {context['max_length']} characters"
+            hint = "use small letters, digits and single hyphens, such as `river-lunch`"
+            return f"cannot be {shown}", hint
         case "int_type" | "int_parsing" | "int_from_float" | "int_parsing_size":
             return f"must be a whole number, not {shown}", "write digits only, such as 15"
         case "decimal_type" | "decimal_parsing" | "finite_number":
             return f"must be a number, not {shown}", "write it in digits, with a point for decimals"
+        case "tuple_type" | "list_type":
+            hint = (
+                "write it in brackets, such as [one, two], or each entry on its own line after `- `"
+            )
+            return "must be a list", hint
+        case "model_type" | "dict_type" | "mapping_type":
+            return "must be made of keys and values", "write `key: value` pairs below it"
+        case "bool_type" | "bool_parsing":
+            return f"must be true or false, not {shown}", "write true or false"
+        case _:
+            return _beyond(kind, context, shown)
+
+
+def _beyond(kind: str, context: dict[str, object], shown: str) -> tuple[str, str]:
+    """The same for what is of the right kind and too much or too little."""
+    match kind:
+        case "string_too_long":
+            return "is too long", f"use at most {context['max_length']} characters"
         case "decimal_max_places":
             places = context["decimal_places"]
             return f"is {shown}, which is finer than can be shown", f"round it to {places} decimal"
-        case "greater_than" | "greater_than_equal":
-            limit = context.get("gt", context.get("ge"))
-            return (
-                f"is {shown}, which is too small",
-                f"it must be {'more than' if 'gt' in context else 'at least'} {limit}",
-            )
+        case "greater_than":
+            return f"is {shown}, which is too small", f"it must be more than {context['gt']}"
+        case "greater_than_equal":
+            return f"is {shown}, which is too small", f"it must be at least {context['ge']}"
         case "less_than" | "less_than_equal":
             limit = context.get("lt", context.get("le"))
             return f"is {shown}, which is too large", f"it must be at most {limit}"
@@ -188,15 +200,6 @@ def _plain(kind: str, context: dict[str, object], given: object) -> tuple[str, s
             return "has too few entries", f"it needs at least {context['min_length']}"
         case "too_long":
             return "has too many entries", f"it takes at most {context['max_length']}"
-        case "tuple_type" | "list_type":
-            return (
-                "must be a list",
-                "write it in brackets, such as [one, two], or each entry on its own line after `- `",
-            )
-        case "model_type" | "dict_type" | "mapping_type":
-            return "must be made of keys and values", "write `key: value` pairs below it"
-        case "bool_type" | "bool_parsing":
-            return f"must be true or false, not {shown}", "write true or false"
         case _:
             return f"cannot be {shown}", "look at the lesson file reference"
 

@@ -29,10 +29,13 @@ class FoodSource(Frozen):
     """Where the foods' figures come from."""
 
     name: str
+    """As pages give it."""
     release: str
     """Year and month."""
     licence: str
+    """Under which its figures are used."""
     url: Annotated[str, Field(pattern="^https://")]
+    """Where it is found."""
 
 
 def read_library(root: Path) -> Library:

@@ -44,10 +44,15 @@ class Source:
     path: str
     """Relative to the project's root, with forward slashes."""
     text: str = field(repr=False)
+    """As the file has it."""
     data: Data = None
+    """What it holds; nothing where it cannot be read."""
     values: dict[Path, Place] = field(default_factory=dict, repr=False)
+    """Where each value stands."""
     keys: dict[Path, Place] = field(default_factory=dict, repr=False)
+    """Where each key stands."""
     problems: list[Problem] = field(default_factory=list)
+    """What is wrong with it."""
 
     @property
     def places(self) -> Places:

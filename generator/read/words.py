@@ -74,7 +74,7 @@ def _texts(source: Source) -> dict[str, str | dict[str, str]]:
 
 
 def _unusable(source: Source) -> list[Problem]:
-    """Texts that are none, or whose braces do not pair up."""
+    """Entries that hold no text, or whose braces do not pair up."""
     data = source.data if isinstance(source.data, dict) else {}
     found = []
     for key, value in data.items():

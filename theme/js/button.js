@@ -1,5 +1,5 @@
 /**
- * A button of the house's look.
+ * A button that looks like all others of the site.
  * @param {(Node | string)[]} inside
  */
 export function button(...inside) {

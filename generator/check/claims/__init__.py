@@ -67,7 +67,9 @@ class _Where:
     name: str
     """Id of the compare stop or the day."""
     unit: str
+    """In which its numbers are given."""
     language: Language
+    """Of the text."""
 
 
 def _about(

@@ -26,7 +26,9 @@ class Claim:
     """A phrase read as a claim."""
 
     form: Form
+    """What kind of claim it is."""
     leeway: Leeway
+    """How exactly it is meant."""
     number: Fraction
     """Times, share or gap said; 1 where the form has no number."""
     text: str

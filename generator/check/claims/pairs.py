@@ -42,6 +42,7 @@ class Subject:
     """All pairs a claim may be about."""
 
     pairs: tuple[Pair, ...]
+    """In the order of the rows; none where nothing is known."""
     named: bool
     """Whether the sentence names a food, a side, a row, the total or both numbers."""
     every: bool = False

@@ -21,6 +21,7 @@ class Sentence:
     """One sentence, with the row that its paragraph has last called by number."""
 
     text: str
+    """Without space around it."""
     rows: frozenset[int]
     """Rows counted from 0, -1 for the last; called in this sentence or before it in the paragraph."""
 

@@ -77,9 +77,11 @@ class _Spoken:
     """A number that was judged."""
 
     value: Decimal
+    """As it is said."""
     seats: Seats
     """The foods it is said of, if any."""
     fault: Fault | None
+    """What is wrong with it, if anything."""
 
 
 def _spoken(result: LessonResult, speech: Speech, language: Language) -> Iterator[_Spoken]:

@@ -27,7 +27,9 @@ class Fault:
     seats: frozenset[Seat]
     """The food it is about, if any."""
     what: str
+    """A sentence without a full stop."""
     hint: str
+    """A way out, the same."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,12 +37,15 @@ class Judge:
     """Judges the numbers of one stop."""
 
     result: LessonResult
+    """The lesson with its numbers."""
     computed: tuple[Figure, ...]
     """What may be spoken of."""
     written: Callable[[], frozenset[Decimal]]
     """What the educator wrote on the page by then; looked up only for a number that is no figure."""
     comparison: Comparison | None
+    """The one that is spoken of, if any."""
     language: Language
+    """In which the numbers are spoken."""
 
     def fault(self, said: Said, number: Number, seats: frozenset[Seat]) -> Fault | None:
         """What is wrong with a number that is said of some foods, or of none."""

@@ -27,6 +27,7 @@ class Said:
     """One sentence, or a part of one that nobody says in a breath."""
 
     text: str
+    """As it is said, with its full stop."""
     start: int
     """Where it begins in the speech of its stop."""
     rows: frozenset[int]
@@ -40,7 +41,9 @@ class Speech:
     index: int
     """Which stop of the lesson, from 0."""
     said: tuple[Said, ...]
+    """Its sentences in order."""
     spot: Spot = field(repr=False)
+    """Where a letter of it stands."""
 
 
 def captions_speech(lesson: Lesson, file: CaptionFile, grammar: Grammar) -> Iterator[Speech]:

@@ -23,7 +23,9 @@ class Given:
     """All that a stop may take its numbers from, besides itself."""
 
     lesson: Lesson
+    """Whose stop it is."""
     library: Library
+    """Foods and moves."""
     counted: Mapping[str, Decimal]
     """How much of a gap stands for one count, by the id of the stop whose gaps are counted."""
     worked: Mapping[str, Worked]

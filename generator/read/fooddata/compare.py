@@ -59,7 +59,9 @@ class Comparison:
     """What the records change in the library."""
 
     changes: tuple[Change, ...]
+    """Figures that differ."""
     missing: tuple[Missing, ...]
+    """Entries that say nothing of some figures."""
     gone: tuple[str, ...]
     """Entries whose record is not in the index, though its kind of food is."""
     unread: tuple[str, ...]

@@ -31,8 +31,11 @@ class Download:
     """An opened zip on its way through."""
 
     archive: zipfile.ZipFile
+    """Open, to be read from."""
     members: Members
+    """Its tables, by name."""
     found: Found
+    """Collects what is wrong with it."""
     progress: Callable[[int], None] = field(repr=False)
     """Told how many bytes were read since it was last told."""
 

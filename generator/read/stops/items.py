@@ -22,6 +22,7 @@ class UnknownFood(Problem):
     """A food that is not in the library, before anybody looked what was meant."""
 
     food: str = ""
+    """What stands in its place."""
 
 
 def item_problems(

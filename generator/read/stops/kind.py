@@ -22,10 +22,13 @@ class WrittenStop:
     """A stop as it is written, whatever its shape, among all that it may name."""
 
     data: dict[str, Data]
+    """Its keys, those beside the kind included."""
     path: Path
     """Keys and numbers from the top of the lesson file."""
     places: Places
+    """Of its lesson file."""
     library: Library
+    """Foods and moves it may name."""
     stops: Mapping[int, RawStop]
     """All stops of its lesson, itself included."""
 
@@ -39,10 +42,13 @@ class MadeStop(Generic[S]):
     """A stop of a right shape, with the names in it."""
 
     stop: S
+    """Of its kind's own model."""
     ids: StopIds
+    """Its names and those inside it."""
     path: Path
     """Keys and numbers from the top of the lesson file."""
     places: Places
+    """Of its lesson file."""
 
     def place(self, *keys: str | int) -> Place:
         """Where something inside of it stands."""

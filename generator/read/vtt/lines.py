@@ -16,9 +16,11 @@ class Line:
     """One line, without its end."""
 
     path: str
+    """Of its file."""
     number: int
     """Counted from 1."""
     text: str
+    """Without what ends it."""
 
     def problem(self, column: int, what: str, hint: str) -> Problem:
         """A problem at a column counted from 0."""

@@ -21,8 +21,11 @@ class Times:
     """What a line of times says, as far as it can be understood."""
 
     start_ms: int | None = None
+    """From the beginning of the video; nothing where it cannot be read."""
     end_ms: int | None = None
+    """The same."""
     problems: list[Problem] = field(default_factory=list)
+    """What is wrong with it."""
 
 
 def read_times(line: Line) -> Times:
