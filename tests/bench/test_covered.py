@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bench.covered import GOAL, by_room, table
+from bench.covered import GOAL, by_room, table, unwalked
 
 
 def counted(lines: int, of: int, branches: int = 0, out_of: int = 0) -> dict[str, int]:
@@ -30,3 +30,17 @@ def test_a_room_is_all_its_files_and_a_file_at_the_top_a_room() -> None:
 def test_what_lies_under_the_goal_is_marked() -> None:
     lines = list(table({"check": GOAL, "read": GOAL - 0.1}))
     assert [line.endswith(f"under {GOAL}") for line in lines] == [False, True]
+
+
+def test_what_no_test_walks_is_named_by_line_and_by_branch() -> None:
+    summary = counted(1, 2)
+    files = {
+        "generator/read/a.py": {
+            "summary": summary,
+            "missing_lines": [7],
+            "missing_branches": [[3, 7], [9, -4]],
+        },
+        "generator/read/b.py": {"summary": summary, "missing_lines": [], "missing_branches": []},
+        "generator/__main__.py": {"summary": summary, "missing_lines": [1], "missing_branches": []},
+    }
+    assert list(unwalked(files)) == ["generator/read/a.py: 7, 3->7, 9->end"]
