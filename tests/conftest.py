@@ -11,7 +11,7 @@ from typing import Any
 
 import pytest
 from hypothesis import settings
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_playwright
 
 from generator.read.source import read_source
 from tests import chromium
@@ -24,6 +24,10 @@ from tests.site_project import build_demo
 # No test is timed: a busy machine takes longer and finds the same. The same examples on every run.
 settings.register_profile("plumline", deadline=None, derandomize=True)
 settings.load_profile("plumline")
+
+PATIENCE = 60_000
+"""Milliseconds that a page has for anything: a wait ends with what is waited for, and not before."""
+expect.set_options(timeout=PATIENCE)
 
 QUIET = (
     "--disable-background-networking",
@@ -94,7 +98,7 @@ def browser_context_args() -> dict[str, Any]:
 def context(browser: Browser, browser_context_args: dict[str, Any]) -> Iterator[BrowserContext]:
     """A browser without memory: no storage, no cache, no worker of the test before."""
     fresh = browser.new_context(**browser_context_args)
-    fresh.set_default_timeout(10_000)
+    fresh.set_default_timeout(PATIENCE)
     yield fresh
     fresh.close()
 
