@@ -38,6 +38,7 @@ class _Server(ThreadingHTTPServer):
 
 class _Handler(SimpleHTTPRequestHandler):
     protocol_version = "HTTP/1.1"
+    disable_nagle_algorithm = True  # else a body waits 40 ms until its head is acknowledged
     # Written out, for a machine's own table of types differs from the next one's.
     extensions_map = {  # noqa: RUF012 - the base class declares it so
         "": "application/octet-stream",
