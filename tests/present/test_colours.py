@@ -35,3 +35,24 @@ def test_no_colour_of_the_look_is_written_a_second_time() -> None:
         name = file.relative_to(ROOT).as_posix()
         found = {colour.lower() for colour in HEX.findall(file.read_text("utf-8"))}
         assert name in LEAVE or not found & own, name
+
+
+PALETTES = {"theme/css/tokens.css", "theme/css/paper-page.css"}
+"""Of the screen, and of a sheet, which is ink on white whatever the screen wears."""
+CAPTIONS = re.compile(r"::cue \{[^}]*\}")
+"""A browser need not know there what a page's own properties are (WebVTT, section 8.2.1; from memory)."""
+
+
+def test_a_colour_is_written_in_a_palette_alone() -> None:
+    written = {
+        file.relative_to(ROOT).as_posix(): HEX.findall(CAPTIONS.sub("", file.read_text("utf-8")))
+        for file in (ROOT / "theme").rglob("*.css")
+        if "vendor" not in file.parts
+    }
+    assert {name for name, colours in written.items() if colours} == PALETTES
+
+
+def test_a_palette_holds_nothing_but_names_for_its_colours() -> None:
+    for name in PALETTES:
+        for line in (ROOT / name).read_text("utf-8").splitlines():
+            assert not HEX.search(line) or line.strip().startswith("--"), f"{name}: {line}"
