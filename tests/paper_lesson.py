@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from generator.read.library import read_library
 from tests.made import outputs
+from tests.project import ROOT, library
 
-ROOT = Path(__file__).parents[1]
 ROWS = 12
 """The most rows of one compare stop."""
 SIDES = "[Packed at home before the walk, From the kiosk at the old river bridge]"
@@ -30,7 +29,7 @@ def built_lesson(root: Path, moves: list[str]) -> Path:
 
 def every_move() -> list[str]:
     """Ids of all moves of the library."""
-    return list(read_library(ROOT).moves)
+    return list(library().moves)
 
 
 def _text(moves: list[str]) -> str:

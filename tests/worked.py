@@ -3,25 +3,18 @@
 from __future__ import annotations
 
 import textwrap
-from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
-from generator.model.library import Library
 from generator.read.lesson import read_lesson
-from generator.read.library import read_library
+from tests.project import library
 
-ROOT = Path(__file__).parents[1]
+__all__ = ["library", "worked"]
+
 HEAD = "title: T\nsummary: S.\ngrades: 3-5\nminutes: 10\ngoals: [G.]\nstops:\n"
-
-
-@cache
-def library() -> Library:
-    """The library of the site itself, read once."""
-    return read_library(ROOT)
 
 
 def worked(stops: str) -> LessonResult:

@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import csv
-from pathlib import Path
 
 import pytest
 
 from generator.author.food_entry import scalar
 from generator.author.food_proposal import proposed_group
-from generator.read.library import read_library
+from tests.project import library
 from tests.read.fooddata.official_zip import REFERENCE
 
-FOODS = read_library(Path(__file__).parents[2]).foods
+FOODS = library().foods
 
 
 @pytest.mark.skipif(
