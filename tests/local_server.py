@@ -1,4 +1,4 @@
-"""Serves a folder to the tests' browser the way a plain web host does, ranges included."""
+"""Serves a folder to the tests' browser the way a web host does: with ranges, and the headers of its `_headers`."""
 
 from __future__ import annotations
 
@@ -80,6 +80,9 @@ class _Handler(SimpleHTTPRequestHandler):
     def end_headers(self) -> None:
         self.send_header("Accept-Ranges", "bytes")
         self.send_header("Cache-Control", "no-cache")
+        told = Path(self.directory, "_headers")
+        for line in told.read_text("utf-8").splitlines()[1:] if told.is_file() else ():
+            self.send_header(*line.strip().split(": ", 1))
         super().end_headers()
 
     def log_message(self, *_: object) -> None:

@@ -13,12 +13,7 @@ from posixpath import dirname
 
 from markupsafe import Markup
 
-_NOTHING = "'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='"
-"""Hash of the empty string: the plotting library adds an empty style element and fills it by script."""
-_POLICY = (
-    f"default-src 'none'; script-src 'self'; style-src 'self' {_NOTHING}; img-src 'self' data:; "
-    "media-src 'self'%s; connect-src 'self'; form-action 'none'; base-uri 'none'"
-)
+from generator.present.policy import content_policy
 
 
 class Addresses(ABC):
@@ -74,7 +69,7 @@ class OnSite(Addresses):
         """
         super().__init__()
         self._apart: dict[str, Markup] = {}
-        self.policy = "" if preview else _POLICY % ""
+        self.policy = "" if preview else content_policy()
         self._folder = dirname(page)
 
     def file(self, path: str) -> str:
@@ -125,7 +120,7 @@ class InCopy(Addresses):
             published: address of the published site, ending in a slash; empty where it has none.
         """
         super().__init__()
-        self.policy = _POLICY % " data:"
+        self.policy = content_policy(media="data:")
         self._pages, self._read, self._published = pages, read, published
 
     def file(self, path: str) -> str:

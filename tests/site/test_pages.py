@@ -22,6 +22,8 @@ POLICY = {
     "connect-src": "'self'",
     "form-action": "'none'",
     "base-uri": "'none'",
+    "require-trusted-types-for": "'script'",
+    "trusted-types": "plumline 'allow-duplicates'",
 }
 """All that a page may do. The one style by its hash is the empty one (SHA-256 of nothing, FIPS 180-4)."""
 LESSON_PAGES = ("index", "cards", "worksheet", "answers")
@@ -90,8 +92,8 @@ def test_every_page_has_a_strict_policy_and_nothing_it_forbids(built_site: Path)
             if meta.get("http-equiv") == "Content-Security-Policy"
         ]
         assert len(metas) == 1, page
-        policy = dict(part.split(maxsplit=1) for part in metas[0].get("content", "").split("; "))
-        assert policy == POLICY, page
+        content = metas[0].get("content", "")
+        assert content == "; ".join(f"{name} {value}" for name, value in POLICY.items()), page
         for each in root.iter():
             assert each.tag != "style", page
             assert "style" not in each.attrib, page
@@ -106,6 +108,13 @@ def test_the_policy_comes_before_all_that_it_governs(built_site: Path) -> None:
         order = [child.get("http-equiv") or str(child.tag) for child in head]
         policy = order.index("Content-Security-Policy")
         assert not {"script", "link"} & set(order[:policy]), page
+
+
+def test_no_page_tells_where_somebody_came_from(built_site: Path) -> None:
+    """Referrer Policy, W3C: the value of a meta element named referrer."""
+    for page in pages(built_site):
+        metas = [one for one in read_page(page).iter("meta") if one.get("name") == "referrer"]
+        assert [one.get("content") for one in metas] == ["no-referrer"], page
 
 
 def test_json_in_a_page_is_json_with_texts_only(built_site: Path) -> None:

@@ -2,6 +2,7 @@ import { button } from "./button.js";
 import { LiveElement } from "./live-element.js";
 import { bytesOf, canKeep, Kept } from "./kept.js";
 import { megabytes } from "./megabytes.js";
+import { ownScript } from "./own-script.js";
 import { say } from "./say.js";
 
 /**
@@ -62,7 +63,7 @@ export class KeepLesson extends LiveElement {
     let come = 0;
     try {
       // Worker and page share one root: the worker may not answer above its own folder.
-      await navigator.serviceWorker.register(this.dataset.worker ?? "");
+      await navigator.serviceWorker.register(ownScript(this.dataset.worker ?? ""));
       await this.kept.keep(list, (bytes) => (bar.value = Math.min((come += bytes) / all, 1)));
       this.summary.textContent = say("keep_kept");
       await this.offer();

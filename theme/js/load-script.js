@@ -1,3 +1,5 @@
+import { ownScript } from "./own-script.js";
+
 /**
  * Brings a script that only some need, when they need it.
  * @param {string} address
@@ -5,7 +7,7 @@
  */
 export function loadScript(address) {
   const script = document.createElement("script");
-  script.src = address;
+  script.src = ownScript(address);
   document.head.append(script);
   return new Promise((done, failed) => {
     script.onload = done;

@@ -11,6 +11,7 @@ from generator.present.assets.kind_files import (
     with_paper_styles,
 )
 from generator.present.output import Output
+from generator.present.policy import headers_file
 
 _STYLES = ("screen", "reading", "paper")
 _SCRIPTS = ("paper",)
@@ -18,7 +19,7 @@ _SCRIPTS = ("paper",)
 
 
 def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
-    """Styles, scripts and pictures that the pages of all languages share.
+    """Styles, scripts and pictures that the pages of all languages share, and the headers they are sent with.
 
     Args:
         folder: the theme's.
@@ -31,6 +32,7 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
         yield Output(f"assets/{name}.css", join_styles(entry, styles).encode())
     for name in (*_SCRIPTS, *own):
         yield Output(f"assets/{name}.js", join_script(f"js/{name}.js", scripts).encode())
+    yield headers_file()
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
     yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())
