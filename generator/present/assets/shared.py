@@ -10,6 +10,7 @@ from generator.present.assets.kind_files import (
     style_entries,
     with_paper_styles,
 )
+from generator.present.assets.licences import licences_file
 from generator.present.output import Output
 from generator.present.policy import headers_file
 
@@ -33,6 +34,7 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
     for name in (*_SCRIPTS, *own):
         yield Output(f"assets/{name}.js", join_script(f"js/{name}.js", scripts).encode())
     yield headers_file()
+    yield licences_file(folder)
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
     yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())
