@@ -24,6 +24,8 @@ class Weight(StrEnum):
     """The site cannot be built with it."""
     QUESTION = "question"
     """The site is built; the educator should look at it."""
+    DRAFT = "draft"
+    """Of a lesson that is a draft: it stops nothing, and is looked at before the lesson is published."""
 
 
 @dataclass(frozen=True, order=True, slots=True)

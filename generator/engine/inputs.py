@@ -4,14 +4,17 @@ from __future__ import annotations
 
 import os
 import platform
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
+from functools import partial
 from pathlib import Path
 from zlib import crc32
 
 from generator.engine.contents import Contents, combined
 from generator.engine.installed import installed
 from generator.engine.versions import versions
+from generator.problems import Place
+from generator.read.draft import draft_place
 
 _PROGRAM = Path(__file__).parents[1]
 LESSON = "lesson.yaml"
@@ -29,15 +32,23 @@ class Inputs:
     library: str
     """All of ``site_data/``."""
     lessons: Mapping[str, str] = field(repr=False)
-    """By folder of a lesson: its name and everything that lies in it."""
+    """By folder of a lesson: its name and everything that lies in it. Drafts only for a preview."""
+    drafts: Mapping[str, Place] = field(repr=False)
+    """By folder of a lesson that is a draft: where it says so."""
     by_hand: Mapping[str, str] = field(repr=False)
     """By path below ``lessons/``: every other file, and what lies beside a lesson and is no YAML."""
     settings: str
     """``mkdocs.yml`` and what it names."""
 
 
-def inputs_of(root: Path, contents: Contents) -> Inputs:
-    """The checksums of a site's files, most of them remembered."""
+def inputs_of(root: Path, contents: Contents, *, preview: bool = False) -> Inputs:
+    """The checksums of a site's files, most of them remembered.
+
+    Args:
+        root: folder of the site.
+        contents: of its files.
+        preview: whether drafts are lessons like others.
+    """
     files = [path for path in contents.marks if not path.endswith("/")]
     here = os.path.abspath(root)  # noqa: PTH100  # as the marks have it
     own = {name: path for name, path in _below(here, files) if not name.startswith(".git/")}
@@ -47,15 +58,34 @@ def inputs_of(root: Path, contents: Contents) -> Inputs:
         parts[top if top in parts and rest else ""][rest or name] = contents[path]
     words = {name: held for name, held in parts["site_data"].items() if _is_words(name)}
     lessons, by_hand = _parted(parts["lessons"])
+    drafts = dict(_drafts(root, lessons, contents))
     return Inputs(
         program=_program(files, contents, parts[""].get("requirements.lock", "")),
         theme=combined(parts["theme"]),
         words=combined(words),
         library=combined(parts["site_data"]),
-        lessons=lessons,
+        lessons={name: sum_ for name, sum_ in lessons.items() if preview or name not in drafts},
+        drafts=drafts,
         by_hand=by_hand,
         settings=combined(parts[""]),
     )
+
+
+def _drafts(root: Path, names: Iterable[str], contents: Contents) -> Iterator[tuple[str, Place]]:
+    """The lessons that say they are drafts; a file is asked again when it is another one."""
+    for name in names:
+        path = f"lessons/{name}/{LESSON}"
+        file = os.path.join(os.path.abspath(root), path.replace("/", os.sep))  # noqa: PTH100, PTH118  # as the marks have it
+        place = contents.word(f"draft:{file}", contents.marks[file], partial(_draft, root, path))
+        if place:
+            line, _, column = place.partition(":")
+            yield name, Place(path, int(line), int(column))
+
+
+def _draft(root: Path, path: str) -> str:
+    """Line and column where a lesson says that it is a draft, or nothing."""
+    place = draft_place(root, path)
+    return f"{place.line}:{place.column}" if place else ""
 
 
 def _program(files: list[str], contents: Contents, lock: str) -> str:

@@ -86,6 +86,8 @@ class LessonHead(Frozen):
     """The arithmetic it needs, for teachers: `subtracting within 1,000`. Without it, what `standards` say."""
     video: Video | None = None
     """The recording; a lesson works without one."""
+    draft: bool = False
+    """With `true` the lesson is seen in the preview, published nowhere, and its mistakes stop nobody."""
 
 
 class LessonFile(LessonHead):

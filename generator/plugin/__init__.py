@@ -65,7 +65,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Make the lessons before MkDocs empties a folder, so that a mistake leaves the old site whole."""
-        self._problems, self._pages, self._headed, self._due = (), [], set(), None
+        wrong, self._problems = self._problems, ()
+        self._pages, self._headed, self._due = [], set(), None
         try:
             self._look(config)
         except LessonError as error:
@@ -76,8 +77,11 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
                 raise PluginError(str(error)) from None
             # A preview that stops answering helps nobody: the last good pages say what is wrong.
             self._problems = error.problems
+        self._problems += self._ready.faults
         for problem in self._problems:
             log.warning("%s", problem)
+        if wrong and not self._problems:
+            log.warning("All is right again.")
         for question in (*self._ready.site.questions, *self._survey.problems):
             log.info("%s", question)
         site = self._ready.site.library.site

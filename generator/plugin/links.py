@@ -30,6 +30,10 @@ class Targets:
     """All files, pages included."""
     sources: frozenset[str]
     """What an educator calls them: paths below ``lessons/``."""
+    drafts: frozenset[str]
+    """Folders of lessons that are drafts."""
+    broken: frozenset[str]
+    """Folders of lessons that have no pages until something in them is put right; that is told there."""
     kept: frozenset[str]
     """Files that are there, by the same paths, and of a kind or in a place that does not go out."""
 
@@ -76,12 +80,21 @@ def _fault(lead: Address, file: File, targets: Targets, config: MkDocsConfig) ->
         return _Fault(levels.absolute_links, what, "write it as seen from this page")
     target = normpath(join(dirname(file.dest_uri), path)) if path else file.dest_uri
     if target not in targets.files:
+        names = set(target.split("/")[:2])
+        if names & targets.broken:
+            return None
+        if draft := next(iter(names & targets.drafts), ""):
+            what = f"the link `{said}` leads to the lesson `{draft}`, a draft that is not published"
+            return _Fault(levels.not_found, what, _UNTIL)
         level = levels.not_found if splitext(path)[1] else levels.unrecognized_links
         return _Fault(level, _nowhere(lead), _meant(path, file, targets))
     if parts.fragment and not _has(target, unquote(parts.fragment), targets):
         what = f"the link `{said}` leads to a place on its page that is not there"
         return _Fault(levels.anchors, what, "correct what stands after `#`, or take it out")
     return None
+
+
+_UNTIL = "take the link out until it is, or take `draft: true` out of the lesson"
 
 
 def _nowhere(lead: Address) -> str:

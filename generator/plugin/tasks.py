@@ -8,9 +8,10 @@ from tempfile import TemporaryDirectory
 from typing import Protocol
 
 from generator.build import building
-from generator.problems import Weight
+from generator.problems import Problem, Weight
 from generator.steps.by_hand import ByHand
 from generator.steps.filling import Served, fill, show
+from generator.steps.lessons import KeptLesson
 from generator.steps.run import begin
 from generator.steps.site import Site
 
@@ -24,6 +25,8 @@ class Task(Protocol):
     """Where MkDocs writes what it renders."""
     by_hand: ByHand | None
     """What is written by hand where it need not be rendered, or once it was."""
+    faults: tuple[Problem, ...]
+    """What must be put right in lessons; only a preview goes on with it."""
 
     def finish(self, made: ByHand) -> None:
         """Take what was rendered."""
@@ -39,6 +42,7 @@ class OwnTask:
         self.site = site
         self.folder = folder
         self.by_hand: ByHand | None = None
+        self.faults: tuple[Problem, ...] = ()
 
     def finish(self, made: ByHand) -> None:
         """Hold it until our command takes it."""
@@ -53,6 +57,7 @@ class WholeSiteTask:
 
     def __init__(self, root: Path, target: Path) -> None:
         self.by_hand: ByHand | None = None
+        self.faults: tuple[Problem, ...] = ()
         with ExitStack() as begun:
             self._run, self._new = begun.enter_context(building(root, target))
             self.site = self._run.site()
@@ -75,15 +80,17 @@ class Showing:
     def __init__(self) -> None:
         self._served: Served | None = None
         self._rendered = TemporaryDirectory()
+        self._last: dict[str, KeptLesson] = {}
+        """Every lesson as it was when nothing in it had to be put right."""
 
     def task(self, root: Path, target: Path) -> PreviewTask:
         """What MkDocs runs for after a change.
 
         Raises:
-            LessonError: a lesson must be put right.
+            LessonError: the site's data must be put right.
         """
         self._served = self._served or Served(target)
-        return PreviewTask(root, self._served, Path(self._rendered.name))
+        return PreviewTask(root, self._served, Path(self._rendered.name), self._last)
 
     def end(self) -> None:
         """Clear away what was rendered."""
@@ -93,11 +100,14 @@ class Showing:
 class PreviewTask:
     """``mkdocs serve`` shows a folder, again and again; only what has changed is made anew."""
 
-    def __init__(self, root: Path, served: Served, folder: Path) -> None:
-        self._run = begin(root, served.folder, preview=True)
+    def __init__(
+        self, root: Path, served: Served, folder: Path, last: dict[str, KeptLesson]
+    ) -> None:
+        self._run = begin(root, served.folder, preview=True, last=last)
         self._served = served
         self.folder = folder
         self.site = self._run.site()
+        self.faults = self._run.faults
         self.by_hand = self._run.kept_by_hand(self.site)
 
     def finish(self, made: ByHand) -> None:

@@ -29,6 +29,8 @@ class LessonEntry:
     """Codes."""
     arithmetic: str
     """What a child must be able to do, where the lesson says so; safe HTML."""
+    draft: bool
+    """Whether only a preview shows it."""
 
 
 def lesson_entry(result: LessonResult) -> LessonEntry:
@@ -45,4 +47,5 @@ def lesson_entry(result: LessonResult) -> LessonEntry:
         topics=tuple(dict.fromkeys(measures)),
         standards=file.standards,
         arithmetic=str(escape(file.arithmetic or "")),
+        draft=file.draft,
     )

@@ -126,35 +126,68 @@ def store_of(recipe: Recipe) -> Store:
     return Store(recipe.root / ".cache" / ("preview" if recipe.preview else "lessons"))
 
 
+@dataclass(frozen=True, slots=True)
+class FoundLessons:
+    """Lessons kept or made now, and what became of the others."""
+
+    lessons: list[KeptLesson]
+    questions: list[Problem]
+    """What is questionable about any of them."""
+    faults: Mapping[str, tuple[Problem, ...]]
+    """By name of a lesson that could not be made: what must be put right in it."""
+
+
 def bring_lessons(
     recipe: Recipe, owns: Mapping[str, str], known: Uses, *, keep_out: int | None = None
 ) -> list[KeptLesson]:
-    """Every lesson, kept or made now, in the order given.
+    """Every lesson, kept or made now, in the order given; arguments as of ``find_lessons``.
+
+    Raises:
+        LessonError: with every problem of every lesson, when at least one must be put right.
+    """
+    found = find_lessons(recipe, owns, known, keep_out=keep_out)
+    if found.faults:
+        faults = (problem for problems in found.faults.values() for problem in problems)
+        raise LessonError((*faults, *found.questions))
+    return found.lessons
+
+
+def find_lessons(
+    recipe: Recipe,
+    owns: Mapping[str, str],
+    known: Uses,
+    *,
+    keep_out: int | None = None,
+    to_the_end: bool = False,
+) -> FoundLessons:
+    """Every lesson that can be made, kept or made now, in the order given.
 
     Args:
         recipe: what they are made with.
         owns: checksum of what lies in each lesson's folder, by the folder's name.
         known: which entries of the library lessons used; what is found out now is added.
         keep_out: a file that no other process may hold open.
-
-    Raises:
-        LessonError: with every problem of every lesson, when at least one must be put right.
+        to_the_end: whether the rest is made as well once a lesson cannot be; else it is only read.
     """
     found = {name: _find(recipe, name, own, known) for name, own in owns.items()}
     missing = [(name, owns[name]) for name, kept in found.items() if kept is None]
     problems = [one for kept in found.values() if kept for one in kept.facts.questions]
-    for made in _make(recipe, missing, keep_out):
-        problems += made.problems
+    faults: dict[str, tuple[Problem, ...]] = {}
+    for made in _make(recipe, missing, keep_out, to_the_end=to_the_end):
+        musts = tuple(one for one in made.problems if one.weight is Weight.MUST)
+        problems += (one for one in made.problems if one.weight is not Weight.MUST)
+        if musts:
+            faults[made.id] = musts
         if made.key:
             known.add(owns[made.id], recipe.around, made.used)
             found[made.id] = _kept(recipe, made.id, made.key)
-    if any(problem.weight is Weight.MUST for problem in problems):
-        raise LessonError(problems)
-    return [kept for kept in found.values() if kept]
+    return FoundLessons([kept for kept in found.values() if kept], problems, faults)
 
 
-def _make(recipe: Recipe, tasks: Sequence[tuple[str, str]], keep_out: int | None) -> Iterator[Made]:
-    """Make lessons; from the first that cannot be made, the others are only read."""
+def _make(
+    recipe: Recipe, tasks: Sequence[tuple[str, str]], keep_out: int | None, *, to_the_end: bool
+) -> Iterator[Made]:
+    """Make lessons; from the first that cannot be made, the others are only read, unless told otherwise."""
     if not tasks:
         return
     recipe.known(), recipe.surroundings()  # once, before processes begin as copies of this one
@@ -163,7 +196,7 @@ def _make(recipe: Recipe, tasks: Sequence[tuple[str, str]], keep_out: int | None
         for made in making:
             yield made
             done += 1
-            if not made.key:
+            if not (made.key or to_the_end):
                 break
     with closing(each_made(Maker(recipe, only_read=True), tasks[done:], keep_out=keep_out)) as read:
         yield from read

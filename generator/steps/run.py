@@ -11,8 +11,17 @@ from generator.engine.contents import Contents, combined
 from generator.engine.inputs import Inputs, inputs_of
 from generator.engine.store import Store
 from generator.engine.uses import Uses
+from generator.problems import Problem
 from generator.steps.by_hand import ByHand, keep_by_hand, kept_by_hand
-from generator.steps.lessons import KeptLesson, Recipe, bring_lessons, recipe_of, store_of
+from generator.steps.drafts import of_draft
+from generator.steps.lessons import (
+    KeptLesson,
+    Recipe,
+    bring_lessons,
+    find_lessons,
+    recipe_of,
+    store_of,
+)
 from generator.steps.site import Site, site_of
 from generator.write.fill import OldSite
 from generator.write.fresh import Marks, around, mark_fresh, recorded, sources
@@ -36,17 +45,38 @@ class Run:
     uses: Uses
     keys: dict[str, str] = field(default_factory=dict)
     """Of the lessons of the site that this run made, by id."""
+    last: dict[str, KeptLesson] = field(default_factory=dict, repr=False)
+    """For a preview: each lesson as it was when nothing in it had to be put right."""
+    faults: tuple[Problem, ...] = ()
+    """For a preview: what must be put right in lessons that it shows as they were, or not at all."""
 
     def site(self) -> Site:
         """The site with its lessons, made now or before.
 
         Raises:
-            LessonError: with every problem of every lesson, when at least one must be put right.
+            LessonError: with every problem of every lesson, when at least one must be put right; in a
+                preview only when the site's data must be.
         """
         recipe = self._recipe()
-        lessons = bring_lessons(recipe, self.inputs.lessons, self.uses, keep_out=self.keep_out)
+        lessons = self._lessons(recipe)
         self.keys = {lesson.id: lesson.key for lesson in lessons}
-        return site_of(recipe.known().library, recipe.surroundings(), lessons)
+        library, drafts = recipe.known().library, self.inputs.drafts
+        broken = self.inputs.lessons.keys() - self.keys
+        return site_of(library, recipe.surroundings(), lessons, drafts, broken)
+
+    def _lessons(self, recipe: Recipe) -> list[KeptLesson]:
+        """Every lesson; in a preview one with a mistake is as it was before, and stops no other."""
+        owns = self.inputs.lessons
+        if not self.preview:
+            return bring_lessons(recipe, owns, self.uses, keep_out=self.keep_out)
+        found = find_lessons(recipe, owns, self.uses, keep_out=self.keep_out, to_the_end=True)
+        self.last.update((lesson.id, lesson) for lesson in found.lessons)
+        self.faults = tuple(
+            problem
+            for name, problems in found.faults.items()
+            for problem in (of_draft(problems) if name in self.inputs.drafts else problems)
+        )
+        return [self.last[name] for name in owns if name in self.last]
 
     def make_again(self, names: list[str]) -> list[KeptLesson]:
         """Make lessons anew whose packs are damaged."""
@@ -111,8 +141,23 @@ class Run:
         )
 
 
-def begin(root: Path, target: Path, *, preview: bool = False, keep_out: int | None = None) -> Run:
-    """Look at everything a site is made from."""
+def begin(
+    root: Path,
+    target: Path,
+    *,
+    preview: bool = False,
+    keep_out: int | None = None,
+    last: dict[str, KeptLesson] | None = None,
+) -> Run:
+    """Look at everything a site is made from.
+
+    Args:
+        root: folder of the site.
+        target: folder of the finished site.
+        preview: whether it is for the educator's own eyes.
+        keep_out: the lock, which no other process may hold open.
+        last: for a preview, its lessons as they were; those that are right now are written there.
+    """
     marks = sources(str(root))
     contents = Contents(root, marks)
     return Run(
@@ -122,8 +167,9 @@ def begin(root: Path, target: Path, *, preview: bool = False, keep_out: int | No
         keep_out=keep_out,
         marks=marks,
         contents=contents,
-        inputs=inputs_of(root, contents),
+        inputs=inputs_of(root, contents, preview=preview),
         uses=Uses(root / ".cache" / f"uses{'-preview' if preview else ''}.json"),
+        last={} if last is None else last,
     )
 
 

@@ -20,7 +20,8 @@ from generator.present.pages.addresses import lesson_addresses
 from generator.present.pages.page import Surround
 from generator.present.pictures.figures.of_moves import move_pictures
 from generator.present.presenter import Presenter
-from generator.problems import Problem
+from generator.problems import Place, Problem
+from generator.steps.drafts import drafts_told
 from generator.steps.facts import media_of
 from generator.steps.lessons import KeptLesson
 from generator.steps.work import Worked, work_lesson
@@ -39,6 +40,10 @@ class SiteMap:
     """Every page of a lesson by its path on the site; of the lesson itself the ids of its stops."""
     media: frozenset[str] = field(repr=False)
     """Files that lessons name, below ``lessons/``."""
+    drafts: frozenset[str] = frozenset()
+    """Folders of lessons that are drafts."""
+    broken: frozenset[str] = frozenset()
+    """Folders of lessons that have no pages until something in them is put right."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,12 +58,15 @@ class Site:
     """By language; they make the front page and the hand-written pages wear the same theme."""
     map: SiteMap
     """Where the pages of the lessons stand."""
+    drafts: Mapping[str, Place]
+    """By folder of a lesson that is a draft: where it says so."""
 
     @property
     def questions(self) -> tuple[Problem, ...]:
         """Problems the site is published with, in the order of their places."""
         lacking = (name for lesson in self.lessons for name in lesson.facts.lacking)
         found = [problem for lesson in self.lessons for problem in lesson.facts.questions]
+        found += drafts_told(self.drafts)
         found += check_site(self.library, lacking)
         return tuple(sorted(found, key=lambda problem: problem.place))
 
@@ -108,8 +116,14 @@ class Site:
         yield from move_pictures({name: self.library.moves[name] for name in names})
 
 
-def site_of(library: Library, around: Surroundings, lessons: Iterable[KeptLesson]) -> Site:
-    """The site of these lessons."""
+def site_of(
+    library: Library,
+    around: Surroundings,
+    lessons: Iterable[KeptLesson],
+    drafts: Mapping[str, Place],
+    broken: Iterable[str] = (),
+) -> Site:
+    """The site of these lessons; drafts are among them in a preview only, which may lack broken ones."""
     kept, site = tuple(lessons), library.site
     folders = {one: folder_of(one, site) for one in site.languages}
     has = {one: frozenset(_pages_in(one, kept, around)) for one in site.languages}
@@ -134,7 +148,8 @@ def site_of(library: Library, around: Surroundings, lessons: Iterable[KeptLesson
         for name, stops in held.items()
     }
     media = frozenset(f"{lesson.id}/{name}" for lesson in kept for name in lesson.facts.media)
-    return Site(library, around, kept, made, SiteMap(folders, pages, media))
+    known = SiteMap(folders, pages, media, frozenset(drafts), frozenset(broken))
+    return Site(library, around, kept, made, known, {} if around.preview else drafts)
 
 
 def _pages_in(language: str, lessons: Iterable[KeptLesson], around: Surroundings) -> Iterator[str]:

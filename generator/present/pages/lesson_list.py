@@ -57,4 +57,7 @@ def _safe(text: str) -> Markup:
 
 
 def _topic(entry: LessonEntry, surround: Surround) -> str:
-    return surround.say.listed(tuple(surround.say(MEASURE.key(one)) for one in entry.topics))
+    """The measures; before them, of a draft, that it is one."""
+    say = surround.say
+    topics = say.listed(tuple(say(MEASURE.key(one)) for one in entry.topics))
+    return " · ".join([say("draft_mark"), topics] if entry.draft else [topics])

@@ -104,5 +104,6 @@ def _is_partly_foreign(result: LessonResult) -> bool:
 
 
 def meta_line(lesson: LessonFile | LessonEntry, say: Say) -> str:
-    """``Grades 3–5 · 18 minutes``."""
-    return f"{grades_in_words(lesson.grades, say)} · {say('minutes', n=lesson.minutes)}"
+    """``Grades 3–5 · 18 minutes``, and before it of a draft that it is one."""
+    parts = [grades_in_words(lesson.grades, say), say("minutes", n=lesson.minutes)]
+    return " · ".join([say("draft_mark"), *parts] if lesson.draft else parts)
