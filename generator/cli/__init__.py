@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from io import TextIOWrapper
 
 from generator.write.fresh import is_fresh
 
@@ -29,7 +30,15 @@ def _carry_out() -> None:
     from generator.cli.commands import commands  # noqa: PLC0415  # takes longer to load than to find that
 
     signal.signal(signal.SIGTERM, _stop)
+    _write_what_can_be_written()
     commands()
+
+
+def _write_what_can_be_written() -> None:
+    """A sign that the terminal, or the file it is led to, does not know becomes a question mark."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, TextIOWrapper):
+            stream.reconfigure(errors="replace")
 
 
 def _stop(number: int, frame: object) -> None:

@@ -13,7 +13,10 @@ from generator.cli.refused import sentence
 from generator.problems import LessonError
 
 COMMANDS = {
-    "check": ("lessons:check", "Say everything that is wrong with the lessons."),
+    "check": (
+        "checking:check",
+        "Say everything that is wrong with the lessons, or with each LESSON that is named.",
+    ),
     "build": (
         "site:build",
         "Build the site into the folder site/; a mistake leaves the old site as it was.",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import suppress
 from pathlib import Path
 
 import click
@@ -24,14 +26,33 @@ root_option = click.option(
 
 
 def _known(ctx: click.Context, parameter: click.Parameter, lesson: str) -> str:
-    """Refuse a lesson that is not there, naming those that are."""
+    """The lesson's folder by its name or by a path; refuses one that is not there, naming those that are."""
     from generator.steps.work import lesson_ids  # noqa: PLC0415  # `build` needs the folder and no lesson
 
-    known = lesson_ids(ctx.meta["root"])
-    if lesson not in known:
-        there = f"there are {', '.join(known)}" if known else "there is none yet"
-        raise click.BadParameter(f"there is no lesson `{lesson}`; {there}", param=parameter)
-    return lesson
+    root: Path = ctx.meta["root"]
+    known = lesson_ids(root)
+    if found := next((name for name in _meant(root, lesson) if name in known), None):
+        return found
+    there = f"there are {', '.join(known)}" if known else "there is none yet"
+    raise click.BadParameter(f"there is no lesson `{lesson}`; {there}", param=parameter)
+
+
+def _all_known(
+    ctx: click.Context, parameter: click.Parameter, lessons: tuple[str, ...]
+) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(_known(ctx, parameter, lesson) for lesson in lessons))
+
+
+def _meant(root: Path, lesson: str) -> Iterator[str]:
+    """What a lesson may be called by a word: its folder's name; a path to it or into it, from here or from the site."""
+    yield lesson.rstrip("/\\")
+    above = (root / "lessons").resolve()
+    for start in (Path.cwd(), root.resolve()):
+        with suppress(OSError, ValueError):  # of names that no disk can hold
+            path = (start / lesson).resolve()
+            if path.is_relative_to(above) and path != above:
+                yield path.relative_to(above).parts[0]
 
 
 lesson_argument = click.argument("lesson", callback=_known)
+lessons_argument = click.argument("lessons", metavar="[LESSON]...", nargs=-1, callback=_all_known)

@@ -33,7 +33,10 @@ def linked_folders(root: Path) -> list[Problem]:
 
 
 def at_home(
-    root: Path, published: Collection[str], languages_off: Mapping[str, str]
+    root: Path,
+    published: Collection[str],
+    languages_off: Mapping[str, str],
+    unmade: Collection[str] = (),
 ) -> Iterator[Problem]:
     """A question for each folder with files that stay at home.
 
@@ -41,12 +44,13 @@ def at_home(
         root: folder of the site.
         published: files that go out, below ``lessons/``.
         languages_off: by name of a folder with pages of a language the site does not have, what to do.
+        unmade: folders of lessons of which is told elsewhere that they are not published, and why.
     """
     lessons = root / "lessons"
     named = {f"{name.rpartition('/')[0]}/" for name in published}
     yield from _files(lessons, "", published)
     for folder in _visible(lessons):
-        if not folder.is_dir() or folder.is_symlink() or folder.name == _GUIDE:
+        if not folder.is_dir() or folder.is_symlink() or folder.name in {_GUIDE, *unmade}:
             continue
         if folder.name in languages_off:
             what = f"the pages in lessons/{folder.name}/ are not published"

@@ -24,7 +24,7 @@ from generator.problems import Place, Problem
 from generator.steps.drafts import drafts_told
 from generator.steps.facts import media_of
 from generator.steps.lessons import KeptLesson
-from generator.steps.work import Worked, work_lesson
+from generator.steps.work import WorkedLesson, work_lesson
 
 FRONT = "index.html"
 """Address of the front page from the site's root; it lists the lessons, with or without a text by hand."""
@@ -159,16 +159,28 @@ def _pages_in(language: str, lessons: Iterable[KeptLesson], around: Surroundings
     yield from (lesson.id for lesson in lessons if language in lesson.facts.addresses)
 
 
-def map_of(worked: Worked) -> SiteMap:
-    """Where the pages of lessons would stand that were read and not made."""
-    folders = {one: folder_of(one, worked.library.site) for one in worked.library.site.languages}
+def map_of(
+    library: Library,
+    worked: Iterable[WorkedLesson],
+    drafts: frozenset[str],
+    broken: frozenset[str],
+) -> SiteMap:
+    """Where the pages of lessons would stand that were read and not made.
+
+    Args:
+        library: of the site.
+        worked: the lessons that are published.
+        drafts: folders of those that are drafts.
+        broken: folders of those in which something must be put right.
+    """
+    folders = {one: folder_of(one, library.site) for one in library.site.languages}
+    results = [result for one in worked for result in one.results.values()]
     pages = {
-        f"{folder}{result.lesson.id}/{name}": stops
-        for language, folder in folders.items()
-        for result in worked.lessons(language)
+        f"{folders[result.lesson.language]}{result.lesson.id}/{name}": stops
+        for result in results
         for name, stops in lesson_addresses(result).items()
     }
     media = frozenset(
-        f"{result.lesson.id}/{name}" for result in worked.results for name in media_of(result)
+        f"{result.lesson.id}/{name}" for result in results for name in media_of(result)
     )
-    return SiteMap(folders, pages, media)
+    return SiteMap(folders, pages, media, drafts, broken)

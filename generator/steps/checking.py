@@ -1,0 +1,64 @@
+"""Everything that is wrong with the lessons of a site, or with some of them; nothing is written."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from pathlib import Path
+
+from generator.check import check_site
+from generator.compute.lacking_names import lacking_names
+from generator.problems import Place, Problem
+from generator.read.draft import draft_place
+from generator.read.library import read_library
+from generator.steps.drafts import drafts_told, of_draft
+from generator.steps.site import SiteMap, map_of
+from generator.steps.surroundings import refuse_half_made
+from generator.steps.work import WorkedLesson, lesson_files, work_lesson
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """What became of the lessons."""
+
+    lessons: int
+    """How many were looked at."""
+    problems: tuple[Problem, ...]
+    map: SiteMap
+    """Where the pages of those that are published would stand."""
+
+
+def check_lessons(root: Path, only: Collection[str] = ()) -> Checked:
+    """Read, compute and check lessons; what is wrong with a draft stops nobody.
+
+    Args:
+        root: folder of the site, the one that holds ``lessons/``.
+        only: folders of the lessons wanted, or nothing for all of them and for what concerns the whole site.
+
+    Raises:
+        LessonError: the site's data must be put right.
+    """
+    library = read_library(root)
+    refuse_half_made(root / "theme", library)
+    names = {Path(path).parent.name: path for path in lesson_files(root)}
+    wanted = {name: path for name, path in names.items() if name in only or not only}
+    worked = {name: work_lesson(root, path, library) for name, path in wanted.items()}
+    places = {name: draft_place(root, path) for name, path in wanted.items()}
+    drafts = {name: place for name, place in places.items() if place}
+    public = {name: one for name, one in worked.items() if name not in drafts}
+    problems = _told(worked, drafts)
+    if not only:
+        results = (result for one in public.values() for result in one.results.values())
+        problems += check_site(library, (name for one in results for name in lacking_names(one)))
+    broken = frozenset(name for name, one in public.items() if not one.results)
+    return Checked(
+        len(worked), tuple(problems), map_of(library, public.values(), frozenset(drafts), broken)
+    )
+
+
+def _told(worked: dict[str, WorkedLesson], drafts: dict[str, Place]) -> list[Problem]:
+    """What is wrong with each lesson, and that some are drafts."""
+    problems = list(drafts_told(drafts))
+    for name, one in worked.items():
+        problems += of_draft(one.problems) if name in drafts else one.problems
+    return problems
