@@ -7,7 +7,7 @@ from decimal import Decimal
 from math import floor
 
 from generator.check.rule import rule
-from generator.compute.result import LessonResult, MoveCount
+from generator.compute.result import CountedMove, LessonResult
 from generator.model.grades import GradeBand
 from generator.problems import Problem
 
@@ -30,7 +30,7 @@ def counts_within_caps(result: LessonResult) -> Iterator[Problem]:
                 )
 
 
-def _enough(counts: tuple[MoveCount, ...], band: GradeBand) -> Decimal:
+def _enough(counts: tuple[CountedMove, ...], band: GradeBand) -> Decimal:
     """The smallest easy step that keeps every count of the stop within its cap."""
     needed = max(
         counted.row.gap.size / (counted.move.caps.for_band(band) + 1) for counted in counts

@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from generator.compute.figure import Figure
-from generator.compute.result import Worked
+from generator.compute.result import WorkedStop
 from generator.compute.stops.kinds import KINDS
 from generator.model.lesson import Lesson
 
 
-def ledger(lesson: Lesson, worked: Mapping[str, Worked]) -> tuple[Figure, ...]:
+def ledger(lesson: Lesson, worked: Mapping[str, WorkedStop]) -> tuple[Figure, ...]:
     """Every number of a lesson that is worked out, in the order of its stops."""
     return tuple(
         figure

@@ -26,7 +26,7 @@ _EVERY_THIRD = 3
 
 
 @dataclass(frozen=True, slots=True)
-class Problem:
+class PracticeProblem:
     """One subtraction of whole numbers."""
 
     larger: int
@@ -41,7 +41,7 @@ class Problem:
 
 
 @lru_cache(maxsize=64)
-def practice_problems(seed: str, largest: int, number: int) -> tuple[Problem, ...]:
+def practice_problems(seed: str, largest: int, number: int) -> tuple[PracticeProblem, ...]:
     """The first problems of a seed.
 
     Args:
@@ -52,17 +52,19 @@ def practice_problems(seed: str, largest: int, number: int) -> tuple[Problem, ..
     return tuple(islice(_problems(seed, largest), number))
 
 
-def _problems(seed: str, largest: int) -> Iterator[Problem]:
+def _problems(seed: str, largest: int) -> Iterator[PracticeProblem]:
     """Problems without end; none comes twice while there are others."""
     pairs = _pairs(seed, largest)
-    seen: set[Problem] = set()
+    seen: set[PracticeProblem] = set()
     for number in count(1):
         problem = _choose(list(islice(pairs, _TRIES)), seen, at_zero=number % _EVERY_THIRD == 0)
         seen.add(problem)
         yield problem
 
 
-def _choose(pairs: list[Problem], seen: set[Problem], *, at_zero: bool) -> Problem:
+def _choose(
+    pairs: list[PracticeProblem], seen: set[PracticeProblem], *, at_zero: bool
+) -> PracticeProblem:
     """The first of the most telling pairs."""
     best, told = pairs[0], -1
     for pair in [pair for pair in pairs if pair not in seen] or pairs:
@@ -74,7 +76,7 @@ def _choose(pairs: list[Problem], seen: set[Problem], *, at_zero: bool) -> Probl
     return best
 
 
-def _telling(pair: Problem, *, at_zero: bool) -> int:
+def _telling(pair: PracticeProblem, *, at_zero: bool) -> int:
     """How well wrong answers to a problem can be told apart; 3 at best."""
     answers = bug_answers(pair.larger, pair.smaller)
     wrong = {bug: made[0] for bug, made in answers.items() if made and made[0] != pair.gap}
@@ -84,14 +86,14 @@ def _telling(pair: Problem, *, at_zero: bool) -> int:
     return borrows + differ + fits
 
 
-def _pairs(seed: str, largest: int) -> Iterator[Problem]:
+def _pairs(seed: str, largest: int) -> Iterator[PracticeProblem]:
     """Pairs of numbers that are neither tiny nor nearly alike."""
     draws = _draws(_hash(seed))
     least = largest // 50
     while True:
         one, other = (1 + next(draws) % largest for _ in range(2))
         if min(one, other, abs(one - other)) >= least:
-            yield Problem(max(one, other), min(one, other))
+            yield PracticeProblem(max(one, other), min(one, other))
 
 
 def _hash(text: str) -> int:

@@ -23,7 +23,7 @@ from generator.model.stops.day import DayStop
 from generator.model.stops.move import MoveStop
 
 
-class Worked:
+class WorkedStop:
     """A stop worked out; each kind of stop with numbers of its own has a class of its own."""
 
     __slots__ = ()
@@ -59,7 +59,7 @@ class Counts:
 
 
 @dataclass(frozen=True, slots=True)
-class Comparison(Worked):
+class Comparison(WorkedStop):
     """A compare stop worked out."""
 
     stop: CompareStop
@@ -85,7 +85,7 @@ class Comparison(Worked):
 
 
 @dataclass(frozen=True, slots=True)
-class MoveCount:
+class CountedMove:
     """One move, with the row whose gap it counts."""
 
     move_id: str
@@ -101,14 +101,14 @@ class MoveCount:
 
 
 @dataclass(frozen=True, slots=True)
-class Movement(Worked):
+class Movement(WorkedStop):
     """A move stop worked out."""
 
     stop: MoveStop
     """As the lesson has it."""
     comparison: Comparison
     """Whose gaps are counted."""
-    counts: tuple[MoveCount, ...]
+    counts: tuple[CountedMove, ...]
     """One for each row, in the order of the rows."""
 
     @property
@@ -118,7 +118,7 @@ class Movement(Worked):
 
 
 @dataclass(frozen=True, slots=True)
-class Day(Worked):
+class Day(WorkedStop):
     """A day stop worked out."""
 
     stop: DayStop
@@ -135,7 +135,7 @@ class Day(Worked):
     """Both sums as shown, and which way they lean."""
 
 
-W = TypeVar("W", bound=Worked)
+W = TypeVar("W", bound=WorkedStop)
 
 
 @dataclass(frozen=True, slots=True, eq=False)  # one lesson worked out twice is two
@@ -144,7 +144,7 @@ class LessonResult:
 
     lesson: Lesson
     """As it was read, in one of its languages."""
-    worked: Mapping[str, Worked] = field(repr=False)
+    worked: Mapping[str, WorkedStop] = field(repr=False)
     """What each stop with numbers of its own came to, by its id."""
     figures: tuple[Figure, ...] = field(repr=False)
     """The ledger: every number of the lesson once, in the order of its stops."""

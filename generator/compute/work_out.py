@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from generator.compute.ledger import ledger
-from generator.compute.result import LessonResult, Worked
+from generator.compute.result import LessonResult, WorkedStop
 from generator.compute.stops.kind import Given
 from generator.compute.stops.kinds import KINDS
 from generator.model.lesson import Lesson
@@ -12,7 +12,7 @@ from generator.model.library import Library
 
 def work_out(lesson: Lesson, library: Library) -> LessonResult:
     """Compute a lesson whose names were all found when it was read."""
-    worked: dict[str, Worked] = {}
+    worked: dict[str, WorkedStop] = {}
     counted = dict(stop.counts for stop in lesson.file.stops if stop.counts)
     given = Given(lesson, library, counted, worked)
     for kind in KINDS.values():

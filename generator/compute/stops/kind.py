@@ -8,14 +8,14 @@ from decimal import Decimal
 from typing import Generic, TypeVar
 
 from generator.compute.figure import Figure
-from generator.compute.result import Worked
+from generator.compute.result import WorkedStop
 from generator.model.ids import StopIds
 from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.model.stops.base import BaseStop
 
 S = TypeVar("S", bound=BaseStop)
-W = TypeVar("W", bound=Worked)
+W = TypeVar("W", bound=WorkedStop)
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +28,7 @@ class Given:
     """Foods and moves."""
     counted: Mapping[str, Decimal]
     """How much of a gap stands for one count, by the id of the stop whose gaps are counted."""
-    worked: Mapping[str, Worked]
+    worked: Mapping[str, WorkedStop]
     """The stops that were worked out before, by id."""
 
 

@@ -7,12 +7,12 @@ from graphlib import TopologicalSorter
 from importlib import import_module
 from importlib.util import find_spec
 
-from generator.compute.result import Worked
+from generator.compute.result import WorkedStop
 from generator.compute.stops.kind import WorkedKind
 from generator.model.stops import STOP_KINDS
 from generator.model.stops.base import BaseStop
 
-AnyKind = WorkedKind[BaseStop, Worked]
+AnyKind = WorkedKind[BaseStop, WorkedStop]
 """A record whose types are its own affair: a stop and what it came to are always given to their own kind."""
 
 

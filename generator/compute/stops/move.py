@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from generator.compute.figure import Figure
 from generator.compute.move_minutes import MoveMinutes, move_minutes
-from generator.compute.result import Comparison, MoveCount, Movement, Row
+from generator.compute.result import Comparison, CountedMove, Movement, Row
 from generator.compute.steps import EnergyCost, MinutesOfGap, RestingEnergy
 from generator.compute.stops.kind import Given, WorkedKind
 from generator.model.figure import FigureKind, Tally
@@ -30,7 +30,7 @@ def _work(stop: MoveStop, _: StopIds, given: Given) -> Movement:
 
     moves = given.library.moves
     done = tuple(
-        MoveCount(name, moves[name], row, count, minutes(moves[name], row))
+        CountedMove(name, moves[name], row, count, minutes(moves[name], row))
         for name, row, count in zip(stop.moves, comparison.rows, counts, strict=True)
     )
     return Movement(stop, comparison, done)

@@ -6,15 +6,14 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from generator.compute.result import Comparison, MoveCount
+from generator.compute.result import Comparison, CountedMove
 from generator.model.figure import FigureKind
 from generator.model.pose import Hold, Pose, Support
 from generator.model.stops.compare import CompareStop, Solve
 from generator.model.stops.move import MoveStop
 from generator.present.pictures.figures import figure, picture_name
 from generator.present.pictures.figures.file import drawn_alone
-from generator.present.recording.slides.slide import Before, Content
-from generator.present.recording.slides.slide import MoveCount as MoveCountSlide
+from generator.present.recording.slides.slide import Before, Content, MoveCount
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Paper, StopKind, nothing
 from generator.present.stops.row import row_address
@@ -58,7 +57,7 @@ def _view(told: StopInLesson[MoveStop]) -> MoveView:
 
 
 def _card(
-    counted: MoveCount, compare: CompareStop, place: int, told: StopInLesson[MoveStop]
+    counted: CountedMove, compare: CompareStop, place: int, told: StopInLesson[MoveStop]
 ) -> MoveCardView:
     say = told.say
     move, count = counted.move, counted.count
@@ -100,12 +99,10 @@ def _slides(told: StopInLesson[MoveStop]) -> tuple[Content, ...]:
     )
 
 
-def _slide(
-    told: StopInLesson[MoveStop], comparison: Comparison, counted: MoveCount
-) -> MoveCountSlide:
+def _slide(told: StopInLesson[MoveStop], comparison: Comparison, counted: CountedMove) -> MoveCount:
     say, text, left = told.say, move_text(counted.move, told.say), counted.count.left_over
     kinds = (FigureKind.COUNT, FigureKind.LEFT_OVER) if left else (FigureKind.COUNT,)
-    return MoveCountSlide(
+    return MoveCount(
         heading=told.plain_heading,
         name=text.name,
         count=say.number(counted.count.whole),

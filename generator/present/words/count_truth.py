@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 from fractions import Fraction
 
-from generator.compute.result import LessonResult, MoveCount
+from generator.compute.result import CountedMove, LessonResult
 from generator.model.measure import Measure
 from generator.present.views.notes import CountTruthView
 from generator.present.words.move_text import move_text
@@ -22,7 +22,7 @@ def count_truths(result: LessonResult, say: Say) -> tuple[CountTruthView, ...]:
     )
 
 
-def _truth(counted: MoveCount, say: Say) -> CountTruthView:
+def _truth(counted: CountedMove, say: Say) -> CountTruthView:
     name = move_text(counted.move, say).name
     found = counted.minutes
     if found is None:

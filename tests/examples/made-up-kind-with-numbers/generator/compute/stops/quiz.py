@@ -8,7 +8,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from generator.compute.figure import Figure
-from generator.compute.result import Worked
+from generator.compute.result import WorkedStop
 from generator.compute.steps import AsWritten
 from generator.compute.stops.kind import Given, WorkedKind
 from generator.model.figure import FigureKind, Tally
@@ -18,7 +18,7 @@ from generator.model.stops.quiz import QuizStop
 
 
 @dataclass(frozen=True, slots=True)
-class Quiz(Worked):
+class Quiz(WorkedStop):
     """A quiz with its number."""
 
     choices: int
