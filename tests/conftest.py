@@ -58,7 +58,7 @@ def _sites_of_tests_share_what_is_read() -> Iterator[None]:
     """
     with pytest.MonkeyPatch.context() as patch:
         once_each = lru_cache(maxsize=12)(read_source)
-        for who in ("library", "words"):
+        for who in ("library", "overlay"):
             patch.setattr(f"generator.read.{who}.read_source", once_each)
         yield
 

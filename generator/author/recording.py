@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from generator.author.recorded_text import recorded_text
+from generator.carried import theme_of
 from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
@@ -32,7 +33,7 @@ def rehearse(root: Path, lesson: str) -> Rehearsed:
     """
     result, say = _worked(root, lesson)
     try:
-        made = rehearsal(result, say, root / "theme")
+        made = rehearsal(result, say, Path(theme_of(root)))
     except TooFullError as error:
         raise LessonError([*_too_full(error, result.lesson)]) from None
     return write_rehearsal(made, root / "lessons" / lesson)

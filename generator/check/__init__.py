@@ -15,6 +15,7 @@ from generator.check.names import names_complete
 from generator.check.plausible_values import plausible_values
 from generator.check.reading import easy_to_read
 from generator.check.recorded import numbers_as_filmed
+from generator.check.replaced import replaced_entries
 from generator.check.rule import Rule
 from generator.check.spoken_numbers import spoken_numbers, untranslated_numbers
 from generator.check.translations import translations_complete
@@ -54,6 +55,7 @@ def check_site(library: Library, lacking: Iterable[LackingName]) -> Iterator[Pro
         lacking: names that lessons lack, in every language they have.
     """
     yield from checked_less(library)
+    yield from replaced_entries(library)
     yield from interface_translated(library)
     yield from names_complete(lacking, library.places)
 

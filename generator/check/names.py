@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 
+from generator.carried import is_place
 from generator.compute.lacking_names import LackingName
 from generator.model.move import MoveText
 from generator.model.places import Path
@@ -22,7 +23,23 @@ def names_complete(
     """
     for name in dict.fromkeys(lacking):
         what, hint = _told(name)
-        yield Problem(places[name.at], what, hint, Weight.QUESTION)
+        place = places[name.at]
+        if is_place(place.path):
+            hint = f"{_own(name)}; until then pages show “{name.original}” marked"
+        yield Problem(place, what, hint, Weight.QUESTION)
+
+
+def _own(name: LackingName) -> str:
+    """The lines by which a site names what stands in the program's library."""
+    kind, entry, *inside = name.at
+    keys = ", ".join(f"{key}: …" for key in MoveText.model_fields)
+    if kind == "moves":
+        lines = f"texts: {{{name.language}: {{{keys}}}}}"
+    elif inside == ["names"]:
+        lines = f"names: {{{name.language}: …}}"
+    else:
+        lines = f"portions: [{{names: {{{FALLBACK}: {name.original}, {name.language}: …}}}}]"
+    return f"write `{entry}: {{{lines}}}` below `{kind}:` in your own site_data/{kind}.yaml"
 
 
 def _told(name: LackingName) -> tuple[str, str]:

@@ -10,6 +10,7 @@ from functools import partial
 from pathlib import Path
 from zlib import crc32
 
+from generator import carried
 from generator.engine.contents import Contents, combined
 from generator.engine.installed import installed
 from generator.engine.versions import versions
@@ -25,7 +26,7 @@ class Inputs:
     """What the files of a site hold; nothing in it depends on where they lie or when they were written."""
 
     program: str
-    """Our code, Python, the libraries and the lock file."""
+    """Our code, what it brings along and lies below the site's own, Python, the libraries and the lock file."""
     theme: str
     words: str
     """Who makes the site, and the interface texts."""
@@ -60,7 +61,7 @@ def inputs_of(root: Path, contents: Contents, *, preview: bool = False) -> Input
     lessons, by_hand = _parted(parts["lessons"])
     drafts = dict(_drafts(root, lessons, contents))
     return Inputs(
-        program=_program(files, contents, parts[""].get("requirements.lock", "")),
+        program=_program(here, files, contents, parts[""].get("requirements.lock", "")),
         theme=combined(parts["theme"]),
         words=combined(words),
         library=combined(parts["site_data"]),
@@ -88,9 +89,12 @@ def _draft(root: Path, path: str) -> str:
     return f"{place.line}:{place.column}" if place else ""
 
 
-def _program(files: list[str], contents: Contents, lock: str) -> str:
+def _program(here: str, files: list[str], contents: Contents, lock: str) -> str:
     code = {name: contents[path] for name, path in _below(str(_PROGRAM), files)}
-    ours = str(_PROGRAM.parent / "requirements.lock")
+    for folder in carried.beside(here):
+        top = os.path.basename(folder)  # noqa: PTH119  # as the marks have it
+        code |= {f"carried/{top}/{name}": contents[path] for name, path in _below(folder, files)}
+    ours = str(Path(carried.HOME, "requirements.lock"))
     around = {
         "the lock": lock,
         "our lock": contents[ours] if ours in contents.marks else "",

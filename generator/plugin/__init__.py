@@ -16,8 +16,10 @@ from mkdocs.livereload import LiveReloadServer
 from mkdocs.plugins import BasePlugin
 from mkdocs.structure.files import Files
 from mkdocs.structure.pages import Page
+from mkdocs.theme import Theme
 
 from generator.author.pages import linked_folders, page_text
+from generator.carried import theme_of
 from generator.plugin.band import with_band
 from generator.plugin.clean import clean
 from generator.plugin.files import is_own, with_front_pages, with_lessons
@@ -86,6 +88,11 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
             log.info("%s", question)
         site = self._ready.site.library.site
         config.site_name = site.programme
+        theme = theme_of(Path(config.config_file_path).parent)
+        if (
+            theme not in config.theme.dirs
+        ):  # a site of its own leaves the pages' looks to the program
+            config.theme = Theme(name=None, custom_dir=theme)
         config.site_url = config.site_url or site.address or None
         self._folders = config.site_dir, config.docs_dir
         config.site_dir = str(self._ready.folder)

@@ -8,6 +8,7 @@ from typing import Annotated
 
 from pydantic import Field
 
+from generator.carried import is_place
 from generator.model.base import Frozen
 from generator.model.food import Food, FoodEntry
 from generator.model.library import Library
@@ -18,6 +19,7 @@ from generator.model.site import SiteFile
 from generator.problems import LessonError, Place, Problem
 from generator.read.explain import Model, validate
 from generator.read.files import read_text
+from generator.read.overlay import read_over
 from generator.read.site_folder import folder_problems
 from generator.read.source import Data, read_source
 from generator.read.words import read_words
@@ -59,7 +61,7 @@ def read_library(root: Path) -> Library:
 
 
 def _foods(root: Path, problems: list[Problem], words_at: dict[DataPath, Place]) -> dict[str, Food]:
-    data, places = _data(root, FOODS, problems)
+    data, places = _over(root, FOODS, "foods", problems, words_at)
     words_at |= {path: place for path, place in places.keys.items() if path[-1:] == ("names",)}
     source = _part(FoodSource, data, places, "source", problems)
     release = f"{source.name}, {source.release}" if source else ""
@@ -67,7 +69,8 @@ def _foods(root: Path, problems: list[Problem], words_at: dict[DataPath, Place])
     seen: dict[int, str] = {}
     for name, entry in entries.items():
         if entry.fdc in seen:
-            place = places.at("foods", name, "fdc")
+            records = [places.at("foods", one, "fdc") for one in (name, seen[entry.fdc])]
+            place = next((at for at in records if not is_place(at.path)), records[0])
             problems.append(
                 Problem(
                     place,
@@ -82,7 +85,7 @@ def _foods(root: Path, problems: list[Problem], words_at: dict[DataPath, Place])
 def _moves(
     root: Path, problems: list[Problem], words_at: dict[DataPath, Place]
 ) -> Mapping[str, Move]:
-    data, places = _data(root, MOVES, problems)
+    data, places = _over(root, MOVES, "moves", problems, words_at)
     words_at |= {path: place for path, place in places.keys.items() if path[2:] == ("texts",)}
     entries = _entries(Move, data, places, "moves", problems)
     if not problems and data is not None:
@@ -97,6 +100,19 @@ def _data(root: Path, path: str, problems: list[Problem]) -> tuple[Data, Places]
         return None, Places(path, {}, {})
     source = read_source(path, text)
     problems += source.problems
+    return source.data, source.places
+
+
+def _over(
+    root: Path, path: str, key: str, problems: list[Problem], replaced: dict[DataPath, Place]
+) -> tuple[Data, Places]:
+    """A file of the library laid over the program's; where the own one replaces something is noted."""
+    source = read_over(root, path, key, problems)
+    if source is None:
+        return None, Places(path, {}, {})
+    replaced |= {
+        at: place for at, place in source.keys.items() if at[:1] == ("replaced",) and len(at) > 1
+    }
     return source.data, source.places
 
 

@@ -11,8 +11,8 @@ from generator.model.places import Path as DataPath
 from generator.model.words import Words
 from generator.problems import Place, Problem
 from generator.read.explain import did_you_mean
-from generator.read.files import read_text
-from generator.read.source import Source, read_source
+from generator.read.overlay import read_over
+from generator.read.source import Source
 
 _FIRST = "en"
 _LARGEST = 500_000
@@ -26,7 +26,7 @@ def read_words(
     problems: list[Problem],
     places: dict[DataPath, Place],
 ) -> dict[str, Words]:
-    """Texts of ``site_data/words/<language>.yaml``; what English has, every language must have.
+    """Texts of ``site_data/words/<language>.yaml``, laid over the program's; what English has, every language must have.
 
     The place of each is added to ``places`` as ``("words", language, key)``.
     """
@@ -41,24 +41,25 @@ def read_words(
         if source and first and language != _FIRST:
             problems += _differences(source, first)
     for language, source in sources.items():
-        keys = source.keys if source else {}
-        places |= {("words", language, *path): place for path, place in keys.items()}
+        for path, place in (source.keys if source else {}).items():
+            replaced = path[:1] == ("replaced",) and len(path) > 1
+            places["replaced" if replaced else "words", language, *path[replaced:]] = place
     return {name: Words(name, _texts(source)) for name, source in sources.items() if source}
 
 
 def _source(root: Path, language: str, problems: list[Problem]) -> Source | None:
     path = f"site_data/words/{language}.yaml"
-    text = read_text(root, path, _LARGEST)
-    if isinstance(text, Problem):
+    found: list[Problem] = []
+    source = read_over(root, path, "", found, _LARGEST)
+    if source is None:
         missing = not (root / path).exists()
-        hint = "every language of site_data/site.yaml needs its words" if missing else text.hint
-        problems.append(Problem(text.place, text.what, hint))
+        hint = "every language of site_data/site.yaml needs its words"
+        problems += [Problem(one.place, one.what, hint if missing else one.hint) for one in found]
         return None
-    source = read_source(path, text)
-    problems += source.problems
+    problems += found
     if isinstance(source.data, dict):
         return source
-    if not source.problems:
+    if not found:
         problems.append(Problem(Place(path), "this file holds no texts", _BACK))
     return None
 

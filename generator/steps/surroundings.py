@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from generator.carried import theme_of
 from generator.making import Surroundings
 from generator.model.library import Library
 from generator.present.assets.environment import Theme
@@ -28,7 +29,7 @@ def surroundings(root: Path, library: Library, *, preview: bool = False) -> Surr
     Raises:
         LessonError: a kind of stop lacks something; a mistake of whoever carries the program on.
     """
-    site, theme = library.site, root / "theme"
+    site, theme = library.site, Path(theme_of(root))
     refuse_half_made(theme, library)
     says = {language: Say(library.words[language]) for language in site.languages}
     recording = preview or site.publish_recording_pack

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 
+from generator.carried import theme_of
 from generator.check import check_lesson, check_site, check_words
 from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
@@ -63,7 +64,7 @@ def work(root: Path, only: str | None = None) -> Worked:
         LessonError: with every problem of every file, when at least one must be put right.
     """
     library = read_library(root)
-    refuse_half_made(root / "theme", library)
+    refuse_half_made(Path(theme_of(root)), library)
     worked = [work_lesson(root, path, library) for path in lesson_files(root, only)]
     results = [result for one in worked for result in one.results.values()]
     lacking = (name for result in results for name in lacking_names(result))

@@ -16,6 +16,11 @@ from pathlib import Path
 from generator.problems import LessonError, Place, Problem
 
 FOODS = "site_data/foods.yaml"
+_BEGUN = """# Foods of this site's own, and what it changes of the program's library.
+# An entry that is added is whole. One that changes a food of the program holds only what is other:
+#   apple-raw: {names: {en: Apple from the tree}}
+foods:
+"""
 _ENTRY = re.compile(r"( +)([\w-]+):\s*(?:#.*)?$")
 _GROUP = re.compile(r"\s+group:\s*[\"']?([^\"'#]+?)[\"']?\s*(?:#.*)?$")
 
@@ -24,7 +29,7 @@ def change_foods(root: Path, change: Callable[[str], str], check: Callable[[Path
     """Change the file's text, have the outcome checked, and only then put it in place.
 
     Args:
-        root: folder of the site.
+        root: folder of the site; the file is begun where it has none.
         change: the old text into the new one; every line ends in a single line feed.
         check: reads a site folder that holds the new file, and raises when it does not like it.
 
@@ -32,7 +37,7 @@ def change_foods(root: Path, change: Callable[[str], str], check: Callable[[Path
         LessonError: from ``change`` or ``check``; the file stays as it was.
     """
     file = root / FOODS
-    raw = file.read_bytes().decode("utf-8")
+    raw = file.read_bytes().decode("utf-8") if file.exists() else _BEGUN
     ends = "\r\n" if "\r\n" in raw else "\n"
     text = change(raw.replace("\r\n", "\n")).replace("\n", ends)
     with tempfile.TemporaryDirectory() as folder:
@@ -43,7 +48,8 @@ def change_foods(root: Path, change: Callable[[str], str], check: Callable[[Path
     fresh = file.with_name(f".{file.name}.new")
     try:
         fresh.write_bytes(text.encode())
-        shutil.copymode(file, fresh)
+        if file.exists():
+            shutil.copymode(file, fresh)
         fresh.replace(file)
     finally:
         fresh.unlink(missing_ok=True)
@@ -57,6 +63,8 @@ def with_entry(text: str, id_: str, group: str, lines: Sequence[str]) -> str:
     """
     before = text.splitlines()
     entries = list(_entries(before))
+    if not entries and "foods:" in (line.split("#")[0].rstrip() for line in before):
+        return "\n".join([*before, *(f"  {line}" for line in (f"# {group}", *lines)), ""])
     if not entries:
         hint = "write `foods:` on a line of its own, and each entry below it, two spaces in"
         raise LessonError([Problem(Place(FOODS), "no entry can be found in this file", hint)])

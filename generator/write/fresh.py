@@ -13,6 +13,7 @@ import time
 from array import array
 from collections.abc import Iterable, Iterator, Mapping
 
+from generator import carried
 from generator.engine.installed import installed
 
 Marks = dict[str, int]
@@ -156,7 +157,7 @@ def _places(root: str) -> list[str]:
         *(word for word in _config_words(root) if word.strip("./") and word != "site"),
     ]
     own = [os.path.join(here, name) for name in dict.fromkeys(named) if not os.path.isabs(name)]
-    return [*own, _PROGRAM, os.path.join(os.path.dirname(_PROGRAM), "requirements.lock")]
+    return [*own, *carried.beside(here), _PROGRAM, os.path.join(carried.HOME, "requirements.lock")]
 
 
 def around(root: str) -> bytes:

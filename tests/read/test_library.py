@@ -8,11 +8,12 @@ import pytest
 
 from generator.problems import LessonError, Problem
 from generator.read.library import read_library
-from tests.project import site
+from tests.project import library, site
 
 APPLE = "  apple-raw:\n"
-FOODS, MOVES, SITE, EN, ES = (
-    f"site_data/{name}.yaml" for name in ("foods", "moves", "site", "words/en", "words/es")
+FOODS, MOVES, SITE, EN, ES, FR = (
+    f"site_data/{name}.yaml"
+    for name in ("foods", "moves", "site", "words/en", "words/es", "words/fr")
 )
 
 MISTAKES = [
@@ -79,10 +80,16 @@ def test_a_file_of_something_else(tmp_path: Path, path: str, text: str) -> None:
     assert path in {problem.place.path for problem in wrong(tmp_path)}
 
 
-@pytest.mark.parametrize("path", [FOODS, MOVES, SITE, EN])
-def test_a_file_that_is_missing(tmp_path: Path, path: str) -> None:
+def test_who_makes_the_site_is_said_by_nobody_else(tmp_path: Path) -> None:
+    (site(tmp_path) / SITE).unlink()
+    assert {problem.place.path for problem in wrong(tmp_path)} == {SITE}
+
+
+@pytest.mark.parametrize("path", [FOODS, MOVES, EN, ES])
+def test_of_a_file_that_is_missing_the_programs_own_serves(tmp_path: Path, path: str) -> None:
     (site(tmp_path) / path).unlink()
-    assert path in {problem.place.path for problem in wrong(tmp_path)}
+    ours, whole = read_library(tmp_path), library()
+    assert (ours.foods, ours.moves, ours.words) == (whole.foods, whole.moves, whole.words)
 
 
 def test_mistakes_of_several_files_are_told_together(tmp_path: Path) -> None:
@@ -93,31 +100,35 @@ def test_mistakes_of_several_files_are_told_together(tmp_path: Path) -> None:
     assert {problem.place.path for problem in wrong(tmp_path)} >= {FOODS, MOVES, SITE}
 
 
-def two_languages(root: Path, spanish: str) -> tuple[Problem, ...]:
-    """A site of two languages whose English has two texts."""
+def two_languages(root: Path, old: str, new: str) -> tuple[Problem, ...]:
+    """A site in English and in a language of its own, whose words are the English ones with one change."""
     site(root)
-    (root / SITE).write_text("programme: Larkmead\nlanguages: [en, es]\n", encoding="utf-8")
-    (root / EN).write_text('gap: Gap\nmore: "{side} holds {gap}"\n', encoding="utf-8")
-    (root / ES).write_text(spanish, encoding="utf-8")
+    (root / SITE).write_text("programme: Larkmead\nlanguages: [en, fr]\n", encoding="utf-8")
+    english = (root / EN).read_text(encoding="utf-8")
+    assert old in english
+    (root / FR).write_text(english.replace(old, new, 1), encoding="utf-8")
     return wrong(root)
 
 
+LIST = 'list_and: "{most} and {last}"\n'
+
+
 @pytest.mark.parametrize(
-    ("spanish", "at", "what"),
+    ("french", "at", "what"),
     [
-        ("gap: Diferencia\n", "1:1", "the text `more` is missing"),
-        ('gap: D\nmore: "{side} tiene"\n', "2:1", "`more` fills other places"),
-        ('gap: D\nmore: "{lado} tiene {gap}"\n', "2:1", "`more` fills other places"),
-        ('gap: D\nmore: "{side} {gap}"\nmoar: x\n', "3:1", "`moar` is no text of the site"),
-        ('gap: D\nmore: "{side} {gap"\n', "2:1", "a brace in `more`"),
+        ("", "3:1", "the text `list_and` is missing"),
+        ('list_and: "{most}"\n', "4:1", "`list_and` fills other places"),
+        ('list_and: "{tout} et {last}"\n', "4:1", "`list_and` fills other places"),
+        (LIST + "list_end: x\n", "5:1", "`list_end` is no text of the site"),
+        ('list_and: "{most} {last"\n', "4:1", "a brace in `list_and`"),
     ],
 )
 def test_a_translation_is_held_against_english(
-    tmp_path: Path, spanish: str, at: str, what: str
+    tmp_path: Path, french: str, at: str, what: str
 ) -> None:
-    found = two_languages(tmp_path, spanish)
+    found = two_languages(tmp_path, LIST, french)
     told = [problem for problem in found if what in problem.what]
-    assert [str(problem.place) for problem in told] == [f"{ES}:{at}"], list(map(str, found))
+    assert [str(problem.place) for problem in told] == [f"{FR}:{at}"], list(map(str, found))
 
 
 def test_the_library_of_the_site_is_whole() -> None:

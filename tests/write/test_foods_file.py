@@ -68,10 +68,16 @@ def test_keys_after_the_foods_are_no_foods() -> None:
     assert with_entry(text, "c", "x", ("c:",)) == text.replace("other:", "  c:\nother:")
 
 
-@pytest.mark.parametrize("text", ["foods: {a: {group: x}}\n", "", "source: 1\n", "foods:\n"])
+@pytest.mark.parametrize("text", ["foods: {a: {group: x}}\n", "", "source: 1\n"])
 def test_a_file_laid_out_otherwise_is_refused(text: str) -> None:
     with pytest.raises(LessonError, match="no entry can be found"):
         with_entry(text, "kiwi", "fruit", NEW)
+
+
+def test_the_first_food_of_a_file_that_was_begun() -> None:
+    assert with_entry("foods: # mine\n", "kiwi", "fruit", ("kiwi:", "  group: fruit")) == (
+        "foods: # mine\n  # fruit\n  kiwi:\n    group: fruit\n"
+    )
 
 
 def test_values_change_where_they_stand_and_keep_their_notes() -> None:

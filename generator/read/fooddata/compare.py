@@ -17,6 +17,7 @@ from generator.read.files import read_text
 from generator.read.fooddata.index import record, titles
 from generator.read.fooddata.table import plain
 from generator.read.library import FOODS
+from generator.read.overlay import lies_over
 from generator.read.source import Data, Source, read_source
 
 NO_VALUE = "no value"
@@ -71,7 +72,12 @@ class Comparison:
 
 
 def compare(root: Path, library: Library, index: sqlite3.Connection) -> Comparison:
-    """Hold every entry of ``site_data/foods.yaml`` against its record; nothing is written."""
+    """Hold every entry of ``site_data/foods.yaml`` against its record; nothing is written.
+
+    What the program's library has below it is not the site's to change.
+    """
+    if lies_over(root, FOODS) and not (root / FOODS).exists():
+        return Comparison((), (), (), (), ())
     text = read_text(root, FOODS)
     if not isinstance(text, str):
         raise LessonError([text])
@@ -80,6 +86,8 @@ def compare(root: Path, library: Library, index: sqlite3.Connection) -> Comparis
     missing: list[Missing] = []
     gone, unread, unweighed = [], [], []
     for food in library.foods.values():
+        if not isinstance(_at(source.data, ("foods", food.id, "per_100g")), dict):
+            continue
         found = record(index, food.entry.fdc)
         if found is not None:
             changes += _changes(source, food, found)
