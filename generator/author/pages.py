@@ -47,7 +47,7 @@ def at_home(root: Path, published: Collection[str], known: SiteMap) -> Iterator[
         else f"add `{name}` to `languages:` in site_data/site.yaml if they should be"
         for name in languages_off(names, known)
     }
-    return files_at_home(root, published, ways, known.drafts | known.broken)
+    return files_at_home(root, published, ways, known.unmade.folders)
 
 
 def page_text(root: Path, path: str) -> str | Problem:

@@ -7,6 +7,8 @@ from collections.abc import Iterable, Iterator
 from generator.check.caps import counts_within_caps
 from generator.check.captions import CAPTION_RULES
 from generator.check.claims import words_against_numbers
+from generator.check.curly_quotes import no_curly_quotes
+from generator.check.cut_off import nothing_cut_off
 from generator.check.interface_words import interface_translated
 from generator.check.kind_words import kind_words
 from generator.check.languages import checked_less
@@ -30,6 +32,8 @@ RULES: tuple[Rule, ...] = (
     words_against_numbers,
     kind_words,
     safe_links,
+    nothing_cut_off,
+    no_curly_quotes,
     easy_to_read,
     translations_complete,
     numbers_as_filmed,

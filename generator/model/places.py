@@ -23,6 +23,8 @@ class Places:
     """The place of each key, by the same path as its value."""
     lines: tuple[str, ...] = field(default=(), repr=False)
     """The file's text, for showing the line with a problem."""
+    cut: Mapping[Path, Place] = field(default_factory=dict, repr=False)
+    """Where a value without quotes ends at a ``#``, by the value's path."""
 
     def at(self, *path: str | int) -> Place:
         """The place of a value; of the nearest part around it where it is not written in the file."""

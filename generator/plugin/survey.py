@@ -69,8 +69,8 @@ def survey(config: MkDocsConfig, known: SiteMap, *, preview: bool) -> Survey:
         lessons=known.lessons,
         files=frozenset(file.dest_uri for file in shown),
         sources=frozenset(file.src_uri for file in shown),
-        drafts=known.drafts,
-        broken=known.broken,
+        drafts=frozenset(known.unmade.drafts),
+        broken=known.unmade.broken,
         kept=frozenset(file.src_uri for file in there if file.src_uri not in files.src_uris),
     )
     problems += [problem for page in read.values() for problem in page.left_out]

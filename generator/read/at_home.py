@@ -7,11 +7,9 @@ from collections.abc import Collection, Iterator, Mapping
 from pathlib import Path
 
 from generator.problems import Place, Problem, Weight
+from generator.read.unseen import LESSON
 
-LESSON = "lesson.yaml"
 _GUIDE = "guide"
-_MEANT = {"lesson.yml", "lesson.yaml.txt", "lesson.yml.txt", "lesson.txt"}
-"""How ``lesson.yaml`` is called by a machine or a hand that means well."""
 _MOST = 3
 """Names in a sentence; of more, their number."""
 _WAY_OUT = "name it in lesson.yaml or link to it from a page if it should go out"
@@ -100,22 +98,6 @@ def _files(folder: Path, path: str, published: Collection[str]) -> Iterator[Prob
 
 def _folder(folder: Path) -> Problem:
     """A folder that is no lesson and holds nothing that goes out."""
-    meant = [
-        file.name
-        for file in _visible(folder)
-        if file.name in _MEANT or (file.name != LESSON and file.name.lower() == LESSON)
-    ]
-    if meant:
-        what = f"this folder is no lesson, for its file is called `{meant[0]}`"
-        return _question(f"{folder.name}/{meant[0]}", what, f"call it `{LESSON}`")
-    nested = next(iter(sorted(folder.glob(f"*/{LESSON}"))), None)
-    if nested:
-        what = f"the lesson in `{folder.name}/{nested.parent.name}` is not seen"
-        return _question(
-            f"{folder.name}/{nested.parent.name}/{LESSON}",
-            what,
-            "put its folder into lessons/ itself",
-        )
     what = f"the folder `{folder.name}` holds no {LESSON} and is not published"
     return _question(folder.name, what, f"put a {LESSON} into it if it is a lesson")
 

@@ -9,7 +9,7 @@ import yaml
 
 from generator.problems import Place, Problem
 
-_BREAK = re.compile("\r\n|[\r\n\x85\u2028\u2029]")
+LINE_BREAK = re.compile("\r\n|[\r\n\x85\u2028\u2029]")
 """What YAML counts as the end of a line."""
 
 _KEPT = {
@@ -92,7 +92,7 @@ def unreadable(path: str, text: str) -> Problem:
     """A character that YAML refuses, such as one left behind by copying."""
     found = yaml.reader.Reader.NON_PRINTABLE.search(text)
     before = text[: found.start() if found else 0]
-    lines = _BREAK.split(before)
+    lines = LINE_BREAK.split(before)
     return Problem(
         Place(path, len(lines), len(lines[-1]) + 1),
         "a character that cannot be shown stands here",
@@ -103,7 +103,7 @@ def unreadable(path: str, text: str) -> Problem:
 @lru_cache(maxsize=1)
 def _lines(text: str) -> tuple[str, ...]:
     """The lines of the file that is being told about."""
-    return tuple(_BREAK.split(text))
+    return tuple(LINE_BREAK.split(text))
 
 
 _Told = tuple[str, str]

@@ -8,6 +8,7 @@ from generator.model.captions import CaptionFile
 from generator.problems import Problem
 from generator.read.files import read_text
 from generator.read.media import lies_beside
+from generator.read.merge_marks import merge_problem
 from generator.read.source import Data
 from generator.read.vtt import read_vtt
 
@@ -33,6 +34,8 @@ def read_captions(
             continue
         path = (folder / name).relative_to(root).as_posix()
         text = read_text(root, path, _LARGEST)
+        if isinstance(text, str) and (merged := merge_problem(path, text)):
+            text = merged
         captions = text if isinstance(text, Problem) else read_vtt(path, language, text)
         if isinstance(captions, CaptionFile):
             read[language] = captions

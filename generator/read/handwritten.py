@@ -8,6 +8,7 @@ from pathlib import Path
 
 from generator.problems import Place, Problem
 from generator.read.files import read_text
+from generator.read.merge_marks import merge_problem
 
 FRONT = ("index", "README")
 """Either becomes the front page."""
@@ -41,7 +42,7 @@ def read_page(root: Path, path: str) -> str | Problem:
     text = read_text(root, path, _LARGEST)
     if isinstance(text, Problem):
         return text
-    return next(_endless(text, path), text)
+    return merge_problem(path, text) or next(_endless(text, path), text)
 
 
 def _endless(text: str, path: str) -> Iterator[Problem]:

@@ -54,8 +54,8 @@ def places_inside(places: Places, stops: dict[int, RawStop]) -> Places:
 
     So are the foods of a row that is written as a list: under ``foods``, as if it had an id.
     """
-    values, keys = dict(places.values), dict(places.keys)
-    for old, new in ((places.values, values), (places.keys, keys)):
+    values, keys, cut = dict(places.values), dict(places.keys), dict(places.cut)
+    for old, new in ((places.values, values), (places.keys, keys), (places.cut, cut)):
         for path, place in old.items():
             if len(path) > 2 and path[0] == "stops" and isinstance(path[1], int):
                 stop = stops.get(path[1])
@@ -65,7 +65,7 @@ def places_inside(places: Places, stops: dict[int, RawStop]) -> Places:
                     new[inside] = place
                 if inside[3:4] == ("rows",) and len(inside) > 5 and isinstance(inside[5], int):
                     new[(*inside[:5], "foods", *inside[5:])] = place
-    return Places(places.file, values, keys, places.lines)
+    return Places(places.file, values, keys, places.lines, cut)
 
 
 def _raw(data: Data, places: Places, base: Path) -> RawStop | Problem:

@@ -9,6 +9,7 @@ import yaml
 from generator.problems import Place, Problem
 from generator.read.broken import broken, unreadable
 from generator.read.files import read_text
+from generator.read.merge_marks import merge_problem
 
 SETTINGS = "mkdocs.yml"
 
@@ -29,6 +30,8 @@ def settings_problems(root: Path) -> list[Problem]:
     text = read_text(root, SETTINGS)
     if isinstance(text, Problem):
         return [text]
+    if merged := merge_problem(SETTINGS, text):
+        return [merged]
     try:
         for _ in yaml.parse(text):
             pass

@@ -14,7 +14,9 @@ import yaml
 
 from generator.model.places import Path, Places
 from generator.problems import Place, Problem
-from generator.read.broken import broken, unreadable
+from generator.read.broken import LINE_BREAK, broken, unreadable
+from generator.read.hard_spaces import hard_spaces
+from generator.read.merge_marks import merge_problem
 
 Data = None | bool | int | str | list["Data"] | dict[str, "Data"]
 """What a file holds, ready for a model; numbers with a point stay text, for exact decimals."""
@@ -51,30 +53,37 @@ class Source:
     """Where each value stands."""
     keys: dict[Path, Place] = field(default_factory=dict, repr=False)
     """Where each key stands."""
+    cut: dict[Path, Place] = field(default_factory=dict, repr=False)
+    """Where a value without quotes ends at a ``#`` on its own line."""
     problems: list[Problem] = field(default_factory=list)
     """What is wrong with it."""
 
     @property
     def places(self) -> Places:
         """The places, for the model to carry."""
-        return Places(self.path, self.values, self.keys, tuple(self.text.splitlines()))
+        lines = tuple(self.text.splitlines())
+        return Places(self.path, self.values, self.keys, lines, self.cut)
 
 
 def read_source(path: str, text: str) -> Source:
     """Take a file's text apart; what is wrong with it is in ``problems``."""
     source = Source(path, text)
+    if merged := merge_problem(path, text):
+        source.problems.append(merged)
+        return source
     try:
         if shared := _shared(path, text):
             source.problems.append(shared)
             return source
         node = yaml.compose(text, Loader=_Loader)
     except yaml.MarkedYAMLError as error:
-        source.problems.append(broken(path, text, error))
+        source.problems += hard_spaces(path, text, error) or [broken(path, text, error)]
         return source
     except yaml.reader.ReaderError:
         source.problems.append(unreadable(path, text))
         return source
     if node is not None:
+        source.problems += hard_spaces(path, text, node)
         source.data = _Taker(source).take(node, ())
     if source.data is None and not source.problems:
         source.problems.append(Problem(Place(path), "the file is empty", _EMPTY))
@@ -101,6 +110,7 @@ class _Taker:
 
     def __init__(self, source: Source) -> None:
         self.source = source
+        self.lines = LINE_BREAK.split(source.text) if "#" in source.text else []
 
     def take(self, node: yaml.Node, path: Path) -> Data:
         if len(self.source.values) >= _MOST or len(path) > _DEEPEST:
@@ -121,7 +131,19 @@ class _Taker:
             return self.mapping(node, path)
         if isinstance(node, yaml.SequenceNode):
             return [self.take(child, (*path, index)) for index, child in enumerate(node.value)]
-        return self.scalar(node) if isinstance(node, yaml.ScalarNode) else None
+        if not isinstance(node, yaml.ScalarNode):
+            return None
+        if not node.style and self.lines:
+            self.note_cut(node, path)
+        return self.scalar(node)
+
+    def note_cut(self, node: yaml.ScalarNode, path: Path) -> None:
+        """Remember where a `#` behind a value begins a comment."""
+        end = node.end_mark
+        line = self.lines[end.line] if end.line < len(self.lines) else ""
+        sign = re.compile(r"[ \t]*#").match(line, end.column)
+        if sign and node.value:
+            self.source.cut[path] = Place(self.source.path, end.line + 1, sign.end())
 
     def mapping(self, node: yaml.MappingNode, path: Path) -> dict[str, Data]:
         result: dict[str, Data] = {}

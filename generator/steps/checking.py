@@ -11,8 +11,9 @@ from generator.compute.lacking_names import lacking_names
 from generator.problems import Place, Problem
 from generator.read.draft import draft_place
 from generator.read.library import read_library
+from generator.read.unseen import unseen_lessons
 from generator.steps.drafts import drafts_told, of_draft
-from generator.steps.site import SiteMap, map_of
+from generator.steps.site import SiteMap, Unmade, map_of
 from generator.steps.surroundings import refuse_half_made
 from generator.steps.work import WorkedLesson, lesson_files, work_lesson
 
@@ -47,13 +48,14 @@ def check_lessons(root: Path, only: Collection[str] = ()) -> Checked:
     drafts = {name: place for name, place in places.items() if place}
     public = {name: one for name, one in worked.items() if name not in drafts}
     problems = _told(worked, drafts)
+    unseen = tuple(unseen_lessons(root, library.site.languages))
     if not only:
         results = (result for one in public.values() for result in one.results.values())
         problems += check_site(library, (name for one in results for name in lacking_names(one)))
+        problems += unseen
     broken = frozenset(name for name, one in public.items() if not one.results)
-    return Checked(
-        len(worked), tuple(problems), map_of(library, public.values(), frozenset(drafts), broken)
-    )
+    known = map_of(library, public.values(), Unmade(drafts, broken, unseen))
+    return Checked(len(worked), tuple(problems), known)
 
 
 def _told(worked: dict[str, WorkedLesson], drafts: dict[str, Place]) -> list[Problem]:

@@ -11,7 +11,8 @@ from generator.engine.contents import Contents, combined
 from generator.engine.inputs import Inputs, inputs_of
 from generator.engine.store import Store
 from generator.engine.uses import Uses
-from generator.problems import Problem
+from generator.problems import LessonError, Problem, Weight
+from generator.read.unseen import unseen_lessons
 from generator.steps.by_hand import ByHand, keep_by_hand, kept_by_hand
 from generator.steps.drafts import of_draft
 from generator.steps.lessons import (
@@ -22,7 +23,7 @@ from generator.steps.lessons import (
     recipe_of,
     store_of,
 )
-from generator.steps.site import Site, site_of
+from generator.steps.site import Site, Unmade, site_of
 from generator.write.fill import OldSite
 from generator.write.fresh import Marks, around, mark_fresh, recorded, sources
 from generator.write.swap import remove
@@ -58,20 +59,29 @@ class Run:
                 preview only when the site's data must be.
         """
         recipe = self._recipe()
-        lessons = self._lessons(recipe)
+        library = recipe.known().library
+        unseen = tuple(unseen_lessons(self.root, library.site.languages))
+        lessons = self._lessons(recipe, unseen)
         self.keys = {lesson.id: lesson.key for lesson in lessons}
-        library, drafts = recipe.known().library, self.inputs.drafts
         broken = self.inputs.lessons.keys() - self.keys
-        return site_of(library, recipe.surroundings(), lessons, drafts, broken)
+        unmade = Unmade(self.inputs.drafts, frozenset(broken), unseen)
+        return site_of(library, recipe.surroundings(), lessons, unmade)
 
-    def _lessons(self, recipe: Recipe) -> list[KeptLesson]:
+    def _lessons(self, recipe: Recipe, unseen: tuple[Problem, ...]) -> list[KeptLesson]:
         """Every lesson; in a preview one with a mistake is as it was before, and stops no other."""
         owns = self.inputs.lessons
+        lost = tuple(problem for problem in unseen if problem.weight is Weight.MUST)
         if not self.preview:
-            return bring_lessons(recipe, owns, self.uses, keep_out=self.keep_out)
+            try:
+                lessons = bring_lessons(recipe, owns, self.uses, keep_out=self.keep_out)
+            except LessonError as error:
+                raise LessonError((*lost, *error.problems)) from None
+            if lost:
+                raise LessonError(lost)
+            return lessons
         found = find_lessons(recipe, owns, self.uses, keep_out=self.keep_out, to_the_end=True)
         self.last.update((lesson.id, lesson) for lesson in found.lessons)
-        self.faults = tuple(
+        self.faults = lost + tuple(
             problem
             for name, problems in found.faults.items()
             for problem in (of_draft(problems) if name in self.inputs.drafts else problems)

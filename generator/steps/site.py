@@ -31,6 +31,24 @@ FRONT = "index.html"
 
 
 @dataclass(frozen=True, slots=True)
+class Unmade:
+    """Lessons without pages, and why; a preview makes drafts all the same."""
+
+    drafts: Mapping[str, Place]
+    """By folder of a lesson that is a draft: where it says so."""
+    broken: frozenset[str] = frozenset()
+    """Folders of lessons in which something must be put right first."""
+    unseen: tuple[Problem, ...] = ()
+    """What looks like a lesson and is none."""
+
+    @property
+    def folders(self) -> frozenset[str]:
+        """Every folder of which is told why it has no pages."""
+        told = {one.place.path.split("/")[1] for one in self.unseen if "/" in one.place.path}
+        return self.broken | self.drafts.keys() | told
+
+
+@dataclass(frozen=True, slots=True)
 class SiteMap:
     """Where pages stand, for whoever wants to lead to one."""
 
@@ -40,10 +58,8 @@ class SiteMap:
     """Every page of a lesson by its path on the site; of the lesson itself the ids of its stops."""
     media: frozenset[str] = field(repr=False)
     """Files that lessons name, below ``lessons/``."""
-    drafts: frozenset[str] = frozenset()
-    """Folders of lessons that are drafts."""
-    broken: frozenset[str] = frozenset()
-    """Folders of lessons that have no pages until something in them is put right."""
+    unmade: Unmade
+    """Lessons that have no pages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,15 +74,14 @@ class Site:
     """By language; they make the front page and the hand-written pages wear the same theme."""
     map: SiteMap
     """Where the pages of the lessons stand."""
-    drafts: Mapping[str, Place]
-    """By folder of a lesson that is a draft: where it says so."""
 
     @property
     def questions(self) -> tuple[Problem, ...]:
         """Problems the site is published with, in the order of their places."""
         lacking = (name for lesson in self.lessons for name in lesson.facts.lacking)
         found = [problem for lesson in self.lessons for problem in lesson.facts.questions]
-        found += drafts_told(self.drafts)
+        found += self.map.unmade.unseen
+        found += () if self.around.preview else drafts_told(self.map.unmade.drafts)
         found += check_site(self.library, lacking)
         return tuple(sorted(found, key=lambda problem: problem.place))
 
@@ -120,8 +135,7 @@ def site_of(
     library: Library,
     around: Surroundings,
     lessons: Iterable[KeptLesson],
-    drafts: Mapping[str, Place],
-    broken: Iterable[str] = (),
+    unmade: Unmade,
 ) -> Site:
     """The site of these lessons; drafts are among them in a preview only, which may lack broken ones."""
     kept, site = tuple(lessons), library.site
@@ -148,8 +162,7 @@ def site_of(
         for name, stops in held.items()
     }
     media = frozenset(f"{lesson.id}/{name}" for lesson in kept for name in lesson.facts.media)
-    known = SiteMap(folders, pages, media, frozenset(drafts), frozenset(broken))
-    return Site(library, around, kept, made, known, {} if around.preview else drafts)
+    return Site(library, around, kept, made, SiteMap(folders, pages, media, unmade))
 
 
 def _pages_in(language: str, lessons: Iterable[KeptLesson], around: Surroundings) -> Iterator[str]:
@@ -159,19 +172,13 @@ def _pages_in(language: str, lessons: Iterable[KeptLesson], around: Surroundings
     yield from (lesson.id for lesson in lessons if language in lesson.facts.addresses)
 
 
-def map_of(
-    library: Library,
-    worked: Iterable[WorkedLesson],
-    drafts: frozenset[str],
-    broken: frozenset[str],
-) -> SiteMap:
+def map_of(library: Library, worked: Iterable[WorkedLesson], unmade: Unmade) -> SiteMap:
     """Where the pages of lessons would stand that were read and not made.
 
     Args:
         library: of the site.
         worked: the lessons that are published.
-        drafts: folders of those that are drafts.
-        broken: folders of those in which something must be put right.
+        unmade: the others.
     """
     folders = {one: folder_of(one, library.site) for one in library.site.languages}
     results = [result for one in worked for result in one.results.values()]
@@ -183,4 +190,4 @@ def map_of(
     media = frozenset(
         f"{result.lesson.id}/{name}" for result in results for name in media_of(result)
     )
-    return SiteMap(folders, pages, media, drafts, broken)
+    return SiteMap(folders, pages, media, unmade)

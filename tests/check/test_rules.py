@@ -77,6 +77,11 @@ CASES: Mapping[str, tuple[Made, str]] = {
         other("We will see.", '"Look [here](javascript:alert)."'),
         "the link `javascript:alert` is not made",
     ),
+    "nothing_cut_off": (
+        other("We will see.", "We will see what #1 holds."),
+        "the text ends before `#1 holds.`",
+    ),
+    "no_curly_quotes": (other("We will see.", "“We will see.”"), "are shown on the page"),
     "easy_to_read": (other("We will see.", HARD), "read like grade"),
     "translations_complete": (translated, "`title` is missing in lesson.es.yaml"),
     "numbers_as_filmed": (filmed, "is not in the lesson any more"),

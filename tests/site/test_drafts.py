@@ -159,7 +159,7 @@ def test_a_preview_begins_without_a_lesson_that_has_a_mistake(project: Path) -> 
     small.write_text(small.read_text("utf-8").replace("apple-raw", "apple-rwa"), "utf-8")
     site, faults = previewed(project, {})
     assert ([one.id for one in site.lessons], faults) == (["pot-luck"], (Weight.MUST,))
-    assert site.map.broken == {"small"}
+    assert site.map.unmade.broken == {"small"}
 
 
 def test_a_preview_still_needs_the_data_of_the_site(project: Path) -> None:

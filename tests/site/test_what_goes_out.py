@@ -161,4 +161,7 @@ def test_a_lesson_that_is_not_seen_is_told(tmp_path: Path, name: str, told: str)
     file = project / "lessons" / name
     file.parent.mkdir(parents=True)
     file.write_text("title: A\n", "utf-8")
-    assert told in plumline(project, "check").stderr
+    for word in ("check", "build"):
+        done = plumline(project, word)
+        assert done.exit_code == 1
+        assert told in done.stderr
