@@ -32,7 +32,11 @@ Dark = set[tuple[int, int]]
 
 def read_code(svg: str) -> str:
     """The text of the code."""
-    size, dark = _modules(svg)
+    return read_squares(*_modules(svg))
+
+
+def read_squares(size: int, dark: Dark) -> str:
+    """The text of a code of so many squares a side, its dark ones given by row and column."""
     level, mask = _format(dark)
     bits = [
         ((row, column) in dark) != (_MASKS[mask](row, column) == 0)

@@ -7,9 +7,9 @@ from pathlib import Path
 
 from generator.model.address import is_allowed, is_elsewhere
 from generator.model.ids import PAGE_IDS
-from generator.present.pages.problem_band import with_band
+from generator.present.pages import problem_band
 from generator.present.words.say import is_language
-from generator.problems import Problem
+from generator.problems import Problem, shortened
 from generator.read.at_home import at_home as files_at_home
 from generator.read.at_home import linked_folders
 from generator.read.files import is_linked
@@ -25,6 +25,7 @@ __all__ = [
     "is_linked",
     "languages_off",
     "linked_folders",
+    "page_of_problems",
     "page_text",
     "settings_problems",
     "with_problems",
@@ -57,4 +58,13 @@ def page_text(root: Path, path: str) -> str | Problem:
 
 def with_problems(page: str, problems: Iterable[Problem]) -> str:
     """A page of the preview that says what is wrong since it was made."""
-    return with_band(page, ((str(one.place), one.what, one.hint) for one in problems))
+    return problem_band.with_band(page, _told(problems))
+
+
+def page_of_problems(problems: Iterable[Problem]) -> str:
+    """A page of the preview that says what keeps the site from being made."""
+    return problem_band.problem_page(_told(problems))
+
+
+def _told(problems: Iterable[Problem]) -> Iterator[tuple[str, str, str]]:
+    return ((str(one.place), one.what, one.hint) for one in shortened(problems))

@@ -25,7 +25,10 @@ COMMANDS = {
         "site:join",
         "Put the shares in FOLDERS, each made with build --part, together into site/.",
     ),
-    "preview": ("site:preview", "Show the site in a browser and renew it whenever a file changes."),
+    "preview": (
+        "preview:preview",
+        "Show the site in a browser and renew it whenever a file changes.",
+    ),
     "new": ("lessons:new", "Begin a lesson called TITLE from a filled-in example."),
     "trace": ("lessons:trace_command", "Say where every number of LESSON comes from."),
     "foods": ("foods:foods", "Find foods, and take their figures from the official records."),

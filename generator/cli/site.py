@@ -1,4 +1,4 @@
-"""The commands ``build``, ``join`` and ``preview``: the whole site, written or shown."""
+"""The commands ``build`` and ``join``: the whole site, written."""
 
 from __future__ import annotations
 
@@ -89,21 +89,3 @@ def _write_by_hand(root: Path, site: Site) -> ByHand:
     from generator.plugin import write_by_hand  # noqa: PLC0415  # as the name says
 
     return write_by_hand(root, site)
-
-
-@click.command()
-@root_option
-@click.option(
-    "--address",
-    default="127.0.0.1:8000",
-    show_default=True,
-    help="Where the browser finds it, as host:port.",
-)
-def preview(root: Path, address: str) -> None:
-    """Show the site in a browser and renew it whenever a file changes."""
-    from generator.plugin import preview_site  # noqa: PLC0415  # as above
-    from generator.steps.run import begin  # noqa: PLC0415  # as above
-
-    begin(root, root, preview=True).site()  # a mistake is told in full before the server starts
-    click.echo(f"Open http://{address}/ in a browser. Stop with Ctrl+C.")
-    preview_site(root, address)

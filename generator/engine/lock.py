@@ -27,7 +27,7 @@ def alone(root: Path) -> Iterator[int]:
     file.parent.mkdir(parents=True, exist_ok=True)
     held = os.open(file, os.O_RDWR | os.O_CREAT, 0o644)
     try:
-        if not _locked(held):
+        if not is_ours(held):
             what, hint = "another build is under way", "wait until it is done, then say it again"
             raise LessonError([Problem(Place("site"), what, hint)])
         yield held
@@ -38,7 +38,7 @@ def alone(root: Path) -> Iterator[int]:
 if sys.platform == "win32":
     import msvcrt
 
-    def _locked(file: int) -> bool:
+    def is_ours(file: int) -> bool:
         """Whether the first byte of the file, written or not, is ours now."""
         try:
             msvcrt.locking(file, msvcrt.LK_NBLCK, 1)
@@ -49,7 +49,7 @@ if sys.platform == "win32":
 else:
     import fcntl
 
-    def _locked(file: int) -> bool:
+    def is_ours(file: int) -> bool:
         """Whether the file is ours now."""
         try:
             fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)

@@ -4,11 +4,9 @@ from __future__ import annotations
 
 import logging
 from pathlib import Path
-from tempfile import TemporaryDirectory
 from typing import Literal
 
 from mkdocs.commands.build import build as mkdocs_build
-from mkdocs.commands.serve import serve as mkdocs_serve
 from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, PluginError
@@ -23,12 +21,14 @@ from generator.carried import theme_of
 from generator.plugin.band import with_band
 from generator.plugin.clean import clean
 from generator.plugin.files import is_own, with_front_pages, with_lessons
+from generator.plugin.ranges import with_ranges
 from generator.plugin.said import listening, told
 from generator.plugin.settings import load_settings
 from generator.plugin.survey import Survey, survey
 from generator.plugin.tasks import OwnTask, Showing, Task, WholeSiteTask
 from generator.problems import LessonError, Problem, Weight
 from generator.steps.by_hand import ByHand, Output
+from generator.steps.scratch import scratch
 from generator.steps.site import Site, SiteMap
 
 log = logging.getLogger("mkdocs.plugins.plumline")
@@ -44,6 +44,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
     def __init__(self) -> None:
         self.own: OwnTask | None = None
         """Set where MkDocs runs for our own command, which shows each problem with its line."""
+        self.ours = False
+        """Whether a preview is our own command's, for which the same holds."""
         self._preview: Showing | None = None
         """What a preview shows; nothing where this is none."""
         self._task: Task | None = None
@@ -51,7 +53,7 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         self._due: Task | None = None
         """What waits for the end of this run."""
         self._survey = Survey((), frozenset())
-        self._problems: tuple[Problem, ...] = ()
+        self.problems: tuple[Problem, ...] = ()
         """What is wrong since the last build that went well; only a preview goes on with it."""
         self._pages: list[Output] = []
         """The bodies of the hand-written pages, as they come."""
@@ -63,28 +65,31 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether this is a preview; also makes MkDocs keep one plugin for all its builds."""
         self._preview = Showing() if command == "serve" else None
-        self.own = None  # one plugin serves every run of a process, and this one MkDocs began
+        self.own, self.ours = (
+            None,
+            False,
+        )  # one plugin serves every run of a process, and this one MkDocs began
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Make the lessons before MkDocs empties a folder, so that a mistake leaves the old site whole."""
-        wrong, self._problems = self._problems, ()
+        wrong, self.problems = self.problems, ()
         self._pages, self._headed, self._due = [], set(), None
         try:
             self._look(config)
         except LessonError as error:
-            if self.own:
-                raise
             links = linked_folders(Path(config.config_file_path).parent)  # MkDocs would follow them
-            if links or not (self._preview and self._task):
+            if self.own or links or not (self._preview and self._task):
+                if self.own or self.ours:
+                    raise
                 raise PluginError(str(error)) from None
             # A preview that stops answering helps nobody: the last good pages say what is wrong.
-            self._problems = error.problems
-        self._problems += self._ready.faults
-        for problem in self._problems:
+            self.problems = error.problems
+        self.problems += self._ready.faults
+        for problem in self.problems:
             log.warning("%s", problem)
-        if wrong and not self._problems:
+        if wrong and not self.problems:
             log.warning("All is right again.")
-        for question in (*self._ready.site.questions, *self._survey.problems):
+        for question in self.questions:
             log.info("%s", question)
         site = self._ready.site.library.site
         config.site_name = site.programme
@@ -168,14 +173,19 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
     def on_serve(
         self, server: LiveReloadServer, *, config: MkDocsConfig, builder: object
     ) -> LiveReloadServer:
-        """Let every page of a preview say what is wrong."""
-        server.set_app(with_band(server.serve_request, lambda: self._problems))
+        """Let every page of a preview say what is wrong, and every film be sought in."""
+        server.set_app(with_ranges(with_band(server.serve_request, lambda: self.problems)))
         return server
 
     def on_shutdown(self) -> None:
         """Clear away what a preview has written."""
         if self._preview:
             self._preview.end()
+
+    @property
+    def questions(self) -> tuple[Problem, ...]:
+        """What the site is shown with and somebody should look at."""
+        return (*self._ready.site.questions, *self._survey.problems)
 
     def _made(self, rendered: Path) -> ByHand:
         paths = {page.path for page in self._pages} | {"sitemap.xml", "sitemap.xml.gz"}
@@ -210,9 +220,9 @@ def write_by_hand(root: Path, site: Site) -> ByHand:
         LessonError: with every problem of these pages and of ``mkdocs.yml``.
     """
     load_settings(root)  # before there is a folder to write to
-    with TemporaryDirectory() as folder:
-        config = load_settings(root, Path(folder))
-        task = OwnTask(site, Path(folder))
+    with scratch(root) as folder:
+        config = load_settings(root, folder)
+        task = OwnTask(site, folder)
         for plugin in config.plugins.values():
             if isinstance(plugin, PlumlinePlugin):
                 plugin.own = task
@@ -232,8 +242,3 @@ def check_pages(root: Path, known: SiteMap) -> tuple[Problem, ...]:
         return survey(load_settings(root), known, preview=False).problems
     except LessonError as error:
         return error.problems
-
-
-def preview_site(root: Path, address: str) -> None:
-    """Serve the site at ``host:port`` and reload pages when a file changes; ends with Ctrl+C."""
-    mkdocs_serve(str(root / "mkdocs.yml"), dev_addr=address)

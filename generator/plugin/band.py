@@ -1,4 +1,4 @@
-"""A preview's pages say what is wrong since they were made, each as it is asked for."""
+"""A preview's pages say what is wrong since they were made, or why there are none yet, each as it is asked for."""
 
 from __future__ import annotations
 
@@ -35,5 +35,27 @@ def with_band(app: WSGIApplication, problems: Callable[[], tuple[Problem, ...]])
         kept = [one for one in headers if one[0].lower() != "content-length"]
         start(status, [*kept, ("Content-Length", str(len(body)))])
         return [body]
+
+    return answer
+
+
+def with_page(
+    app: WSGIApplication, other: WSGIApplication, page: str, instead: Callable[[str], bool]
+) -> WSGIApplication:
+    """A server's answers, with one page in the place of those that are not there.
+
+    Args:
+        app: answers for the preview.
+        other: answers for that page.
+        page: its path, from the server's root.
+        instead: whether it stands for the page of a path.
+    """
+
+    def answer(environ: WSGIEnvironment, start: StartResponse) -> Iterable[bytes]:
+        path = environ.get("PATH_INFO", "")
+        if not (path.endswith(("/", ".html")) and instead(path)):
+            return app(environ, start)
+        environ["PATH_INFO"] = page
+        return other(environ, start)
 
     return answer

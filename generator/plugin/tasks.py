@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from contextlib import ExitStack
 from pathlib import Path
-from tempfile import TemporaryDirectory
 from typing import Protocol
 
 from generator.build import building
@@ -13,6 +12,7 @@ from generator.steps.by_hand import ByHand
 from generator.steps.filling import Served, fill, show
 from generator.steps.lessons import KeptLesson
 from generator.steps.run import begin
+from generator.steps.scratch import scratch
 from generator.steps.site import Site
 
 
@@ -61,7 +61,7 @@ class WholeSiteTask:
         with ExitStack() as begun:
             self._run, self._new = begun.enter_context(building(root, target))
             self.site = self._run.site()
-            self.folder = Path(begun.enter_context(TemporaryDirectory()))
+            self.folder = begun.enter_context(scratch(root))
             self._begun = begun.pop_all()
 
     def finish(self, made: ByHand) -> None:
@@ -79,7 +79,8 @@ class Showing:
 
     def __init__(self) -> None:
         self._served: Served | None = None
-        self._rendered = TemporaryDirectory()
+        self._rendered: Path | None = None
+        self._begun = ExitStack()
         self._last: dict[str, KeptLesson] = {}
         """Every lesson as it was when nothing in it had to be put right."""
 
@@ -90,11 +91,12 @@ class Showing:
             LessonError: the site's data must be put right.
         """
         self._served = self._served or Served(target)
-        return PreviewTask(root, self._served, Path(self._rendered.name), self._last)
+        self._rendered = self._rendered or self._begun.enter_context(scratch(root))
+        return PreviewTask(root, self._served, self._rendered, self._last)
 
     def end(self) -> None:
         """Clear away what was rendered."""
-        self._rendered.cleanup()
+        self._begun.close()
 
 
 class PreviewTask:

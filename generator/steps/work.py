@@ -19,6 +19,7 @@ from generator.present.words import foreign
 from generator.problems import LessonError, Problem, Weight
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
+from generator.read.site_folder import folder_problems
 from generator.steps.surroundings import refuse_half_made
 
 Mark = Callable[[str], str]
@@ -113,6 +114,11 @@ def _translated(
     for language in library.site.languages[1:]:
         if language in lesson.translations:
             yield language, work_out(in_language(lesson, language, missing, stale), library)
+
+
+def site_problems(root: Path) -> list[Problem]:
+    """One sentence where a folder holds no site; nothing where it does."""
+    return folder_problems(root)
 
 
 def lesson_ids(root: Path) -> tuple[str, ...]:

@@ -2,22 +2,21 @@
 
 from __future__ import annotations
 
+import os
 import re
-import shutil
+import signal
 import socket
-import subprocess
-import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
-from time import monotonic, sleep
 
 import pytest
 from playwright.sync_api import Page, expect
 
+from tests.running_preview import PATIENCE, Preview, previewing
 from tests.site_project import copy_project, small_lesson, write_lesson
 
-PATIENCE = 60
-"""Seconds to wait for anything, far more than it takes on a busy machine; nothing is timed here."""
+SHOWS = PATIENCE * 1000
+"""Milliseconds that are waited for a page at most."""
 
 
 @pytest.fixture
@@ -29,74 +28,151 @@ def project(tmp_path: Path) -> Path:
 
 
 @pytest.fixture
-def told(tmp_path: Path) -> Callable[[], str]:
-    """What the preview has printed so far."""
-    return lambda: (tmp_path / "told.txt").read_text("utf-8")
+def preview(project: Path) -> Iterator[Preview]:
+    """A running preview."""
+    with previewing(project) as running:
+        yield running
 
 
-@pytest.fixture
-def address(project: Path, tmp_path: Path, told: Callable[[], str]) -> Iterator[str]:
-    """Address of the running preview."""
-    with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
-        host = f"127.0.0.1:{free.getsockname()[1]}"
-    program = shutil.which("plumline", path=str(Path(sys.executable).parent))
-    assert program
-    command = [program, "preview", "--address", host]
-    with (tmp_path / "told.txt").open("w", encoding="utf-8") as out:
-        running = subprocess.Popen(command, cwd=project, stdout=out, stderr=subprocess.STDOUT)
-    try:
-        wait_until(lambda: answers(host) or running.poll() is not None)
-        assert running.poll() is None, told()
-        yield f"http://{host}/"
-    finally:
-        running.terminate()
-        running.wait(PATIENCE)
+def replace(file: Path, old: str, new: str) -> None:
+    text = file.read_text("utf-8")
+    assert old in text
+    file.write_text(text.replace(old, new), "utf-8")
 
 
 def test_a_change_shows_by_itself_and_a_mistake_is_survived(
-    page: Page, address: str, project: Path, told: Callable[[], str]
+    page: Page, preview: Preview, project: Path
 ) -> None:
     file = project / "lessons/small/lesson.yaml"
-    sound = file.read_text("utf-8")
     heading = page.locator("h1")
-    page.goto(address + "small/index.html")
+    page.goto(preview.address + "small/index.html")
     expect(heading).to_have_text("A small lesson")
 
-    file.write_text(sound.replace("A small lesson", "A second title"), "utf-8")
-    expect(heading).to_have_text("A second title", timeout=PATIENCE * 1000)
+    replace(file, "A small lesson", "A second title")
+    expect(heading).to_have_text("A second title", timeout=SHOWS)
+    assert re.search(r"The pages are new, after \d+\.\d s\.", preview.told())
 
-    file.write_text(sound.replace("apple-raw", "apple-rwa"), "utf-8")
-    problem = re.compile(r"lessons/small/lesson\.yaml:\d+:\d+: .*apple-rwa")
-    wait_until(lambda: bool(problem.search(told())))
-    assert "Traceback" not in told()
+    replace(file, "apple-raw", "apple-rwa")
+    preview.until(r"lessons/small/lesson\.yaml:\d+:\d+: .*apple-rwa")
+    preview.until("The rest is shown until this is put right")
     expect(heading).to_have_text("A second title")
-    expect(page.get_by_role("alert")).to_contain_text("apple-rwa", timeout=PATIENCE * 1000)
+    expect(page.get_by_role("alert")).to_contain_text("apple-rwa", timeout=SHOWS)
     page.reload()  # the preview goes on answering
     expect(page.get_by_role("alert")).to_contain_text("did you mean `apple-raw`?")
 
-    file.write_text(sound.replace("A small lesson", "A third title"), "utf-8")
-    expect(heading).to_have_text("A third title", timeout=PATIENCE * 1000)
+    replace(file, "apple-rwa", "apple-raw")
+    replace(file, "A second title", "A third title")
+    expect(heading).to_have_text("A third title", timeout=SHOWS)
     expect(page.get_by_role("alert")).to_have_count(0)
+    assert "Right again. The pages are new" in preview.told()
+    assert "Traceback" not in preview.told()
 
 
-def test_a_new_lesson_comes_into_the_list(page: Page, address: str, project: Path) -> None:
-    page.goto(address)
+def test_it_starts_with_a_mistake_and_becomes_the_site(page: Page, project: Path) -> None:
+    file = project / "site_data/site.yaml"
+    replace(file, "languages:", "langauges:")
+    with previewing(project) as preview:
+        page.goto(preview.address + "small/index.html")
+        expect(page.locator("h1")).to_have_text("This site has something to put right")
+        expect(page.locator("main")).to_contain_text(re.compile(r"site_data/site\.yaml:\d+:\d+"))
+        expect(page.locator("main")).to_contain_text("did you mean `languages`?")
+        assert "The browser says the same until this is put right" in preview.told()
+        replace(file, "langauges:", "languages:")
+        expect(page.locator("h1")).to_have_text("A small lesson", timeout=SHOWS)
+        assert "Right again. The site is made, after" in preview.told()
+
+
+def test_a_lesson_that_was_never_right_says_so_in_its_place(page: Page, project: Path) -> None:
+    file = project / "lessons/small/lesson.yaml"
+    write_lesson(project, "other", small_lesson(title="The other one"))
+    replace(file, "apple-raw", "apple-rwa")
+    with previewing(project) as preview:
+        page.goto(preview.address + "other/index.html")
+        expect(page.locator("h1")).to_have_text("The other one")
+        expect(page.get_by_role("alert")).to_contain_text("did you mean `apple-raw`?")
+        page.goto(preview.address + "small/index.html")
+        expect(page.locator("h1")).to_have_text("This site has something to put right")
+        expect(page.locator("li")).to_contain_text("did you mean `apple-raw`?")
+        expect(page.get_by_role("alert")).to_have_count(0)
+        assert "The rest is shown until this is put right" in preview.told()
+        replace(file, "apple-rwa", "apple-raw")
+        expect(page.locator("h1")).to_have_text("A small lesson", timeout=SHOWS)
+        assert "Right again. The pages are new, after" in preview.told()
+
+
+@pytest.mark.parametrize("text", [None, "plugins: [", "plugins: []", "theme: nothing-known"])
+def test_broken_settings_are_shown_and_survived(
+    project: Path, text: str | None, page: Page
+) -> None:
+    settings = project / "mkdocs.yml"
+    sound = settings.read_text("utf-8")
+    if text is None:
+        settings.rename(project / "away.yml")
+    else:
+        settings.write_text(text, "utf-8")
+    with previewing(project) as preview:
+        page.goto(preview.address)
+        expect(page.locator("li")).to_contain_text("mkdocs.yml:1:")
+        if text is not None:  # nothing can be watched that is not there
+            settings.write_text(sound, "utf-8")
+            expect(page.locator("h1")).not_to_have_text(
+                "This site has something to put right", timeout=SHOWS
+            )
+        assert "Traceback" not in preview.told()
+
+
+def test_a_new_lesson_comes_into_the_list(page: Page, preview: Preview, project: Path) -> None:
+    page.goto(preview.address)
     links = page.locator("main a")
     expect(links).to_have_count(1)
     write_lesson(project, "another", small_lesson(title="Another one"))
-    expect(links).to_have_count(2, timeout=PATIENCE * 1000)
+    expect(links).to_have_count(2, timeout=SHOWS)
 
 
-def answers(host: str) -> bool:
-    """Whether somebody listens there."""
-    name, _, port = host.partition(":")
-    with socket.socket() as caller:
-        return caller.connect_ex((name, int(port))) == 0
+def test_a_taken_port_is_told_and_the_next_free_one_serves(page: Page, project: Path) -> None:
+    with socket.socket() as other:
+        other.bind(("127.0.0.1", 0))
+        other.listen()
+        taken = other.getsockname()[1]
+        with previewing(project, "--port", str(taken)) as preview:
+            told = preview.until(f"Port {taken} is taken, so the preview takes ")
+            assert preview.address != f"http://127.0.0.1:{taken}/"
+            assert preview.address.removesuffix("/").endswith(
+                told.split(" takes ")[1].split(".")[0]
+            )
+            page.goto(preview.address + "small/index.html")
+            expect(page.locator("h1")).to_have_text("A small lesson")
 
 
-def wait_until(happened: Callable[[], bool]) -> None:
-    end = monotonic() + PATIENCE
-    while not happened():
-        assert monotonic() < end, "waited in vain"
-        sleep(0.1)
+@pytest.mark.skipif(os.name != "posix", reason="other systems send no such signals")
+@pytest.mark.parametrize("stop", [signal.SIGINT, signal.SIGTERM])
+def test_it_stops_when_told_and_leaves_nothing(project: Path, stop: signal.Signals) -> None:
+    with previewing(project) as preview:
+        preview.until("Stop with Ctrl")
+        preview.process.send_signal(stop)
+        assert preview.process.wait(PATIENCE) == 0
+        assert preview.told().endswith("Stopped.\n")
+        assert "Traceback" not in preview.told()
+    assert not list((project / ".cache/scratch").iterdir())
+
+
+@pytest.mark.skipif(os.name != "posix", reason="other systems cannot kill in this way")
+def test_what_a_killed_preview_left_goes_with_the_next_start(
+    project: Path, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    monkeypatch.setenv("TMPDIR", str(tmp_path / "temporary"))
+    (tmp_path / "temporary").mkdir()
+    scratch = project / ".cache/scratch"
+    with previewing(project) as preview:
+        preview.until("Stop with Ctrl")
+        with previewing(project, "--port", "0", "--address", "127.0.0.1") as beside:
+            beside.until("Stop with Ctrl")  # one that runs keeps what it needs
+            assert len(list(scratch.glob("*.lock"))) == 4
+        preview.process.kill()
+        preview.process.wait(PATIENCE)
+    assert len(list(scratch.glob("*.lock"))) == 2
+    with previewing(project) as preview:
+        preview.until("Stop with Ctrl")
+        left = {path.name.partition("-")[0] for path in scratch.iterdir()}
+        assert left == {str(preview.process.pid)}
+    assert not list((tmp_path / "temporary").iterdir())

@@ -16,6 +16,14 @@ _BAND = Markup(
     "<b>{title}</b><ul>{problems}</ul></aside>"
 )
 _LINE = Markup("<li><code>{place}</code> {what}<br>{hint}</li>")
+_PAGE = Markup(
+    '<!doctype html><html lang="en"><meta charset="utf-8"><title>{title}</title>'
+    '<meta name="viewport" content="width=device-width, initial-scale=1">'
+    "<style>:root{{color-scheme:light dark;font:1.1rem/1.5 system-ui,sans-serif}}"
+    "body{{max-width:45rem;margin:2rem auto;padding:0 1rem;overflow-wrap:anywhere}}"
+    "li{{margin:0 0 1rem}}</style>"
+    "<body><main><h1>{title}</h1><p>{says}</p><ul>{problems}</ul></main></body></html>"
+)
 
 
 def with_band(page: str, problems: Iterable[tuple[str, str, str]]) -> str:
@@ -25,10 +33,21 @@ def with_band(page: str, problems: Iterable[tuple[str, str, str]]) -> str:
         page: HTML from its doctype on.
         problems: place, what is wrong, and the way out of each.
     """
-    listed = Markup().join(
-        _LINE.format(place=place, what=what, hint=hint) for place, what, hint in problems
-    )
+    listed = _listed(problems)
     if not listed:
         return page
     title = "To put right; the page is as it was before:"
     return page + str(_BAND.format(title=title, problems=listed))  # Markup would escape the page
+
+
+def problem_page(problems: Iterable[tuple[str, str, str]]) -> str:
+    """A whole page of problems, shown where there was no right page yet; problems as above."""
+    title = "This site has something to put right"
+    says = "Change the file and save it. As soon as all is right, this page becomes the site."
+    return str(_PAGE.format(title=title, says=says, problems=_listed(problems)))
+
+
+def _listed(problems: Iterable[tuple[str, str, str]]) -> Markup:
+    return Markup().join(
+        _LINE.format(place=place, what=what, hint=hint) for place, what, hint in problems
+    )
