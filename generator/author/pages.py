@@ -14,12 +14,14 @@ from generator.read.at_home import at_home as files_at_home
 from generator.read.at_home import linked_folders
 from generator.read.files import is_linked
 from generator.read.handwritten import read_page
+from generator.read.page_files import file_problems, what_goes_out
 from generator.read.site_folder import settings_problems
 from generator.steps.site import SiteMap
 
 __all__ = [
     "PAGE_IDS",
     "at_home",
+    "file_problems",
     "is_allowed",
     "is_elsewhere",
     "is_linked",
@@ -28,6 +30,7 @@ __all__ = [
     "page_of_problems",
     "page_text",
     "settings_problems",
+    "what_goes_out",
     "with_problems",
 ]
 

@@ -14,6 +14,8 @@ from generator.model.grades import GradeBand
 from generator.model.pace import PACES, UNHURRIED
 from generator.problems import Place
 
+DRAFT_NOTE = "Draft made from the script. Delete this note before you edit, and the draft is never made over your words."
+"""Stands in a caption file that may be made anew."""
 Seconds = Annotated[Decimal, Field(gt=0, le=60, decimal_places=3, allow_inf_nan=False)]
 
 
@@ -84,6 +86,8 @@ class CaptionFile:
     """Language tag of BCP 47."""
     cues: tuple[Cue, ...] = field(repr=False)
     """In the order of their starts."""
+    draft: Place | None = None
+    """Where it says that it is a draft made from the script; nothing where that note is gone."""
 
 
 def clock_ms(milliseconds: int) -> str:

@@ -11,8 +11,10 @@ from pydantic import ConfigDict, Field, field_validator, model_validator
 
 from generator.model.base import Frozen
 from generator.model.captions import CaptionFile, CaptionLimits
+from generator.model.film import Film
 from generator.model.grades import GradeSpan
 from generator.model.ids import StopIds
+from generator.model.personal import LeftOut
 from generator.model.places import Places
 from generator.model.recorded import Recorded
 from generator.model.stops import Stop
@@ -33,6 +35,8 @@ class Video(Frozen):
     """WebVTT file by language."""
     poster: Code | None = None
     """A still picture shown before the video."""
+    silent: bool = False
+    """`true` where the film is meant to have no sound."""
     elsewhere: Annotated[Code, Field(pattern=r"^https://[^\s/]+/\S*$", max_length=2_000)] | None = (
         None
     )
@@ -120,6 +124,10 @@ class Lesson:
     caption_limits: CaptionLimits = field(default_factory=CaptionLimits, repr=False)
     """What the site holds captions to."""
 
+    film: Film | None = None
+    """What the file of its recording is, where it has one."""
+    left_out: tuple[LeftOut, ...] = field(default=(), repr=False)
+    """What is taken out of its files before they are published."""
     recorded: Recorded | None = field(default=None, repr=False)
     """What the numbers were when the lesson was filmed; nothing while no record is kept."""
 

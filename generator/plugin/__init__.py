@@ -16,7 +16,7 @@ from mkdocs.structure.files import Files
 from mkdocs.structure.pages import Page
 from mkdocs.theme import Theme
 
-from generator.author.pages import linked_folders, page_text
+from generator.author.pages import linked_folders, page_text, what_goes_out
 from generator.carried import theme_of
 from generator.plugin.band import with_band
 from generator.plugin.clean import clean
@@ -193,7 +193,7 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
             file.relative_to(rendered).as_posix(): file for file in sorted(rendered.rglob("*"))
         }
         files = (
-            Output(path, file.read_bytes())
+            Output(path, what_goes_out(file))
             for path, file in found.items()
             if file.is_file() and path not in paths
         )

@@ -13,7 +13,14 @@ from mkdocs.structure.files import File, Files, InclusionLevel, get_files, set_e
 from mkdocs.structure.nav import get_navigation
 from mkdocs.structure.pages import Page
 
-from generator.author.pages import at_home, is_elsewhere, is_linked, linked_folders, page_text
+from generator.author.pages import (
+    at_home,
+    file_problems,
+    is_elsewhere,
+    is_linked,
+    linked_folders,
+    page_text,
+)
 from generator.plugin.addresses import PageAddresses, addresses_in
 from generator.plugin.clean import clean, left_out
 from generator.plugin.files import (
@@ -76,6 +83,8 @@ def survey(config: MkDocsConfig, known: SiteMap, *, preview: bool) -> Survey:
     problems += [problem for page in read.values() for problem in page.left_out]
     for file, page in read.items():
         problems += link_problems(root, file, page, targets, config)
+    by_hand = (path for path in sorted(published - known.media) if not path.endswith(".md"))
+    problems += [one for path in by_hand for one in file_problems(root, f"lessons/{path}")]
     problems += at_home(root, published, known)
     return Survey(tuple(problems), published)
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from generator.media.published import published
+
 
 @dataclass(frozen=True, slots=True)
 class BesideLessons:
@@ -14,9 +16,10 @@ class BesideLessons:
     """``lessons/`` of the site."""
 
     def __call__(self, path: str) -> bytes:
-        """What the file holds.
+        """What goes out of the file.
 
         Raises:
+            UnfitError: as below.
             OSError: it was there when its lesson was read, and is not any more.
         """
-        return (self.folder / path).read_bytes()
+        return b"".join(published(self.folder / path).pieces())

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
-from generator.model.captions import CaptionFile
-from generator.problems import Problem
+from generator.model.captions import DRAFT_NOTE, CaptionFile
+from generator.problems import Place, Problem
 from generator.read.files import read_text
 from generator.read.media import lies_beside
 from generator.read.merge_marks import merge_problem
@@ -38,7 +39,13 @@ def read_captions(
             text = merged
         captions = text if isinstance(text, Problem) else read_vtt(path, language, text)
         if isinstance(captions, CaptionFile):
-            read[language] = captions
+            read[language] = replace(captions, draft=_draft(path, str(text)))
         else:
             problems += [captions] if isinstance(captions, Problem) else captions
     return read
+
+
+def _draft(path: str, text: str) -> Place | None:
+    """Where a file says that it is a draft."""
+    lines = enumerate(text.splitlines(), 1)
+    return next((Place(path, number) for number, line in lines if DRAFT_NOTE in line), None)

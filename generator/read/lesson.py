@@ -18,7 +18,7 @@ from generator.read.counting import counting_problems
 from generator.read.explain import validate
 from generator.read.files import LARGEST_LESSON, read_text
 from generator.read.ids import id_problems
-from generator.read.media import video_problems, video_seconds
+from generator.read.media import read_video, video_problems, video_seconds
 from generator.read.raw_stops import RawStop, places_inside, raw_stops
 from generator.read.recorded import read_recorded
 from generator.read.references import reference_problems
@@ -71,6 +71,7 @@ def _made_of(
     problems += video_problems(data.get("video"), places, folder, filmed=filmed)
     video = data.get("video") if filmed else None
     seconds = video_seconds(video, folder)
+    film, left_out = read_video(video, folder)
     captions = read_captions(root, folder, video, problems)
     stops = _stops(raw, places, problems)
     problems += timeline_problems(stops, places, seconds)
@@ -87,6 +88,8 @@ def _made_of(
         language=library.site.languages[0],
         captions=captions,
         caption_limits=library.site.captions,
+        film=film,
+        left_out=left_out,
     )
     return _with_neighbors(root, lesson, library, problems, filmed=filmed)
 

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-import struct
 from collections.abc import Iterator
 from os import R_OK, access
 from pathlib import Path
-from typing import BinaryIO
 from unicodedata import normalize
 
+from generator.media.content import UnfitError
+from generator.media.film import film_seconds, read_film
+from generator.media.published import published
+from generator.model.film import Film
+from generator.model.personal import LeftOut
 from generator.model.places import Path as DataPath
 from generator.model.places import Places
 from generator.problems import Problem
@@ -34,25 +37,26 @@ def video_problems(
         folder: the lesson's own.
         filmed: whether the files must be there; their names are looked at in any case.
     """
-    if not isinstance(video, dict):
-        return
-    captions = video.get("captions")
-    named: list[tuple[DataPath, Data]] = [
-        (("video", "file"), video.get("file")),
-        (("video", "poster"), video.get("poster")),
-    ]
-    named += (
-        [(("video", "captions", key), name) for key, name in captions.items()]
-        if isinstance(captions, dict)
-        else []
-    )
-    for path, name in named:
+    for path, name in _named(video):
         if not isinstance(name, str):
             continue
         if told := _name_fault(name, str(path[1])) or _link_fault(folder, name):
             yield Problem(places.at(*path), *told)
         elif filmed:
             yield from _file(name, path, places, folder)
+
+
+def _named(video: Data) -> list[tuple[DataPath, Data]]:
+    """Every file that a lesson names under `video:`, and where."""
+    if not isinstance(video, dict):
+        return []
+    captions = video.get("captions")
+    named: list[tuple[DataPath, Data]] = [
+        (("video", key), video.get(key)) for key in ENDINGS if key != "captions"
+    ]
+    if isinstance(captions, dict):
+        named += [(("video", "captions", key), name) for key, name in captions.items()]
+    return named
 
 
 def video_seconds(video: Data, folder: Path) -> float | None:
@@ -62,9 +66,31 @@ def video_seconds(video: Data, folder: Path) -> float | None:
         return None
     try:
         with (folder / name).open("rb") as file:
-            return _movie_seconds(file)
+            return film_seconds(file)
     except OSError:  # told beside its name
         return None
+
+
+def read_video(video: Data, folder: Path) -> tuple[Film | None, tuple[LeftOut, ...]]:
+    """The film a lesson names, and what is taken out of its files before they are published.
+
+    Args:
+        video: what the lesson says of its video; every file in it was looked at before.
+        folder: the lesson's own.
+    """
+    film, left_out = None, []
+    for path, name in _named(video):
+        if not isinstance(name, str) or not lies_beside(folder, name):
+            continue
+        try:
+            if told := published(folder / name).told:
+                left_out.append(LeftOut(path, name, told))
+            if path == ("video", "file"):
+                with (folder / name).open("rb") as file:
+                    film = read_film(file)
+        except (UnfitError, OSError):  # told beside its name
+            continue
+    return film, tuple(left_out)
 
 
 def lies_beside(folder: Path, name: str) -> bool:
@@ -140,47 +166,19 @@ def _file(name: str, path: DataPath, places: Places, folder: Path) -> Iterator[P
         yield Problem(place, f"there is no file `{name}` beside the lesson", hint)
     elif not access(folder / name, R_OK):
         yield Problem(place, f"`{name}` cannot be opened", "ask whose it is")
-    elif path == ("video", "file") and video_seconds({"file": name}, folder) is None:
-        yield Problem(
-            place,
-            f"`{name}` is not an MP4 video that can be played",
-            "export it again as MP4 (H.264)",
-        )
+    elif fault := _fault(folder / name):
+        yield Problem(place, f"`{name}` {fault[0]}", fault[1])
 
 
-def _movie_seconds(file: BinaryIO) -> float | None:
-    """Duration ÷ timescale of the movie header box, ISO/IEC 14496-12 section 8.2.2."""
-    size = file.seek(0, 2)
-    movie = _find(file, b"moov", 0, size)
-    header = _find(file, b"mvhd", *movie) if movie else None
-    if not header:
-        return None
-    file.seek(header[0])
-    data = file.read(32)
-    version = data[0] if len(data) == 32 else None
-    if version == 1:
-        timescale, duration = struct.unpack(">IQ", data[20:32])
-    elif version == 0:
-        timescale, duration = struct.unpack(">II", data[12:20])
-    else:
-        return None
-    return duration / timescale if timescale else None
-
-
-def _find(file: BinaryIO, kind: bytes, start: int, end: int) -> tuple[int, int] | None:
-    """Where the content of the first box of a kind begins and ends, between two offsets in bytes."""
-    while start + 8 <= end:
-        file.seek(start)
-        length, name = struct.unpack(">I4s", file.read(8))
-        head = 8
-        if length == 1:
-            if start + 16 > end:
-                return None
-            length, head = struct.unpack(">Q", file.read(8))[0], 16
-        length = length or end - start
-        if length < head or start + length > end:
-            return None
-        if name == kind:
-            return start + head, start + length
-        start += length
+def _fault(file: Path) -> tuple[str, str] | None:
+    """Why a file is not what its name says, or no browser plays it; and the way out."""
+    try:
+        if file.suffix.lower() in ENDINGS["file"]:
+            with file.open("rb") as film:
+                read_film(film)
+        published(file)
+    except UnfitError as error:
+        return error.what, error.hint
+    except OSError as error:
+        return f"cannot be read ({error.strerror})", "see whether the disk is in order"
     return None

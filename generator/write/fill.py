@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from generator.engine.pack import DamagedPackError, Pack
+from generator.media.published import publish
 from generator.present.output import Output
 from generator.write.fresh import Marks, mark
 
@@ -93,7 +94,7 @@ class Unpacker:
             with suppress(OSError):  # not every system lets everybody make links
                 file.symlink_to(source.resolve())
                 return
-        shutil.copyfile(source, file)
+        publish(source, file)
 
 
 def write_outputs(folder: Path, outputs: Iterable[Output]) -> None:

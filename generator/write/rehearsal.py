@@ -13,14 +13,13 @@ from itertools import accumulate
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+from generator.media.film import MARK, is_rehearsal
 from generator.present.recording.rehearsal import Picture, Rehearsal
 from generator.problems import LessonError, Place, Problem
 from generator.write.recorded import RECORDED
 
 FRAMES_A_SECOND = 10
 """A pause point falls on a frame to a tenth of a second, and a still slide costs next to nothing."""
-_MARK = b"Plumline rehearsal"
-"""Stands in the video's own description: a film of someone's has no such mark and is never replaced."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +50,7 @@ def write_rehearsal(made: Rehearsal, folder: Path) -> Rehearsed:
         raise _problem(
             made, "no stop of this lesson has a time", 'give its stops `at: "0:40"` and the like'
         )
-    if video.exists() and _MARK not in video.read_bytes():
+    if video.exists() and not is_rehearsal(video):
         raise _problem(
             made,
             f"`{video.name}` is a film and no rehearsal",
@@ -147,5 +146,5 @@ def _options(pictures: Sequence[Picture]) -> list[str]:
         *_ENCODER.split(),
         *f"-force_key_frames {keys}".split(),
         *_FILE.split(),
-        *("-metadata", f"comment={_MARK.decode()}"),
+        *("-metadata", f"comment={MARK}"),
     ]

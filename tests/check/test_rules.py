@@ -14,9 +14,13 @@ import generator.check
 from generator.check import RULES, check_lesson, check_words
 from generator.check.rule import Rule
 from generator.compute.result import LessonResult
+from generator.model.film import Film, Sound
+from generator.model.lesson import Video
+from generator.model.personal import LeftOut, Personal
 from generator.model.places import Places
 from generator.model.recorded import FilmedFigure, Recorded, RecordedFile
 from generator.model.translation import Translation
+from generator.problems import Place
 from tests.caption_lesson import LESSON, Timed, captioned, filed
 from tests.project import worked
 
@@ -61,6 +65,17 @@ def spanish_captions(folder: Path) -> LessonResult:
     return replace(result, lesson=replace(result.lesson, captions={"es": file}))
 
 
+def with_film(folder: Path) -> LessonResult:
+    """The lesson with a film that was exported in the camera's way, and a draft of captions."""
+    result = captioned(folder, (1, 4, "Hello."))
+    told = LeftOut(("video", "file"), "meal.mp4", frozenset(Personal))
+    film = Film(100, 1_000, Sound.PLAYED, old_phones=True, begins_at_once=False, rehearsal=False)
+    draft = replace(result.lesson.captions["en"], draft=Place("lessons/meal/meal.en.vtt", 3))
+    file = result.lesson.file.model_copy(update={"video": Video(file="meal.mp4")})
+    lesson = replace(result.lesson, file=file, film=film, left_out=(told,), captions={"en": draft})
+    return replace(result, lesson=lesson)
+
+
 HARD = "Considerable international deliberation necessitates extraordinary organisational collaboration."
 CASES: Mapping[str, tuple[Made, str]] = {
     "counts_within_caps": (other("one_move_per: 10", "one_move_per: 1"), "its cap for grades"),
@@ -85,6 +100,9 @@ CASES: Mapping[str, tuple[Made, str]] = {
     "easy_to_read": (other("We will see.", HARD), "read like grade"),
     "translations_complete": (translated, "`title` is missing in lesson.es.yaml"),
     "numbers_as_filmed": (filmed, "is not in the lesson any more"),
+    "film_as_exported": (with_film, "has its index at its end"),
+    "personal_left_out": (with_film, "also tells where it was made and somebody's name"),
+    "captions_read": (with_film, "a draft that nobody has read"),
     "overlap": (heard((1, 4, "One"), (2, 5, "two")), "another one stands until"),
     "shape": (heard((1, 4, "a" * 40)), "this line has 40 letters"),
     "standing": (heard((1, 1.5, "One")), "too short to see it"),

@@ -16,27 +16,13 @@ from hypothesis import strategies as st
 from generator.model.lesson import Lesson
 from generator.model.places import Places
 from generator.read.media import video_problems, video_seconds
+from tests.media_files import START, box, film, head
 from tests.project import GOOD, problems, read
-
-
-def box(kind: bytes, content: bytes = b"", size: int | None = None) -> bytes:
-    """One box; a size of its own makes it a broken one."""
-    return struct.pack(">I4s", 8 + len(content) if size is None else size, kind) + content
 
 
 def wide(kind: bytes, content: bytes) -> bytes:
     """A box with its size in 64 bits."""
     return struct.pack(">I4sQ", 1, kind, 16 + len(content)) + content
-
-
-def head(seconds: float, version: int = 0, scale: int = 1000) -> bytes:
-    """A movie header."""
-    form = ">B3xIIII" if version == 0 else ">B3xQQIQ"
-    fixed = struct.pack(form, version, 0, 0, scale, round(seconds * scale))
-    return box(b"mvhd", fixed + bytes(80))
-
-
-START = box(b"ftyp", b"isom\0\0\2\0")
 
 
 @pytest.mark.parametrize(
@@ -83,7 +69,7 @@ WITH_VIDEO = GOOD.replace("stops:", "video: {file: v.mp4}\nstops:")
 def test_a_pause_beyond_the_end(tmp_path: Path) -> None:
     folder = tmp_path / "lessons" / "meal"
     folder.mkdir(parents=True)
-    (folder / "v.mp4").write_bytes(START + box(b"moov", head(79)))
+    (folder / "v.mp4").write_bytes(film(79))
     found = problems(tmp_path, WITH_VIDEO)
     assert [str(problem.place).split(":", 1)[1] for problem in found] == ["26:11"]
     assert found[0].what == "1:20 is beyond the end of the video, which lasts 1:19"
@@ -92,7 +78,7 @@ def test_a_pause_beyond_the_end(tmp_path: Path) -> None:
 def test_a_pause_at_the_end(tmp_path: Path) -> None:
     folder = tmp_path / "lessons" / "meal"
     folder.mkdir(parents=True)
-    (folder / "v.mp4").write_bytes(START + box(b"moov", head(80)))
+    (folder / "v.mp4").write_bytes(film(80))
     lesson = read(tmp_path, WITH_VIDEO)
     assert isinstance(lesson, Lesson)
     assert lesson.duration == 80

@@ -17,6 +17,7 @@ from generator.model.lesson import Lesson
 from generator.problems import Problem, Weight
 from generator.read.captions import read_captions
 from generator.read.vtt import read_vtt
+from tests.media_files import film
 from tests.project import GOOD, read
 
 CUE = "00:01.000 --> 00:02.000\nHello.\n"
@@ -178,11 +179,9 @@ def test_bytes_that_are_no_text(tmp_path: Path, data: bytes, place: str, what: s
 
 
 def test_a_lesson_carries_its_captions_and_a_fault_in_them_stops_it(tmp_path: Path) -> None:
-    from tests.read.test_media import START, box, head  # noqa: PLC0415  # its smallest video
-
     folder = tmp_path / "lessons" / "meal"
     folder.mkdir(parents=True)
-    (folder / "v.mp4").write_bytes(START + box(b"moov", head(90)))
+    (folder / "v.mp4").write_bytes(film(90))
     (folder / "v.vtt").write_text(HEAD + CUE)
     text = GOOD.replace("stops:", "video: {file: v.mp4, captions: {en: v.vtt}}\nstops:")
     lesson = read(tmp_path, text)

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
+from generator.model.captions import DRAFT_NOTE
 from generator.model.lesson import Lesson
 from generator.present.recording.spoken import spoken
 from generator.present.recording.webvtt import cue, webvtt
-
-DRAFT_NOTE = "Draft made from the script. Delete this note before you edit, and the draft is never made over your words."
 
 
 def caption_draft(lesson: Lesson) -> str:

@@ -8,7 +8,8 @@ from pathlib import Path
 
 from generator.compute.result import LessonResult
 from generator.compute.rounding import whole
-from generator.present.recording.captions import DRAFT_NOTE, caption_draft
+from generator.model.captions import DRAFT_NOTE
+from generator.present.recording.captions import caption_draft
 from generator.present.recording.slides.order import slides
 from generator.present.recording.slides.picture import pictures
 from generator.present.words.say import Say
