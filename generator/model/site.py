@@ -39,5 +39,7 @@ class SiteFile(Frozen):
     """What captions are held to, where the guidelines' own limits do not serve."""
     publish_recording_pack: bool = False
     """Whether the pages for filming are on the published site; in the preview they always are."""
+    keep_lessons: bool = True
+    """Whether families may keep lessons on their devices; where not, what is kept goes at the next visit."""
     standards: Mapping[str, Standard] = Field(default_factory=dict)
     """Paraphrase by code."""

@@ -33,7 +33,8 @@ def surroundings(root: Path, library: Library, *, preview: bool = False) -> Surr
     refuse_half_made(theme, library)
     says = {language: Say(library.words[language]) for language in site.languages}
     recording = preview or site.publish_recording_pack
-    shared = [*shared_files(theme, recording=recording), *later_files(theme, says.values())]
+    later = later_files(theme, says.values(), keeping=site.keep_lessons)
+    shared = [*shared_files(theme, recording=recording), *later]
     return Surroundings(
         site=site,
         says=says,

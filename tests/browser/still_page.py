@@ -11,6 +11,7 @@ from tempfile import TemporaryDirectory
 import imageio_ffmpeg
 
 from generator.present.assets.bundle import join_script, sources
+from generator.present.policy import content_policy
 from generator.read.source import read_source
 
 ROOT = Path(__file__).parents[2]
@@ -29,7 +30,9 @@ def write_page(folder: Path, *, language: str = "en", library: str = "draw.js") 
     for name in ("lesson", "work", "video", "chart", "play"):
         file = folder / (f"{name}-{language}.js" if name == "play" else f"{name}.js")
         file.write_text(join_script(f"js/{name}.js", scripts, words), encoding="utf-8")
-    html = PAGE.format(language=language, library=library, pauses=json.dumps(PAUSES))
+    html = PAGE.format(
+        policy=content_policy(), language=language, library=library, pauses=json.dumps(PAUSES)
+    )
     (folder / "index.html").write_text(html, encoding="utf-8")
     (folder / "figure.json").write_text(
         json.dumps({"data": [{"type": "bar", "y": [90, 410]}], "layout": {}}), encoding="utf-8"
@@ -53,7 +56,7 @@ PAGE = """<!doctype html>
 <html lang="{language}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; style-src 'self' 'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='; img-src 'self' data:; media-src 'self'; connect-src 'self'; font-src 'none'; form-action 'none'; base-uri 'none'">
+<meta http-equiv="Content-Security-Policy" content="{policy}">
 <title>Still page</title>
 <script defer src="lesson.js"></script>
 <script defer src="work.js"></script>

@@ -13,7 +13,7 @@ from tests.browser.still_page import ROOT, write_page
 
 EXAMPLES = ROOT / "tests" / "examples"
 ARITHMETIC = json.loads((EXAMPLES / "arithmetic.json").read_text(encoding="utf-8"))
-STORE = "plumline-1-circle/still"
+STORE = "plumline-2 / circle/still"
 
 
 @pytest.fixture

@@ -10,10 +10,17 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import BrowserContext, Page, expect
 
+from generator.present.assets.bundle import join_script, sources
 from generator.write.keep_list import file_hash
 
 Serve = Callable[[Path], str]
 LESSON = "river-walk/index.html"
+ONLY_THE_NEW = """async () => {
+  const keys = await caches.keys();
+  return keys.length === 1 && keys[0].endsWith('wrapped');
+}"""
+ROOT = Path(__file__).parents[2]
+WORKERS = "navigator.serviceWorker.getRegistrations().then(found => found.length)"
 PLAYS = """async () => {
   const video = document.querySelector('video');
   video.muted = true;
@@ -183,37 +190,119 @@ def test_a_request_to_another_host_is_none_of_the_workers_business(
     assert (answers[own], answers[elsewhere]) == (True, False)
 
 
-def change(folder: Path) -> None:
-    page = folder / "kitchen" / LESSON
+def change(folder: Path, *, film: int = 0) -> None:
+    """Publish the lesson anew with another heading, and with so many bytes more at the end of its film."""
+    lesson = folder / "kitchen/river-walk"
+    page, video = lesson / "index.html", lesson / "river-walk.mp4"
     page.write_text(page.read_text("utf-8").replace("Packed for the", "Wrapped for the"), "utf-8")
-    content, file = page.read_bytes(), page.with_name("keep.json")
+    video.write_bytes(video.read_bytes() + bytes(film))
+    file = lesson / "keep.json"
     listed = json.loads(file.read_text("utf-8"))
-    changed = {"path": "index.html", "bytes": len(content), "hash": file_hash(content)}
-    files = [changed if one["path"] == "index.html" else one for one in listed["files"]]
-    listed |= {"title": "Wrapped for the river walk", "version": "wrapped", "files": files}
+    for one in listed["files"]:
+        if one["path"] in {"index.html", "river-walk.mp4"}:
+            content = (lesson / one["path"]).read_bytes()
+            one |= {"bytes": len(content), "hash": file_hash(content)}
+    listed |= {"title": "Wrapped for the river walk", "version": "wrapped"}
     file.write_text(json.dumps(listed), "utf-8")
 
 
-def test_a_newer_lesson_is_offered_and_takes_over_once_it_is_whole(
+def addresses(page: Page) -> list[str]:
+    """All that is asked for from now on."""
+    asked: list[str] = []
+    page.on("request", lambda request: asked.append(request.url))
+    return asked
+
+
+def test_a_lesson_that_is_published_anew_arrives_by_itself(
+    page: Page, context: BrowserContext, site: str, folder: Path
+) -> None:
+    """A corrected allergen must not wait until somebody asks for it."""
+    keep(page, site)
+    change(folder)
+    asked = addresses(page)
+    page.reload()
+    expect(page.locator("h1")).to_have_text("Wrapped for the river walk")  # at once
+    box = page.locator("keep-lesson")
+    box.locator("summary").click()
+    expect(box.get_by_role("button", name="Remove it")).to_be_visible()
+    page.wait_for_function(
+        "caches.keys().then(keys => keys.length === 1 && keys[0].endsWith('wrapped'))"
+    )
+    assert not [url for url in asked if url.endswith("worksheet.html")]  # what is the same is there
+    cut(context, page)
+    expect(page.locator("h1")).to_have_text("Wrapped for the river walk")
+
+
+def test_a_large_newer_lesson_is_seen_at_once_and_kept_when_it_is_asked_for(
+    page: Page, context: BrowserContext, site: str, folder: Path
+) -> None:
+    """Two megabytes or more are not brought over a line that may be metered."""
+    keep(page, site)
+    change(folder, film=2_000_000)
+    page.reload()
+    box = page.locator("keep-lesson")
+    expect(page.locator("h1")).to_have_text("Wrapped for the river walk")
+    expect(box.locator("summary")).to_contain_text("There is a newer one")
+    cut(context, page)
+    expect(page.locator("h1")).to_have_text("Packed for the river walk")  # better than nothing
+    context.set_offline(False)
+    page.reload()
+    box.locator("summary", has_text="newer").click()
+    box.get_by_role("button", name="Bring the newer one").click()
+    expect(box.locator("summary")).to_have_text("This lesson is kept here")
+    assert len(page.evaluate("caches.keys()")) == 1
+    cut(context, page)
+    expect(page.locator("h1")).to_have_text("Wrapped for the river walk")
+
+
+def test_every_part_of_a_newer_page_comes_from_the_site(
     page: Page, site: str, folder: Path
 ) -> None:
     keep(page, site)
-    change(folder)
-    page.reload()
-    box = page.locator("keep-lesson")
-    expect(page.locator("h1")).to_have_text("Packed for the river walk")  # still the old copy
-    expect(box.locator("summary")).to_contain_text("There is a newer one")
-    box.locator("summary").click()
-    asked: list[str] = []
-    page.on("request", lambda request: asked.append(request.url))
-    box.get_by_role("button", name="Bring the newer one").click()
-    expect(box.locator("summary")).to_have_text("This lesson is kept here")
-    assert not [
-        url for url in asked if url.endswith(".mp4")
-    ]  # what is the same is not fetched again
-    assert len(page.evaluate("caches.keys()")) == 1
+    change(folder, film=2_000_000)
+    sheet = folder / "kitchen/assets/screen.css"
+    sheet.write_text(sheet.read_text("utf-8") + "\n:root{--fresh:1}\n", "utf-8")
     page.reload()
     expect(page.locator("h1")).to_have_text("Wrapped for the river walk")
+    fresh = "getComputedStyle(document.documentElement).getPropertyValue('--fresh')"
+    assert page.evaluate(fresh) == "1"
+
+
+def test_a_site_that_does_not_answer_leaves_the_kept_page_as_it_was(
+    page: Page, context: BrowserContext, site: str, folder: Path
+) -> None:
+    """The newer version is told once the site answers, and is not put under anybody's hands."""
+    keep(page, site)
+    change(folder)
+    worker = context.service_workers[0]
+    worker.evaluate("AbortSignal.timeout = () => AbortSignal.abort()")  # as if it took too long
+    page.reload()
+    expect(page.locator("h1")).to_have_text("Packed for the river walk")
+    box = page.locator("keep-lesson")
+    expect(box.locator("summary")).to_have_text("A newer one is here")
+    expect(box.get_by_role("status")).to_contain_text("This page is still the one before")
+    box.get_by_role("button", name="Show the newer one").click()
+    expect(page.locator("h1")).to_have_text("Wrapped for the river walk")
+
+
+def test_a_copy_made_while_the_site_is_published_never_mixes_two_versions(
+    page: Page, site: str, folder: Path
+) -> None:
+    """The list is of the version before, a page already of the next one."""
+    page.goto(site + LESSON)
+    old = (folder / "kitchen/river-walk/keep.json").read_text("utf-8")
+    page.locator("keep-lesson summary").click()
+    page.get_by_role("button", name="Keep it").wait_for()
+    change(folder)
+    new = (folder / "kitchen/river-walk/keep.json").read_text("utf-8")
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.locator("keep-lesson [role=status]")).to_contain_text("did not come all the way")
+    assert old != new
+    whole = "caches.match(new URL('whole-copy', location.href).href).then(Boolean)"
+    assert page.evaluate(whole) is False
+    page.get_by_role("button", name="Try again").click()  # by the list as it is now
+    expect(page.locator("keep-lesson summary")).to_have_text("This lesson is kept here")
+    assert [name.rpartition(" ")[2] for name in page.evaluate("caches.keys()")] == ["wrapped"]
 
 
 def test_a_broken_update_leaves_the_old_copy_usable(
@@ -223,9 +312,9 @@ def test_a_broken_update_leaves_the_old_copy_usable(
     change(folder)
     (folder / "kitchen/river-walk/index.html").unlink()
     page.reload()
+    expect(page.locator("h1")).to_have_text("Packed for the river walk")
     box = page.locator("keep-lesson")
-    box.locator("summary", has_text="newer").click()
-    box.get_by_role("button", name="Bring the newer one").click()
+    box.locator("summary").click()
     expect(box.locator("[role=status]")).to_contain_text("did not come all the way")
     complaints.clear()  # the browser tells of the 404
     cut(context, page)
@@ -239,6 +328,7 @@ def test_a_kept_lesson_can_be_removed(
     page.get_by_role("button", name="Remove it").click()
     expect(page.locator("keep-lesson summary")).to_have_text("Keep this lesson")
     assert page.evaluate("caches.keys()") == []
+    assert page.evaluate(WORKERS) == 0
     context.set_offline(True)
     with pytest.raises(Exception, match="ERR_"):
         page.reload()
@@ -255,6 +345,29 @@ def test_kept_lessons_are_listed_and_removed_on_the_front_page(page: Page, site:
     kept.get_by_role("button", name="Remove it: Packed for the river walk").click()
     expect(kept).to_be_hidden()
     assert page.evaluate("caches.keys()") == []
+    assert page.evaluate(WORKERS) == 0
+
+
+def test_the_worker_stays_while_another_lesson_is_kept(page: Page, site: str) -> None:
+    keep(page, site)
+    page.goto(f"{site}soup-night/index.html")
+    box = page.locator("keep-lesson")
+    box.locator("summary").click()
+    box.get_by_role("button", name="Keep it").click()
+    box.get_by_role("button", name="Remove it").click()
+    expect(box.locator("summary")).to_have_text("Keep this lesson")
+    assert page.evaluate(WORKERS) == 1
+
+
+def test_a_site_can_take_worker_and_copies_away(page: Page, site: str, folder: Path) -> None:
+    """With ``keep_lessons: false`` this stands in the worker's place; a browser finds it when it comes back."""
+    keep(page, site)
+    off = join_script("js/sw-off.js", sources(ROOT / "theme", "js"))
+    (folder / "kitchen/sw.js").write_text(off, "utf-8")
+    page.evaluate("navigator.serviceWorker.getRegistration().then(found => found.update())")
+    page.wait_for_function("async () => !(await caches.keys()).length")
+    page.goto(site + LESSON)
+    page.wait_for_function(f"async () => !(await {WORKERS})")
 
 
 def test_without_room_nothing_is_kept_and_it_is_said(

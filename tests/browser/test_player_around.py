@@ -81,7 +81,7 @@ def test_how_captions_look_is_kept_on_the_device(lesson: Page) -> None:
 
 
 def test_a_spoiled_choice_is_the_first_one(lesson: Page) -> None:
-    lesson.evaluate("localStorage.setItem('plumline-1-captions', '{\"size\": \"huge\"}')")
+    lesson.evaluate("localStorage.setItem('plumline-2 / captions', '{\"size\": \"huge\"}')")
     lesson.reload()
     expect(lesson.locator("video")).to_have_attribute("data-size", "middle")
 

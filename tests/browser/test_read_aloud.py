@@ -113,3 +113,38 @@ def test_a_spanish_page_is_read_by_a_spanish_voice(opened: Open) -> None:
     page = opened(SPANISH, OURS, path="es/river-walk/index.html")
     page.get_by_role("button", name="Léeme esto").nth(1).click()
     assert page.evaluate("said.every(({voice}) => voice.lang === 'es_MX')")
+
+
+APART = """() => {
+  const word = document.createElement('span');
+  word.lang = 'es';
+  word.textContent = 'manzana';
+  document.querySelector('.stop-ask .prompt').append(' ', word);
+}"""
+
+
+@pytest.mark.parametrize("others", [(), (NETWORK | {"lang": "es-MX"},)], ids=["none", "network"])
+def test_a_part_no_voice_of_the_device_can_read_is_left_out_and_told(
+    opened: Open, others: tuple[dict[str, object], ...]
+) -> None:
+    """A browser left to choose may take a voice that sends the text to someone."""
+    page = opened(OURS, *others)
+    page.evaluate(APART)
+    ask = page.locator(".stop-ask").first
+    ask.get_by_role("button", name="Read this to me").click()
+    said = page.evaluate(
+        "said.map(({text, lang, voice}) => [lang, text, voice && voice.localService])"
+    )
+    assert said
+    assert all(local is True for _, _, local in said)
+    assert not [text for _, text, _ in said if "manzana" in text]
+    expect(ask.get_by_role("status")).to_contain_text("no voice for a part in another language")
+
+
+def test_nothing_is_told_where_the_device_can_read_all(opened: Open) -> None:
+    page = opened(OURS, SPANISH)
+    page.evaluate(APART)
+    ask = page.locator(".stop-ask").first
+    ask.get_by_role("button", name="Read this to me").click()
+    assert "manzana" in [text for _, text in page.evaluate(SAID)]
+    assert page.locator("[data-unread]").count() == 0

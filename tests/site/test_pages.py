@@ -128,7 +128,15 @@ def test_json_in_a_page_is_json_with_texts_only(built_site: Path) -> None:
 
 def test_a_page_without_javascript_lacks_nothing(built_site: Path) -> None:
     """What is hidden from the start is a control that only a script could serve."""
-    controls = {"button", "form", "keep-lesson", "kept-lessons", "label", "print-button"}
+    controls = {
+        "button",
+        "clear-device",
+        "form",
+        "keep-lesson",
+        "kept-lessons",
+        "label",
+        "print-button",
+    }
     for page in pages(built_site):
         root = read_page(page)
         players = {each for player in root.iter("pause-player") for each in player.iter()}

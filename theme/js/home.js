@@ -1,6 +1,8 @@
 /** The script of the front page, and the only file of its bundle that does anything by being loaded. */
+import { bringLater } from "./bring-later.js";
 import { KeptLessons } from "./kept-lessons.js";
 import { LessonFilter } from "./lesson-filter.js";
 
 LessonFilter.define();
+bringLater();
 KeptLessons.define();

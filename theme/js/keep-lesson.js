@@ -5,9 +5,12 @@ import { megabytes } from "./megabytes.js";
 import { ownScript } from "./own-script.js";
 import { say } from "./say.js";
 
+/** Bytes that a kept lesson brings by itself to be as the site is; more is asked for, for a line may be metered. */
+const BY_ITSELF = 2_000_000;
+
 /**
  * Keeps this lesson on the device, for where there is no network: says how large it is, shows how
- * far it has come, offers a newer version quietly, and takes everything away again.
+ * far it has come, brings a newer version, and takes everything away again.
  */
 export class KeepLesson extends LiveElement {
   static define() {
@@ -44,17 +47,39 @@ export class KeepLesson extends LiveElement {
   async offer() {
     const here = await this.kept.list();
     const list = await this.newest();
-    if (here && (!list || list.version === here.version)) this.show(say("keep_is_kept", { size: megabytes(bytesOf(here.files)) }), this.removing());
-    else if (!list) this.show(say("keep_no_list"), this.again(say("keep_again"), () => this.offer()));
-    else {
-      const size = megabytes(bytesOf(await this.kept.missing(list)));
-      if (here) this.summary.textContent = say("keep_newer");
-      const start = this.again(here ? say("keep_renew") : say("keep_it"), () => this.store(list));
-      this.show(here ? say("keep_is_newer", { size }) : say("keep_size", { size }), start, ...(here ? [this.removing()] : []));
-    }
+    if (here && (!list || list.version === here.version)) return this.showKept(here);
+    if (!list) return this.show(say("keep_no_list"), this.again(say("keep_again"), () => this.offer()));
+    const missing = bytesOf(await this.kept.missing(list));
+    if (here && missing <= BY_ITSELF) return this.renew(list);
+    const size = megabytes(missing);
+    if (here) this.summary.textContent = say("keep_newer");
+    const start = this.again(here ? say("keep_renew") : say("keep_it"), () => this.ask(list));
+    this.show(here ? say("keep_is_newer", { size }) : say("keep_size", { size }), start, ...(here ? [this.removing()] : []));
   }
 
-  /** @param {import("./kept.js").KeepList} list */
+  /** @param {import("./kept.js").KeepList} here */
+  showKept(here) {
+    this.summary.textContent = say("keep_kept");
+    this.show(say("keep_is_kept", { size: megabytes(bytesOf(here.files)) }), this.removing());
+  }
+
+  /**
+   * Brings a small newer version unasked. The page before the learner may still be the older one,
+   * where the site's word came late: it is not taken away from under their hands.
+   * @param {import("./kept.js").KeepList} list
+   */
+  async renew(list) {
+    const isSeen = await this.kept.isPast();
+    if (!(await this.store(list)) || isSeen) return;
+    this.summary.textContent = say("keep_came");
+    this.show(say("keep_came_says"), this.again(say("keep_show"), () => location.reload()), this.removing());
+    this.box.open = true;
+  }
+
+  /**
+   * Says whether all came.
+   * @param {import("./kept.js").KeepList} list
+   */
   async store(list) {
     const all = bytesOf(list.files);
     const bar = document.createElement("progress");
@@ -65,22 +90,37 @@ export class KeepLesson extends LiveElement {
       // Worker and page share one root: the worker may not answer above its own folder.
       await navigator.serviceWorker.register(ownScript(this.dataset.worker ?? ""));
       await this.kept.keep(list, (bytes) => (bar.value = Math.min((come += bytes) / all, 1)));
-      this.summary.textContent = say("keep_kept");
-      await this.offer();
+      this.showKept(list);
+      return true;
     } catch (failed) {
-      await this.fail(list, failed instanceof DOMException && failed.name === "QuotaExceededError");
+      await this.fail(failed instanceof DOMException && failed.name === "QuotaExceededError");
+      return false;
     }
-    this.summary.focus();
   }
 
   /**
    * What has come of a broken attempt stays for the next one, unless there is no room for it.
-   * @param {import("./kept.js").KeepList} list
    * @param {boolean} isFull
    */
-  async fail(list, isFull) {
+  async fail(isFull) {
     if (isFull) await this.kept.dropUnfinished();
-    this.show(isFull ? say("keep_full") : say("keep_failed"), this.again(say("keep_again"), () => this.store(list)));
+    this.show(isFull ? say("keep_full") : say("keep_failed"), this.again(say("keep_again"), () => this.tryAgain()));
+  }
+
+  /** With the list as it is by now: the site may have been published meanwhile. */
+  async tryAgain() {
+    const list = await this.newest();
+    if (list) await this.ask(list);
+    else await this.offer();
+  }
+
+  /**
+   * Brings a version that the learner asked for, and stays where they were.
+   * @param {import("./kept.js").KeepList} list
+   */
+  async ask(list) {
+    await this.store(list);
+    this.summary.focus();
   }
 
   async remove() {

@@ -1,4 +1,4 @@
-import { copies, copyName, copyOf, listAddress } from "./kept-names.js";
+import { copies, copyName, copyOf, listAddress, listOf, pastAddress } from "./kept-names.js";
 
 /**
  * What a lesson is made of, as the site lists it in its `keep.json`.
@@ -6,7 +6,7 @@ import { copies, copyName, copyOf, listAddress } from "./kept-names.js";
  * @typedef {object} KeptFile
  * @property {string} path from the lesson's folder
  * @property {number} bytes
- * @property {string} hash of what it holds; empty for a page that the lesson does without
+ * @property {string} hash of what it holds, the first sixteen signs of SHA-256; empty for a page that the lesson does without
  *
  * @typedef {object} KeepList
  * @property {string} title of the lesson
@@ -23,8 +23,14 @@ export class Kept {
 
   /** The list of the whole copy, or nothing. */
   async list() {
-    const copy = await copyOf(this.folder.href);
-    return copy && readList(copy, this.folder.pathname);
+    const kept = await copyOf(this.folder.href);
+    return kept && listOf(kept);
+  }
+
+  /** Whether the page came from the site, for the copy was known to be an older one. */
+  async isPast() {
+    const kept = await copyOf(this.folder.href);
+    return Boolean(kept && (await kept.copy.match(pastAddress(kept.folder))));
   }
 
   /**
@@ -46,11 +52,11 @@ export class Kept {
     const name = copyName(pathname, list.version);
     const copy = await caches.open(name);
     const old = await copyOf(this.folder.href);
-    const known = old && (await readList(old, pathname));
+    const known = old && (await listOf(old));
     for (const file of list.files) {
       const address = new URL(file.path, this.folder).href;
       if (await copy.match(address)) came(file.bytes);
-      else await copy.put(address, (holds(known, file) && (await old?.match(address))) || (await fetched(address, came)));
+      else await copy.put(address, (holds(known, file) && (await old?.copy.match(address))) || (await fetched(address, file, came)));
     }
     await copy.put(listAddress(pathname), new Response(JSON.stringify(list)));
     await this.remove(name);
@@ -68,6 +74,7 @@ export class Kept {
    */
   async remove(but) {
     for (const [name, folder] of await copies()) if (folder === this.folder.pathname && name !== but) await caches.delete(name);
+    await dismissWorker(this.folder);
   }
 }
 
@@ -84,6 +91,28 @@ export async function everyKept(root) {
     if (list) found.push([kept, list]);
   }
   return found;
+}
+
+/**
+ * Takes away every copy of the site, whole or not, and the worker with them.
+ * @param {URL} root of the site
+ */
+export async function removeEvery(root) {
+  if (!canKeep()) return;
+  for (const [name, folder] of await copies()) if (folder.startsWith(root.pathname)) await caches.delete(name);
+  await dismissWorker(root);
+}
+
+/**
+ * Takes the worker away once it has nothing left to answer with.
+ * @param {URL} page or folder that it answers for
+ */
+async function dismissWorker(page) {
+  const worker = await navigator.serviceWorker.getRegistration(page.href);
+  if (!worker) return;
+  const { pathname } = new URL(worker.scope);
+  for (const folder of (await copies()).values()) if (folder.startsWith(pathname)) return;
+  await worker.unregister();
 }
 
 /** Whether lessons can be kept here: from a folder, or over a line that anyone can write into, they cannot. */
@@ -105,20 +134,14 @@ function holds(list, wanted) {
 }
 
 /**
- * @param {Cache} copy
- * @param {string} folder
- * @returns {Promise<KeepList | undefined>}
- */
-async function readList(copy, folder) {
-  return (await copy.match(listAddress(folder)))?.json();
-}
-
-/**
- * A file fresh from the site, told of as it comes; without the marks of a redirect, which no page may be opened with.
+ * A file fresh from the site, told of as it comes, if it holds what the list says: what came while
+ * the site was published anew belongs to another version. Without the marks of a redirect, which
+ * no page may be opened with.
  * @param {string} address
+ * @param {KeptFile} file
  * @param {(bytes: number) => void} came
  */
-async function fetched(address, came) {
+async function fetched(address, { hash }, came) {
   const response = await fetch(address, { cache: "reload" });
   if (!response.ok || !response.body) throw new Error(`${response.status} ${address}`);
   const counting = new TransformStream({
@@ -127,6 +150,17 @@ async function fetched(address, came) {
       out.enqueue(chunk);
     },
   });
+  const content = await new Response(response.body.pipeThrough(counting)).arrayBuffer();
+  if (hash && (await hashOf(content)) !== hash) throw new Error(`another version of ${address}`);
   const type = response.headers.get("Content-Type") ?? "application/octet-stream";
-  return new Response(response.body.pipeThrough(counting), { headers: { "Content-Type": type } });
+  return new Response(content, { headers: { "Content-Type": type } });
+}
+
+/**
+ * What a file holds, as the site's lists say it.
+ * @param {ArrayBuffer} content
+ */
+async function hashOf(content) {
+  const bytes = new Uint8Array(await crypto.subtle.digest("SHA-256", content));
+  return [...bytes.slice(0, 8)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }

@@ -1,5 +1,4 @@
-/** Where this script came from; a browser tells only while it is first run. */
-const here = document.currentScript instanceof HTMLScriptElement ? document.currentScript.src : location.href;
+import { here } from "./here.js";
 
 /**
  * Brings a style sheet that stands beside this script; goes on without it where it does not come.

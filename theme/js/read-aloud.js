@@ -47,7 +47,9 @@ export class ReadAloud {
   read(stop, button) {
     this.stop();
     for (const video of document.querySelectorAll("video")) video.pause();
-    const said = pieces(stop).map((piece) => this.utterance(piece));
+    const all = pieces(stop);
+    const said = all.flatMap((piece) => this.utterance(piece) ?? []);
+    this.tell(stop, said.length < all.length ? say("read_aloud_no_voice") : "");
     const last = said[said.length - 1];
     if (!last) return;
     button.setAttribute("aria-pressed", "true");
@@ -60,11 +62,31 @@ export class ReadAloud {
     for (const button of this.buttons) button.setAttribute("aria-pressed", "false");
   }
 
-  /** @param {import("./speakable.js").Piece} piece */
+  /**
+   * @param {Element} stop
+   * @param {string} text that something of it was left unread; nothing where all was read
+   */
+  tell(stop, text) {
+    const known = stop.querySelector("[data-unread]");
+    if (!known && !text) return;
+    const told = known ?? document.createElement("p");
+    told.setAttribute("data-unread", "");
+    told.setAttribute("role", "status");
+    if (!known) stop.querySelector(".stop-head")?.after(told);
+    told.textContent = text;
+  }
+
+  /**
+   * Nothing where the device has no voice of the language: left to choose, a browser may take one
+   * that sends the text to someone.
+   * @param {import("./speakable.js").Piece} piece
+   */
   utterance({ text, language }) {
+    const voice = this.voice(language);
+    if (!voice) return null;
     const utterance = new SpeechSynthesisUtterance(text);
     utterance.lang = language;
-    utterance.voice = this.voice(language) ?? null;
+    utterance.voice = voice;
     return utterance;
   }
 

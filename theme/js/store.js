@@ -1,3 +1,10 @@
+import { siteFolder } from "./here.js";
+
+/** How the keys begin: 2 is the form below, and two sites on one host, or in folders, keep their own. */
+const BEGINS = `plumline-2 ${siteFolder.pathname} `;
+/** How they began before the site's path was in them. */
+const BEFORE = "plumline-1-";
+
 /**
  * What a learner did, kept on this device: texts by name under one key. It may be absent, full,
  * forbidden or spoiled; then nothing is kept and nothing breaks.
@@ -5,7 +12,8 @@
 export class Store {
   /** @param {string} name of what is kept: for everyone on this device, or for one learner */
   constructor(name) {
-    this.key = `plumline-1-${name}`; // 1: the form below; another form gets another number
+    this.key = BEGINS + name;
+    carryOver(BEFORE + name, this.key);
   }
 
   /** @returns {Record<string, string>} */
@@ -41,6 +49,34 @@ export class Store {
     } catch {
       // forbidden: then nothing was kept either
     }
+  }
+}
+
+/**
+ * Moves what was kept before keys had a path.
+ * @param {string} before
+ * @param {string} key
+ */
+function carryOver(before, key) {
+  try {
+    const kept = localStorage.getItem(before);
+    if (kept === null) return;
+    if (localStorage.getItem(key) === null) localStorage.setItem(key, kept);
+    localStorage.removeItem(before);
+  } catch {
+    // full or forbidden: it stays where it is
+  }
+}
+
+/**
+ * Forgets all that this site keeps under names that begin so.
+ * @param {string} begins nothing for everything
+ */
+export function forget(begins) {
+  try {
+    for (const key of Object.keys(localStorage)) if (key.startsWith(BEGINS + begins) || key.startsWith(BEFORE + begins)) localStorage.removeItem(key);
+  } catch {
+    // forbidden: then nothing was kept either
   }
 }
 

@@ -1,10 +1,12 @@
 /**
  * The worker that opens kept lessons without a network. A page of a kept lesson and all that it
  * asks for come from the lesson's copy, so that its parts fit together; everything else comes from
- * the network, and from a copy only where there is none.
+ * the network, and from a copy only where there is none. Whenever such a page is opened, the site is
+ * asked whether it has a newer version: then the page comes from the site at once, and it renews the
+ * copy (`keep-lesson.js`).
  */
 import { byteRange } from "./byte-range.js";
-import { copies, copyOf } from "./kept-names.js";
+import { copies, copyOf, listOf, pastAddress } from "./kept-names.js";
 
 const worker = /** @type {any} */ (self); // the types of pages, which this project uses, know no worker
 
@@ -16,20 +18,61 @@ worker.addEventListener("fetch", (/** @type {any} */ event) => {
   if (isOurs && request.cache !== "reload") event.respondWith(answer(request, clientId)); // "reload" is how a page renews a copy
 });
 
+/** Milliseconds that a page waits for the site's word: on a weak line the copy is better than nothing. */
+const PATIENCE = 3_000;
+
 /**
  * @param {Request} request
  * @param {string} clientId
  */
 async function answer(request, clientId) {
-  const page = request.mode === "navigate" ? request.url : (await worker.clients.get(clientId))?.url;
-  const copy = page && (await copyOf(page));
-  const kept = copy && (await copy.match(fileAddress(request.url)));
-  if (kept) return part(request, kept);
-  return fetch(request).catch(async (failed) => {
-    const spare = await anyCopy(fileAddress(request.url));
-    if (spare) return part(request, spare);
-    throw failed;
-  });
+  const isPage = request.mode === "navigate";
+  const page = isPage ? request.url : (await worker.clients.get(clientId))?.url;
+  const held = page ? await copyOf(page) : null;
+  const kept = await held?.copy.match(fileAddress(request.url));
+  if (!held || !kept) return fromSite(request, null);
+  if (isPage) await compare(held);
+  if (!(await held.copy.match(pastAddress(held.folder)))) return part(request, kept);
+  return fromSite(request, isPage ? held : null, kept);
+}
+
+/**
+ * @param {Request} request
+ * @param {import("./kept-names.js").KeptCopy | null} held where all the rest of a page has to come from, should the page not come
+ * @param {Response} [kept]
+ */
+async function fromSite(request, held, kept) {
+  const fresh = await fetch(request).catch((/** @type {unknown} */ failed) => ({ failed, status: 599 }));
+  if (fresh instanceof Response && (fresh.status < 400 || !held)) return fresh;
+  const spare = kept ?? (await anyCopy(fileAddress(request.url)));
+  if (held) await held.copy.delete(pastAddress(held.folder));
+  if (spare) return part(request, spare);
+  if (fresh instanceof Response) return fresh;
+  throw fresh.failed;
+}
+
+/**
+ * Marks a copy where the site has another version of its lesson now.
+ * @param {import("./kept-names.js").KeptCopy} held
+ */
+async function compare(held) {
+  const [list, newest] = await Promise.all([listOf(held), newestList(held.folder)]);
+  if (newest && newest.version !== list?.version) await held.copy.put(pastAddress(held.folder), new Response());
+  else await held.copy.delete(pastAddress(held.folder));
+}
+
+/**
+ * The list as the site has it now; nothing without a network, or where it takes too long.
+ * @param {string} folder
+ * @returns {Promise<import("./kept.js").KeepList | null>}
+ */
+async function newestList(folder) {
+  try {
+    const answered = await fetch(`${folder}keep.json`, { cache: "no-store", signal: AbortSignal.timeout(PATIENCE) });
+    return answered.ok ? await answered.json() : null;
+  } catch {
+    return null;
+  }
 }
 
 /** @param {string} address */

@@ -1,8 +1,7 @@
 import { button } from "./button.js";
-import { clearLearner } from "./clear-learner.js";
 import { keys } from "./keys.js";
 import { say } from "./say.js";
-import { shapeHere, Store } from "./store.js";
+import { forget, shapeHere, Store } from "./store.js";
 
 /** Shapes that stand for learners, drawn in a square of 24. */
 const DRAWN = {
@@ -73,7 +72,7 @@ export class WhoIsHere {
 
   /** @param {HTMLElement} told where it is said that it is done */
   clear(told) {
-    clearLearner(this.here);
+    forget(`${this.here}/`); // in every lesson
     /** @type {import("./lesson-thread.js").LessonThread | null} */ (document.querySelector("lesson-thread"))?.clear();
     told.textContent = say("who_cleared", { shape: this.name(this.here) });
   }

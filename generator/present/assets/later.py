@@ -13,12 +13,20 @@ from generator.present.words.say import Say
 
 WORKER = "sw.js"
 """The service worker stands at the site's root: it may answer nothing above its own folder."""
-_SCRIPTS = ("lesson", "video", "later", "home", "play")
+_NO_WORKER = "sw-off.js"
+_SCRIPTS = ("lesson", "video", "later", "home", "play", "clear")
 """Entries of theme/js/ whose scripts say texts of the site; the kinds of stop name more."""
 
 
-def later_files(theme: Path, says: Iterable[Say]) -> Iterator[Output]:
-    """The scripts of each language, and what they all share."""
+def later_files(theme: Path, says: Iterable[Say], *, keeping: bool = True) -> Iterator[Output]:
+    """The scripts of each language, and what they all share.
+
+    Args:
+        theme: its folder.
+        says: the words of each language.
+        keeping: whether lessons may be kept on a device; where not, the worker's file takes away
+            what is kept.
+    """
     scripts, styles = with_read_aloud(sources(theme, "js")), sources(theme, "css")
     kinds = script_entries(scripts)
     scripts |= kinds
@@ -30,4 +38,5 @@ def later_files(theme: Path, says: Iterable[Say]) -> Iterator[Output]:
         for name, entry in entries.items():
             bundle, file = join_script(entry, scripts, say.texts), f"{name}-{say.locale}.js"
             yield Output(FOLDER + file, bundle.encode(), needs=brought_by(file, say.locale))
-    yield Output(WORKER, join_script(f"js/{WORKER}", scripts).encode())
+    worker = WORKER if keeping else _NO_WORKER
+    yield Output(WORKER, join_script(f"js/{worker}", scripts).encode())

@@ -37,7 +37,8 @@ def home_view(
 def front_needs(surround: Surround) -> tuple[str, ...]:
     """What the front page loads, whatever lessons it lists, from the site's root."""
     page = surround.page(FRONT, "", look=_LOOK)
-    return with_brought((*page.styles, page.script, ICON), surround.say.locale)
+    clear = f"assets/clear-{page.language}.js"
+    return with_brought((*page.styles, page.script, clear, ICON), surround.say.locale)
 
 
 def _card(entry: LessonEntry, surround: Surround) -> LessonCardView:

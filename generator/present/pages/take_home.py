@@ -28,9 +28,8 @@ def take_home_view(result: LessonResult, size: int, surround: Surround) -> TakeH
     lesson, say = result.lesson.id, surround.say
     folder = f"{surround.folder}{lesson}/"
     label = say("take_home", size=megabytes(size, say))
-    return TakeHomeView(
-        LinkView(folder + take_home_name(lesson), label), folder + KEEP_LIST, WORKER
-    )
+    keep = folder + KEEP_LIST if surround.site.keep_lessons else ""
+    return TakeHomeView(LinkView(folder + take_home_name(lesson), label), keep, WORKER)
 
 
 def megabytes(size: int, say: Say) -> str:

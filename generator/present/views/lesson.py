@@ -35,7 +35,7 @@ class TakeHomeView:
     copy: LinkView
     """The lesson as one file to unpack, with its size."""
     keep: str
-    """The list of what to keep on the device."""
+    """The list of what to keep on the device; empty where that is not offered."""
     worker: str
     """The script that opens what is kept."""
 

@@ -1,0 +1,16 @@
+/**
+ * What stands in the place of the worker on a site that no longer offers to keep lessons: a browser
+ * that comes back asks for the worker's file, finds this one, and everything goes away.
+ */
+import { copies } from "./kept-names.js";
+
+const leaving = /** @type {any} */ (self); // the types of pages, which this project uses, know no worker
+
+leaving.addEventListener("install", () => leaving.skipWaiting());
+leaving.addEventListener("activate", (/** @type {any} */ event) => event.waitUntil(leave()));
+
+async function leave() {
+  const { pathname } = new URL(leaving.registration.scope);
+  for (const [name, folder] of await copies()) if (folder.startsWith(pathname)) await caches.delete(name);
+  await leaving.registration.unregister();
+}
