@@ -15,7 +15,7 @@ from generator.model.stops import Stop
 # fmt: off
 PAGE_IDS = frozenset({
     "adults", "b1", "b10", "b100", "bhalf", "btenth", "first", "half", "hundred",
-    "main", "on-paper", "one", "second", "ten", "tens", "tenth", "who",
+    "clear-all", "main", "on-paper", "one", "second", "ten", "tens", "tenth", "who",
 })
 # fmt: on
 """Ids that the pages of the theme use for themselves."""
