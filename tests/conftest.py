@@ -49,6 +49,13 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     items.sort(key=lambda item: place(item.path))
 
 
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    """Print what tests counted and told by ``record_property("told", …)``."""
+    passed = terminalreporter.getreports("passed")
+    for said in [said for one in passed for name, said in one.user_properties if name == "told"]:
+        terminalreporter.write_line(str(said))
+
+
 @pytest.fixture(scope="session", autouse=True)
 def _sites_of_tests_share_what_is_read() -> Iterator[None]:
     """Take apart the text of a file of ``site_data/`` once, however many copies of the project hold it.

@@ -6,6 +6,7 @@ from pathlib import Path
 
 from generator.author.reference import reference_page
 from generator.author.schema import lesson_schema
+from generator.write.whole import write_whole
 
 
 def write_reference(root: Path) -> tuple[Path, ...]:
@@ -16,5 +17,5 @@ def write_reference(root: Path) -> tuple[Path, ...]:
     }
     for file, text in written.items():
         file.parent.mkdir(parents=True, exist_ok=True)
-        file.write_text(text, "utf-8")
+        write_whole(file, text)
     return tuple(written)

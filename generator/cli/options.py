@@ -8,10 +8,21 @@ from pathlib import Path
 
 import click
 
+from generator.problems import LessonError
+
 
 def _keep(ctx: click.Context, _: click.Parameter, root: Path) -> Path:
-    """Remember the folder, so that problems can be shown with their lines."""
+    """Remember the folder, so that problems can be shown with their lines.
+
+    Raises:
+        LessonError: it is not that of a site, in which no command has anything to do.
+    """
     ctx.meta["root"] = root
+    if not ctx.resilient_parsing and not (root / "lessons").exists():
+        from generator.steps.work import site_problems  # noqa: PLC0415  # loads when there may be something wrong
+
+        if problems := site_problems(root):
+            raise LessonError(problems)
     return root
 
 

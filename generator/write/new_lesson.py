@@ -8,6 +8,7 @@ from collections.abc import Collection
 from pathlib import Path
 
 from generator.problems import LessonError, Place, Problem
+from generator.write.whole import write_whole
 
 STARTER = "site_data/new_lesson.yaml"
 
@@ -38,9 +39,11 @@ def new_lesson(root: Path, title: str, reserved: Collection[str]) -> Path:
     quoted = title.replace("\\", "\\\\").replace('"', '\\"')
     text = starter.read_text("utf-8").replace("TITLE", quoted)
     folder.mkdir(parents=True)
-    file = folder / "lesson.yaml"
-    file.write_text(text, "utf-8")
-    return file
+    try:
+        return write_whole(folder / "lesson.yaml", text)
+    except OSError:  # an empty folder would be a lesson that is there already
+        folder.rmdir()
+        raise
 
 
 def folder_name(title: str) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from generator.problems import LessonError, Place, Problem
+from generator.write.whole import write_whole
 
 
 def write_draft(root: Path, path: str, text: str) -> Path:
@@ -17,14 +18,9 @@ def write_draft(root: Path, path: str, text: str) -> Path:
     if file.exists():
         hint = "add what is missing there; python3 generator check names it"
         raise LessonError([Problem(Place(path), "this translation is there already", hint)])
-    file.write_text(text, "utf-8")
-    return file
+    return write_whole(file, text)
 
 
 def write_marks(root: Path, path: str, text: str) -> Path:
     """Write a translation file with its new marks, whole or not at all."""
-    file = root / path
-    fresh = file.with_name(f".{file.name}.new")
-    fresh.write_text(text, "utf-8")
-    fresh.replace(file)
-    return file
+    return write_whole(root / path, text)

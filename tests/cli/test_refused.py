@@ -98,3 +98,30 @@ def test_a_build_that_is_stopped_clears_what_it_began(root: Path, stop: signal.S
     assert (run.returncode, told.strip()) == (1, "Aborted!")
     assert hashes(root / "site") == before
     assert not list(root.glob(".site.*"))
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ("build",),
+        ("check",),
+        ("preview",),
+        ("new", "Soup"),
+        ("trace", "soup"),
+        ("rehearse", "soup"),
+        ("recorded", "soup"),
+        ("translate", "soup", "es"),
+        ("translated", "soup", "es"),
+        ("reference",),
+        ("foods", "find", "apple"),
+        ("foods", "refresh"),
+    ],
+)
+def test_a_folder_that_is_no_site_is_told_by_every_command_and_left_alone(
+    tmp_path: Path, words: tuple[str, ...]
+) -> None:
+    done = CliRunner().invoke(commands, [*words, "--root", str(tmp_path)])
+    assert done.exit_code == 1
+    assert "this is not the folder of a site" in done.stderr
+    assert "go to the folder that does, or name it with --root" in done.stderr
+    assert not list(tmp_path.iterdir())
