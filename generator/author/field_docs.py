@@ -24,7 +24,8 @@ def describe_fields() -> None:
         for one in reversed(model.__mro__):
             if one is not Frozen and issubclass(one, Frozen):
                 for name, text in _texts(one).items():
-                    model.model_fields[name].description = text
+                    if name in model.model_fields:  # and nothing that a kind says of itself
+                        model.model_fields[name].description = text
     rebuilt: set[type[Frozen]] = set()
     for model in models:
         _rebuild(model, rebuilt)

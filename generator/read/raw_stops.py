@@ -52,7 +52,7 @@ def raw_stops(stops: Data, places: Places, problems: list[Problem]) -> dict[int,
 def places_inside(places: Places, stops: dict[int, RawStop]) -> Places:
     """The same places, where everything written beside a kind is found inside it as well.
 
-    So are the foods of a row that is written as a list: under ``foods``, as if it had an id.
+    So is what is inside of an entry that is written as a list alone: under the key it then belongs to.
     """
     values, keys, cut = dict(places.values), dict(places.keys), dict(places.cut)
     for old, new in ((places.values, values), (places.keys, keys), (places.cut, cut)):
@@ -63,8 +63,10 @@ def places_inside(places: Places, stops: dict[int, RawStop]) -> Places:
                 inside = (*path[:2], stop.kind, *path[2:]) if stop and beside else path
                 if beside:
                     new[inside] = place
-                if inside[3:4] == ("rows",) and len(inside) > 5 and isinstance(inside[5], int):
-                    new[(*inside[:5], "foods", *inside[5:])] = place
+                alone = STOP_KINDS[stop.kind].entries_alone if stop else {}
+                inner = alone.get(str(inside[3])) if len(inside) > 5 else None
+                if inner and isinstance(inside[5], int):
+                    new[(*inside[:5], inner, *inside[5:])] = place
     return Places(places.file, values, keys, places.lines, cut)
 
 
@@ -97,6 +99,14 @@ def _joined(data: dict[str, Data], kind: str, places: Places, base: Path) -> Raw
             what = f"`{key}` is written beside `{kind}:` and inside it"
             return Problem(places.key(*base, key), what, "keep one")
     together = {**inner, **beside}
-    if isinstance(rows := together.get("rows"), list):
-        together["rows"] = [{"foods": row} if isinstance(row, list) else row for row in rows]
+    for key, inner in STOP_KINDS[kind].entries_alone.items():
+        if key in together:
+            together[key] = _written_out(together[key], inner)
     return RawStop(kind, together)
+
+
+def _written_out(entries: Data, key: str) -> Data:
+    """A list whose entries all have keys: one that is a list alone is that of ``key``."""
+    if not isinstance(entries, list):
+        return entries
+    return [{key: entry} if isinstance(entry, list) else entry for entry in entries]

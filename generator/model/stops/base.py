@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from decimal import Decimal
-from typing import TYPE_CHECKING, Annotated
+from typing import TYPE_CHECKING, Annotated, ClassVar
 
 from pydantic import Field, StringConstraints
 
@@ -19,6 +19,9 @@ StopId = Annotated[Code, StringConstraints(pattern=r"^[a-z][a-z0-9]*(-[a-z0-9]+)
 
 class BaseStop(Frozen):
     """The common part of a stop."""
+
+    entries_alone: ClassVar[Mapping[str, str]] = {}
+    """Lists whose entries may be written as a list alone, and the key under which that list then belongs."""
 
     id: Annotated[
         StopId | None,

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from decimal import Decimal
 from enum import StrEnum
-from typing import Annotated, Literal
+from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field, GetJsonSchemaHandler, model_validator
 from pydantic.json_schema import JsonSchemaValue
@@ -97,6 +97,8 @@ class RowEntry(Frozen):
 class CompareStop(PauseStop):
     """Two sides, row by row."""
 
+    entries_alone: ClassVar[Mapping[str, str]] = {"rows": "foods"}
+    """A row may be its two foods alone."""
     kind: Literal["compare"] = "compare"
     id: StopId
     """Required here: a move stop calls it by this name."""
