@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
+from itertools import combinations
 from typing import TypeVar
 
 from generator.compute.count import Count
@@ -17,10 +18,21 @@ from generator.compute.move_minutes import MoveMinutes
 from generator.compute.reference_bodies import Body
 from generator.model.figure import FigureKind
 from generator.model.lesson import Lesson
+from generator.model.measure import Measure
 from generator.model.move import Move
 from generator.model.stops.compare import CompareStop
 from generator.model.stops.day import DayStop
 from generator.model.stops.move import MoveStop
+
+
+@dataclass(frozen=True, slots=True)
+class Compared:
+    """Shown numbers of one stop that its texts may hold against each other."""
+
+    measure: Measure
+    """Of all of them."""
+    pairs: tuple[tuple[Decimal, Decimal], ...]
+    """Two and two."""
 
 
 class WorkedStop:
@@ -31,6 +43,11 @@ class WorkedStop:
     @property
     def comparison_told(self) -> Comparison | None:
         """The comparison that its texts speak of."""
+        return None
+
+    @property
+    def compared(self) -> Compared | None:
+        """What its own texts may hold against each other, where they speak of no comparison."""
         return None
 
 
@@ -133,6 +150,12 @@ class Day(WorkedStop):
     """What the day took, before it is rounded for showing."""
     balance: DayBalance
     """Both sums as shown, and which way they lean."""
+
+    @property
+    def compared(self) -> Compared:
+        """What was eaten and what was needed, and any two of the foods."""
+        foods = combinations((held.shown.value for held in self.eaten), 2)
+        return Compared(Measure.ENERGY, ((self.balance.eaten, self.balance.needed), *foods))
 
 
 W = TypeVar("W", bound=WorkedStop)

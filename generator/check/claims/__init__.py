@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 from functools import cache, partial
-from itertools import combinations
 
 from generator.check.claims.claim import Claim
 from generator.check.claims.judge import holds
@@ -17,7 +16,7 @@ from generator.check.claims.read import Sentence, claims_of, clause_before, sent
 from generator.check.rule import rule_of_words
 from generator.check.spoken_of import spoken_of
 from generator.check.texts import place_inside
-from generator.compute.result import Day, LessonResult
+from generator.compute.result import Compared, LessonResult
 from generator.language import Language, language_of
 from generator.language.form import Form
 from generator.language.grammar import Grammar
@@ -75,23 +74,17 @@ class _Where:
 def _about(
     result: LessonResult, index: int, claim: Claim, sentence: Sentence, language: Language
 ) -> tuple[Subject, _Where]:
-    """What a claim is about: the day of its own stop, else a comparison."""
+    """What a claim is about: what its own stop compares, else a comparison."""
     measure = _measure(claim, sentence, language.claims)
     about = spoken_of(result, index, measure)
-    if isinstance(about, Day):
-        return _of_day(about), _Where(result.lesson.stop_id(index), Measure.ENERGY.unit, language)
     if about is None:
         return Subject((), named=False), _Where("", "", language)
+    if isinstance(about, Compared):
+        pairs = tuple(Pair(one, other, directed=False) for one, other in about.pairs)
+        where = _Where(result.lesson.stop_id(index), about.measure.unit, language)
+        return Subject(pairs, named=False), where
     where = _Where(about.stop.id, about.stop.measure.unit, language)
     return subject(claim, sentence, about, language), where
-
-
-def _of_day(day: Day) -> Subject:
-    """What a day's texts may be about: eaten and needed, or any two of its foods."""
-    values = [held.shown.value for held in day.eaten]
-    foods = (Pair(one, other, directed=False) for one, other in combinations(values, 2))
-    balance = Pair(day.balance.eaten, day.balance.needed, directed=False)
-    return Subject((balance, *foods), named=False)
 
 
 def _measure(claim: Claim, sentence: Sentence, grammar: Grammar) -> Measure | None:
