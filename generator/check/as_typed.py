@@ -15,7 +15,9 @@ class Typed:
     """A text in its file."""
 
     text: str
+    """As the educator wrote it."""
     path: Path
+    """Keys and numbers from the top of its file."""
     places: Places
     """Of the file."""
 
