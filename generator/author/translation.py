@@ -55,4 +55,4 @@ def _refuse_unknown(language: str, library: Library) -> None:
     if language not in library.site.languages[1:]:
         what = f"the site has no translations into `{language}`"
         hint = f"add it to `languages:`; there are {', '.join(library.site.languages)}"
-        raise LessonError([Problem(Place("site_data/site.yaml"), what, hint)])
+        raise LessonError([Problem(library.places["languages", 0], what, hint)])

@@ -7,7 +7,7 @@ import csv
 import pytest
 
 from generator.author.food_entry import scalar
-from generator.author.food_proposal import proposed_group
+from generator.author.food_proposal import free_id, proposed_group
 from tests.project import library
 from tests.read.fooddata.official_zip import REFERENCE
 
@@ -49,3 +49,16 @@ def test_most_groups_are_proposed_as_people_chose_them() -> None:
 )
 def test_a_text_reads_back_as_it_was(text: str, written: str) -> None:
     assert scalar(text) == written
+
+
+@pytest.mark.parametrize(
+    ("taken", "id_"),
+    [
+        ((), "soup-lentil"),
+        (("soup-lentil",), "soup-lentil-canned"),
+        (("soup-lentil", "soup-lentil-canned"), "soup-lentil-canned-2"),
+        (("soup-lentil", "soup-lentil-canned", "soup-lentil-canned-2"), "soup-lentil-canned-3"),
+    ],
+)
+def test_an_id_is_the_first_words_that_no_food_has(taken: tuple[str, ...], id_: str) -> None:
+    assert free_id("Soup, lentil, canned", taken) == id_

@@ -15,6 +15,7 @@ from generator.compute.label import label_value
 from generator.compute.steps import LabelRounding
 from generator.model.measure import Measure
 from tests.project import GOOD, worked
+from tests.site_data.test_lessons import RESULTS
 
 
 def test_lines(tmp_path: Path) -> None:
@@ -40,6 +41,46 @@ def test_json_keeps_every_number_exact(tmp_path: Path) -> None:
         assert one["kind"] == figure.kind.value
         assert (one["stop"], one["row"], one["side"]) == (figure.stop, figure.row, figure.side)
         assert one["foods"] == [held.id for held in figure.foods]
+
+
+def test_a_day_is_traced_to_published_bodies_and_equations() -> None:
+    """Reference adults: IOM 2005 [S]; woman of 19 and older, low active: NASEM 2023, table 5-8 [S].
+
+    Even within a tenth of what the day took: our own measure, no source.
+    """
+    took = Decimal("575.77") - Decimal("7.01") * 40 + Decimal("6.60") * 163 + Decimal("12.14") * 57
+    assert took == Decimal("2063.15")
+    lines = list(trace_lines(RESULTS["two-days"].figures))
+    begin = lines.index("rainy-day.needed: 2060 kcal")
+    assert lines[begin + 1 : begin + 7] == [
+        "    record: reference woman: 163 cm, 57 kg (IOM 2005, Dietary Reference Intakes for Energy)",
+        (
+            "    equation: NASEM 2023, woman of 40 years, low active: "
+            f"575.77 − 7.01 × 40 + 6.60 × 163 + 12.14 × 57 = {took} kcal a day"
+        ),
+        f"    rounding: to the nearest 10 kcal: {took} → 2060",
+        "rainy-day.gap: 180 kcal",
+        f"    subtraction: 2060 − 1880 = {2060 - 1880}, of shown values",
+        f"    lean: 1880 ÷ 2060 = 0.91: even; up to {2060 // 10} kcal is even",
+    ]
+
+
+def test_minutes_of_a_move_are_traced_to_published_costs_and_weights() -> None:
+    """Youth Compendium 2018, 85100X [S]; CDC 2000 wtage.csv, 9 years [R]; Schofield 1985, 3-10 years [S]."""
+    boy = Decimal("22.706") * Decimal("28.68") + Decimal("504.3")
+    girl = Decimal("20.315") * Decimal("29.14") + Decimal("485.9")
+    resting = (boy + girl) / 2
+    minutes = round(Decimal(140) / ((3 - 1) * resting / 1440), 1)
+    lines = list(trace_lines(RESULTS["river-walk"].figures))
+    found = [line.strip() for line in lines[-3:]]
+    assert found == [
+        "record: Hand-weight exercises: 3.0 METy at 9 years (youth-compendium-2018, 85100X, status S)",
+        (
+            "resting energy: mean of a boy of 28.68 kg and a girl of 29.14 kg (CDC 2000 medians), "
+            f"Schofield 1985: {resting.normalize()} kcal a day"
+        ),
+        f"minutes: 140 ÷ ((3.0 − 1) × {round(resting, 2)} ÷ 1440) = {minutes}; for teaching notes only",
+    ]
 
 
 @pytest.mark.parametrize(
