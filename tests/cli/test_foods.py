@@ -128,6 +128,46 @@ def test_another_kind_of_food_names_its_own_release(root: Path) -> None:
     assert food(root, "beans-odd").release == "USDA FoodData Central, Foundation, 2023-10-26"
 
 
+def test_records_of_several_releases_say_which(root: Path) -> None:
+    rows = (*FOOD, ("201", "foundation_food", "Beans, black, odd", "16", "2023-10-26"))
+    run(root, "import", str(small_zip(root / "b.zip", {"food.csv": rows})))
+    said = CliRunner(env={"COLUMNS": "200"}).invoke(
+        commands, ["foods", "find", "beans", "black", "--root", str(root)]
+    )
+    lines = {line.split()[0]: line for line in said.output.splitlines() if line.strip()}
+    assert lines["FDC"].rstrip().endswith("release")
+    assert lines["101"].rstrip().endswith("SR Legacy, 2019-04-01")
+    assert lines["201"].rstrip().endswith("Foundation, 2023-10-26")
+
+
+def test_what_no_record_fits_is_told_with_a_way_on(filled: Path) -> None:
+    assert "Nothing fits “zzzz”. Try one word" in run(filled, "find", "zzzz").output
+
+
+def test_refresh_says_what_it_could_not_compare(root: Path) -> None:
+    rows = (FOOD[0], ("201", "foundation_food", "Beans, odd", "16", "2023-10-26"))
+    changed = {"food.csv": rows, "food_nutrient.csv": FOOD_NUTRIENT[:1]}
+    run(
+        root,
+        "import",
+        str(small_zip(root / "b.zip", changed | {"food_portion.csv": FOOD_PORTION[:1]})),
+    )
+    number = len(read_library(root).foods)
+    said = run(root, "refresh").output
+    assert f"Not compared, for their kind of food was not imported: {number} foods" in said
+    assert "No figures changed" in said
+
+
+def test_refresh_leaves_a_portion_that_its_record_does_not_weigh(filled: Path) -> None:
+    run(filled, "add", "101", "--id", "beans-odd")
+    file = filled / FILE
+    file.write_text(file.read_text("utf-8").replace("0.5 cup, mashed", "0.5 cup, crushed"), "utf-8")
+    said = run(filled, "refresh").output
+    told = "The record does not weigh this portion any more; it was left as it was"
+    assert f"{told}: beans-odd: 0.5 cup, crushed" in said
+    assert "grams: 90.5" in file.read_text("utf-8")
+
+
 @pytest.mark.parametrize(
     ("words", "said"),
     [
