@@ -13,16 +13,21 @@ import sysconfig
 from importlib.util import find_spec
 from pathlib import Path
 
-ROOT = Path(__file__).resolve().parent.parent
+HERE = Path(__file__).resolve().parent
+ROOT = HERE.parent
 VENV = ROOT / ".venv"
-SITE, TEST = "requirements.lock", "requirements-test.lock"  # the second holds all of the first
+OWN = (
+    HERE / "requirements.lock"
+).is_file()  # a site of somebody's own, the program here in one file
+SITE = "generator/requirements.lock" if OWN else "requirements.lock"
+TEST = "requirements-test.lock"  # holds all of the first
 PYTEST = "pytest --numprocesses=auto --dist=loadfile"  # a file at a time, on every core
 CHECKS = ("ruff check", "ruff format --check", "mypy", "lint-imports", PYTEST)
-COMMANDS = """What to write after `python3 generator`:
+OURS = "" if OWN else "\n  test      run the tests of Plumline itself"
+COMMANDS = f"""What to write after `python3 generator`:
   preview   show the site and follow every change
   check     look for mistakes in the lessons
-  build     write the site into site/
-  test      run the tests of Plumline itself
+  build     write the site into site/{OURS}
   --help    every other command"""
 
 
@@ -31,7 +36,7 @@ def main(words: list[str]) -> int:
         return say(f"Plumline needs Python 3.11 or newer, and this is {sys.version.split()[0]}.", 1)
     if not words:
         return say(COMMANDS)
-    if words[0] != "test":
+    if words[0] != "test" or OWN:
         return install(SITE) or run(tool("plumline"), *words)
     return install(TEST) or run(tool("python"), "tests/chromium.py") or run_checks(words[1:])
 
@@ -39,7 +44,8 @@ def main(words: list[str]) -> int:
 def install(lock: str) -> int:
     """Make `.venv` hold what a lock file names. A stamp inside says which ones it holds."""
     stamp = VENV / "plumline-stamp.txt"
-    held = stamp.read_text("utf-8") if stamp.exists() and shutil.which(tool("plumline")) else ""
+    works = all(shutil.which(tool(name)) for name in ("plumline", "python"))
+    held = stamp.read_text("utf-8") if stamp.exists() and works else ""
     if mark(lock) in held:
         return 0
     growing = mark(SITE) in held
@@ -49,7 +55,7 @@ def install(lock: str) -> int:
         return 1
     pip = (tool("python"), "-m", "pip", "install", "--quiet", "--no-input")
     itself = ("--no-deps", "--no-build-isolation", "--editable", ".")
-    if run(*pip, "--require-hashes", "-r", lock) or run(*pip, *itself):
+    if run(*pip, "--require-hashes", "-r", lock) or (not OWN and run(*pip, *itself)):
         if growing:
             stamp.write_text(held, encoding="utf-8")  # what was there before still serves
         return say("That failed, see above. Is the internet reachable? Then try once more.", 1)
@@ -59,7 +65,7 @@ def install(lock: str) -> int:
 
 def mark(lock: str) -> str:
     """All that an installation depends on, as one word: where any of it changes, it is remade."""
-    package, _ = (ROOT / "pyproject.toml").read_bytes().split(b"[tool.", maxsplit=1)
+    package = b"" if OWN else (ROOT / "pyproject.toml").read_bytes().partition(b"[tool.")[0]
     place = f"{VENV} {sysconfig.get_python_version()}".encode()
     return hashlib.sha256(place + package + (ROOT / lock).read_bytes()).hexdigest()
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from generator.author.food_entry import FoodEntryText, Wishes, food_entry
+from generator.author.reference_files import renew_schema
 from generator.model.food import Food
 from generator.model.food_record import FoundRecord, Imported
 from generator.read.fooddata.adding import record_to_add, shares_release
@@ -77,6 +78,7 @@ def add_food(root: Path, fdc: int, id_: str = "", name: str = "", group: str = "
     change_foods(
         root, lambda text: with_entry(text, entry.id, entry.group, entry.lines), read_library
     )
+    renew_schema(root)
     return entry
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterable
 from typing import cast
 
 from generator.author.field_docs import describe_fields
@@ -14,8 +15,13 @@ _BESIDE = ("id", "title", "say")
 """Keys that may also stand beside a stop's kind."""
 
 
-def lesson_schema() -> str:
-    """JSON Schema, draft 2020-12, of ``lesson.yaml``."""
+def lesson_schema(foods: Iterable[str], moves: Iterable[str]) -> str:
+    """JSON Schema, draft 2020-12, of ``lesson.yaml``.
+
+    Args:
+        foods: ids of the foods a lesson may name; an editor completes them.
+        moves: likewise.
+    """
     describe_fields()
     schema: Schema = {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
@@ -29,6 +35,9 @@ def lesson_schema() -> str:
         definitions |= _take(inner, "$defs")
         definitions[f"{kind}-stop"] = _without_kind(inner)
         kinds.append(_stop(kind, inner))
+    definitions["food"] = {"enum": sorted(foods)}
+    definitions["move"] = {"enum": sorted(moves)}
+    _name_entries(definitions)
     properties = cast("Schema", head["properties"])
     properties["stops"] = {"type": "array", "minItems": 1, "items": {"oneOf": kinds}}
     head["required"] = [*cast("list[str]", head["required"]), "stops"]
@@ -38,6 +47,20 @@ def lesson_schema() -> str:
         | {"$defs": definitions}
     )
     return json.dumps(whole, indent=1, ensure_ascii=False) + "\n"
+
+
+def _name_entries(definitions: Schema) -> None:
+    """Let every key that names a food or a move take those there are."""
+    for definition in definitions.values():
+        properties = cast("Schema", cast("Schema", definition).get("properties", {}))
+        if "food" in properties:
+            held = cast("Schema", properties["food"])
+            properties["food"] = {
+                "$ref": "#/$defs/food",
+                "description": held.get("description", ""),
+            }
+        if "moves" in properties:
+            cast("Schema", properties["moves"])["items"] = {"$ref": "#/$defs/move"}
 
 
 def _stop(kind: str, inner: Schema) -> Schema:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from generator.check.address import address_is_somebodys
 from generator.check.caps import counts_within_caps
 from generator.check.captions import CAPTION_RULES
 from generator.check.claims import words_against_numbers
@@ -62,6 +63,7 @@ def check_site(library: Library, lacking: Iterable[LackingName]) -> Iterator[Pro
         library: what stands in ``site_data/``.
         lacking: names that lessons lack, in every language they have.
     """
+    yield from address_is_somebodys(library)
     yield from checked_less(library)
     yield from replaced_entries(library)
     yield from interface_translated(library)

@@ -7,6 +7,7 @@ from io import TextIOWrapper
 
 from generator.write.fresh import is_fresh
 
+ANEW = "Set the program up anew: delete the folder .venv and write the same once more."
 NOTHING_CHANGED = "Nothing has changed since site/ was built.\n"
 
 
@@ -27,11 +28,16 @@ def _carry_out() -> None:
 
     gc.set_threshold(100_000, 20, 20)  # looking for what can be freed took a tenth of a build
 
-    from generator.cli.commands import commands  # noqa: PLC0415  # takes longer to load than to find that
-
     signal.signal(signal.SIGTERM, _stop)
     _write_what_can_be_written()
-    commands()
+    try:
+        from generator.cli.commands import commands  # noqa: PLC0415  # takes longer to load than to find that
+
+        commands()
+    except ModuleNotFoundError as error:
+        if (error.name or "generator").partition(".")[0] == "generator":
+            raise  # a mistake of ours
+        sys.exit(f"The library {error.name} is missing. {ANEW}")
 
 
 def _write_what_can_be_written() -> None:

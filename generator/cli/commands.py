@@ -9,10 +9,15 @@ from pathlib import Path
 
 import click
 
+from generator import __version__
 from generator.cli.refused import sentence
 from generator.problems import LessonError
 
 COMMANDS = {
+    "start": (
+        "own_site:start_command",
+        "Begin a site of your own in FOLDER: five questions, each also an option.",
+    ),
     "check": (
         "checking:check",
         "Say everything that is wrong with the lessons, or with each LESSON that is named.",
@@ -103,6 +108,6 @@ class _Commands(click.Group):
 
 
 @click.group(cls=_Commands, context_settings={"help_option_names": ["-h", "--help"]})
-@click.version_option(package_name="plumline")
+@click.version_option(__version__)
 def commands() -> None:
     """Home video lessons from plain files: write, check, look, publish."""

@@ -27,4 +27,5 @@ class Library:
     """What the site says of itself."""
     places: Mapping[Path, Place] = field(default_factory=dict, repr=False)
     """Where words of the library stand: ``("foods", "apple-raw", "names")``, ``("moves", "march",
-    "texts")``, ``("words", "es", "grams")``, and ``("languages", 1)`` of the site."""
+    "texts")``, ``("words", "es", "grams")``, and ``("languages", 1)`` and ``("address",)``
+    of the site; ``("replaced", …)`` what stands in the place of the program's own."""

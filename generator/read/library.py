@@ -57,6 +57,7 @@ def read_library(root: Path) -> Library:
     if problems or site is None:
         raise LessonError(problems)
     places |= {("languages", at): of_site.at("languages", at) for at in range(len(site.languages))}
+    places["address",] = of_site.at("address")
     return Library(foods, moves, words, site, places)
 
 

@@ -6,6 +6,7 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from pathlib import Path
 
+from generator.carried import theme_of
 from generator.check import check_site
 from generator.compute.lacking_names import lacking_names
 from generator.problems import Place, Problem
@@ -40,7 +41,7 @@ def check_lessons(root: Path, only: Collection[str] = ()) -> Checked:
         LessonError: the site's data must be put right.
     """
     library = read_library(root)
-    refuse_half_made(root / "theme", library)
+    refuse_half_made(Path(theme_of(root)), library)
     names = {Path(path).parent.name: path for path in lesson_files(root)}
     wanted = {name: path for name, path in names.items() if name in only or not only}
     worked = {name: work_lesson(root, path, library) for name, path in wanted.items()}

@@ -7,6 +7,7 @@ import unicodedata
 from collections.abc import Collection
 from pathlib import Path
 
+from generator import carried
 from generator.problems import LessonError, Place, Problem
 from generator.write.whole import write_whole
 
@@ -16,17 +17,21 @@ STARTER = "site_data/new_lesson.yaml"
 def new_lesson(root: Path, title: str, reserved: Collection[str]) -> Path:
     """Make ``lessons/<id>/lesson.yaml`` with this title; returns the file.
 
+    A site may have a starter of its own; else the program's serves.
+
     Args:
         root: folder of the site.
         title: what the lesson is to be called.
         reserved: names of folders that can hold no lesson.
 
     Raises:
-        LessonError: the title gives no folder name, the folder is there already, or the starter is gone.
+        LessonError: the title gives no folder name, or the folder is there already.
     """
     title = _spoken(title)
     name = folder_name(title)
-    starter, folder = root / STARTER, root / "lessons" / name
+    own = root / STARTER
+    starter = own if own.is_file() else Path(carried.HOME, STARTER)
+    folder = root / "lessons" / name
     if not name:
         hint = "use some of the letters a to z, or digits; the title can be changed later"
         raise _error("lessons", f"the title “{title}” holds nothing to name a folder by", hint)
@@ -34,8 +39,6 @@ def new_lesson(root: Path, title: str, reserved: Collection[str]) -> Path:
         raise _error(f"lessons/{name}", "this lesson is there already", "choose another title")
     if name in reserved:
         raise _error(f"lessons/{name}", "the site keeps this name for itself", "choose another")
-    if not starter.is_file():
-        raise _error(STARTER, "this file is missing", "take it from the last commit")
     quoted = title.replace("\\", "\\\\").replace('"', '\\"')
     text = starter.read_text("utf-8").replace("TITLE", quoted)
     folder.mkdir(parents=True)

@@ -1,0 +1,100 @@
+"""The commands ``start`` and ``update``: a site of somebody's own begun, and moved to a newer program."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+import click
+
+from generator.author.start import Answers, Forge, refuse, start, wrong_answers
+
+_QUESTIONS = {
+    "name": "Name of the programme",
+    "address": "Address of the published site, ending in a slash (leave it empty until you know it)",
+    "languages": "Languages, the lessons' own first",
+    "publish": "Where it will be published: github, gitlab, or server for any web server",
+    "lesson": "Title of the first lesson",
+}
+_USUAL = {"address": "", "languages": "en"}
+
+
+def _asked(context: click.Context, parameter: click.Parameter, said: str | None) -> str:
+    """An answer as it was given, or asked for now."""
+    name = str(parameter.name)
+    kind = click.Choice([forge.value for forge in Forge]) if name == "publish" else click.STRING
+    if said is not None:
+        return str(kind.convert(said, parameter, context))
+    try:
+        answer: str = click.prompt(
+            _QUESTIONS[name],
+            default=_USUAL.get(name),
+            type=kind,
+            show_default=bool(_USUAL.get(name)),
+        )
+    except click.Abort:
+        if sys.stdin.isatty():
+            raise
+        what = f"nobody is here to answer; say --{name} as well"
+        raise click.UsageError(what, context) from None
+    return answer
+
+
+def _question(name: str) -> click.Option:
+    return click.Option([f"--{name}"], callback=_asked, help=_QUESTIONS[name])
+
+
+def _empty(_: click.Context, __: click.Parameter, folder: Path) -> Path:
+    """Refuse a folder before anything is asked."""
+    refuse(folder)
+    return folder
+
+
+@click.command(name="start")
+@click.argument("folder", type=click.Path(path_type=Path), is_eager=True, callback=_empty)
+def start_command(folder: Path, **said: str) -> None:
+    """Begin a site of your own in FOLDER: five questions, each also an option."""
+    address = said["address"].strip().rstrip("/")
+    answers = Answers(
+        programme=said["name"].strip(),
+        address=f"{address}/" if address else "",
+        languages=tuple(dict.fromkeys(said["languages"].replace(",", " ").split())),
+        forge=Forge(said["publish"]),
+        lesson=said["lesson"],
+    )
+    if wrong := " ".join(wrong_answers(answers)):
+        raise click.UsageError(wrong)
+    start(folder, answers)
+    click.echo(f"{folder} holds your site now.")
+    click.echo(_in_git(folder))
+    click.echo(f"Go there and look at it:\n  cd {folder}\n  python3 generator preview")
+
+
+start_command.params += [_question(name) for name in _QUESTIONS]
+
+
+def _in_git(folder: Path) -> str:
+    """Put a new site under git; what became of it, in a sentence."""
+    add = 'git add -A && git commit -m "Begin the site"'
+    try:
+        _git(folder, "init", "--quiet", "--initial-branch=main")
+        if not all(_git(folder, "config", key) for key in ("user.name", "user.email")):
+            return (
+                "It is a git repository. git does not know you yet, so tell it, once:\n"
+                '  git config --global user.name "Your name"\n'
+                '  git config --global user.email "you@example.org"\n'
+                f"and then, in the folder: {add}"
+            )
+        if _git(folder, "add", "-A") and _git(folder, "commit", "--quiet", "-m", "Begin the site"):
+            return "It is a git repository, and all of it is committed."
+    except FileNotFoundError:
+        return f"git is not on this machine. When it is, in the folder: git init && {add}"
+    return f"It is no git repository yet. In the folder: git init && {add}"
+
+
+def _git(folder: Path, *words: str) -> bool:
+    """Whether git did what it was asked."""
+    return not subprocess.run(
+        ["git", *words], cwd=folder, check=False, capture_output=True
+    ).returncode
