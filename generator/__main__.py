@@ -7,6 +7,7 @@ import sys
 if __name__ == "__main__":
     del sys.path[0]  # this folder: its modules must not stand in for the standard library's
 import hashlib
+import os
 import shutil
 import subprocess
 import sysconfig
@@ -99,6 +100,7 @@ def say(text: str, code: int = 0) -> int:
 
 
 if __name__ == "__main__":
+    os.environ.setdefault("PLUMLINE_FROM", str(Path.cwd()))  # where paths that were typed begin
     try:
         sys.exit(main(sys.argv[1:]))
     except KeyboardInterrupt:

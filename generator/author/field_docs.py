@@ -37,16 +37,17 @@ def _rebuild(model: type[Frozen], rebuilt: set[type[Frozen]]) -> None:
         return
     rebuilt.add(model)
     for field in model.model_fields.values():
-        for held in _held(field.annotation):
+        for held in held_models(field.annotation):
             _rebuild(held, rebuilt)
     model.model_rebuild(force=True)
 
 
-def _held(annotation: object) -> Iterator[type[Frozen]]:
+def held_models(annotation: object) -> Iterator[type[Frozen]]:
+    """The models in a type: ``Person``, ``tuple[Item, Item]``."""
     if isinstance(annotation, type) and issubclass(annotation, Frozen):
         yield annotation
     for inner in get_args(annotation):
-        yield from _held(inner)
+        yield from held_models(inner)
 
 
 def _below(model: type[Frozen]) -> Iterator[type[Frozen]]:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from enum import StrEnum
 from typing import get_args
 
-from generator.author.field_docs import describe_fields
+from generator.author.field_docs import describe_fields, held_models
 from generator.model.base import Frozen
 from generator.model.lesson import LessonHead, Video
 from generator.model.stops import STOP_KINDS
@@ -33,9 +33,19 @@ def reference_page() -> str:
     parts = [_INTRO, *_section("At the top", LessonHead), *_section("`video`", Video)]
     for kind, model in STOP_KINDS.items():
         parts += _section(f"`{kind}`: {_sentence(model.__doc__)}", model)
+        for key, held in _parts(model):
+            parts += _section(f"`{key}` of a `{kind}`: {_sentence(held.__doc__)}", held)
     parts += _section("One row, where it has an id", RowEntry)
     parts += _section("One food of a row", Item)
     return "\n".join(parts)
+
+
+def _parts(model: type[Frozen]) -> Iterator[tuple[str, type[Frozen]]]:
+    """What keys of a stop hold that has keys of its own; rows and their foods have sections of their own."""
+    for name, field in model.model_fields.items():
+        for held in held_models(field.annotation):
+            if held not in {RowEntry, Item}:
+                yield field.alias or name, held
 
 
 def _section(title: str, model: type[Frozen]) -> Iterator[str]:

@@ -9,6 +9,7 @@ from pathlib import Path
 
 import click
 
+from generator.cli.here import TypedPath
 from generator.cli.options import lessons_argument, root_option
 from generator.cli.report import as_json, code_quality, workflow_commands
 from generator.cli.show import show
@@ -22,7 +23,7 @@ from generator.steps.checking import check_lessons
 @click.option("--strict", is_flag=True, help="End with 1 where there is anything to look at, too.")
 @click.option(
     "--code-quality",
-    type=click.Path(dir_okay=False, path_type=Path),
+    type=TypedPath(dir_okay=False),
     metavar="FILE",
     help="Also write a report that GitLab shows beside the lines.",
 )

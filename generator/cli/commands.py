@@ -10,6 +10,7 @@ from pathlib import Path
 import click
 
 from generator import __version__
+from generator.cli.proposing import Proposing
 from generator.cli.refused import sentence
 from generator.problems import LessonError
 
@@ -64,7 +65,7 @@ A module is loaded when its command is asked for, not to list it; most load half
 """
 
 
-class _Commands(click.Group):
+class _Commands(Proposing):
     """Ends every command in one way: problems are shown, and the exit code says whether there were any."""
 
     def make_context(

@@ -11,18 +11,20 @@ from rich.progress import BarColumn, DownloadColumn, Progress, TextColumn
 from rich.table import Table
 
 from generator.author.foods import FoundFoods, add_food, find_foods, import_download, refresh_foods
+from generator.cli.here import TypedPath
 from generator.cli.options import root_option
+from generator.cli.proposing import Proposing
 
 _SOURCE = "USDA FoodData Central, "
 
 
-@click.group()
+@click.group(cls=Proposing)
 def foods() -> None:
     """Find foods, and take their figures from the official records."""
 
 
 @foods.command(name="import")
-@click.argument("file", type=click.Path(path_type=Path))
+@click.argument("file", type=TypedPath())
 @root_option
 def import_command(file: Path, root: Path) -> None:
     """Read FILE, a FoodData Central CSV zip as it was downloaded, for find, add and refresh."""

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import click
 
+from generator.cli.here import here
 from generator.problems import LessonError
 
 
@@ -58,7 +59,7 @@ def _meant(root: Path, lesson: str) -> Iterator[str]:
     """What a lesson may be called by a word: its folder's name; a path to it or into it, from here or from the site."""
     yield lesson.rstrip("/\\")
     above = (root / "lessons").resolve()
-    for start in (Path.cwd(), root.resolve()):
+    for start in (here(), root):
         with suppress(OSError, ValueError):  # of names that no disk can hold
             path = (start / lesson).resolve()
             if path.is_relative_to(above) and path != above:

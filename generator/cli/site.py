@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 import click
 
 from generator.cli import NOTHING_CHANGED
+from generator.cli.here import TypedPath
 from generator.cli.options import root_option
 from generator.write.fresh import is_fresh
 
@@ -51,7 +52,7 @@ def build(root: Path, part: Part | None, *, anew: bool) -> None:
     "folders",
     nargs=-1,
     required=True,
-    type=click.Path(exists=True, file_okay=False, path_type=Path),
+    type=TypedPath(exists=True, file_okay=False),
 )
 @root_option
 def join(folders: tuple[Path, ...], root: Path) -> None:

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Annotated
 
-from pydantic import Field
+from pydantic import BeforeValidator, Field
 
 from generator.model.base import Frozen
 from generator.model.captions import CaptionLimits
 from generator.model.text_marks import Text
 
-Language = Annotated[str, Field(pattern=r"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$")]
+LANGUAGE_TAG = r"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"
+Language = Annotated[str, Field(pattern=LANGUAGE_TAG)]
 """Language tag of BCP 47."""
 
 
@@ -22,16 +23,25 @@ class Standard(Frozen):
     """One-line paraphrase."""
 
 
+def _or_nothing(written: object) -> object:
+    """A key with nothing behind its colon says as little as a key that is not there."""
+    return "" if written is None else written
+
+
 class SiteFile(Frozen):
     """What ``site_data/site.yaml`` says."""
 
     programme: Annotated[Text, Field(max_length=120)]
     """Name of the programme, shown above every lesson."""
     address: Annotated[
-        str, Field(pattern=r"^(https?://[^\s/?#\"'<>]+/([^\s?#\"'<>]*/)?)?$", max_length=200)
+        str,
+        Field(pattern=r"^(https?://[^\s/?#\"'<>]+/([^\s?#\"'<>]*/)?)?$", max_length=200),
+        BeforeValidator(_or_nothing),
     ] = ""
     """Where the site is published, ending in a slash; links on paper need it, and a QR code has no room for more."""
-    license: Annotated[str, Field(pattern=r"^(https://\S+)?$", max_length=500)] = ""
+    license: Annotated[
+        str, Field(pattern=r"^(https://\S+)?$", max_length=500), BeforeValidator(_or_nothing)
+    ] = ""
     """Address of the licence under which anyone may use the lessons; empty where none is given."""
     languages: Annotated[tuple[Language, ...], Field(min_length=1, max_length=30)] = ("en",)
     """Language tags in the order offered; the first is the lessons' own."""

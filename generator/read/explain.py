@@ -11,6 +11,7 @@ from pydantic_core import ErrorDetails, to_json
 from generator.model.base import Frozen
 from generator.model.places import Path, Places
 from generator.problems import Problem
+from generator.read.model_keys import choices, is_written, known_keys, needed_keys
 from generator.read.source import Data
 
 Model = TypeVar("Model", bound=Frozen)
@@ -61,7 +62,7 @@ def did_you_mean(word: str, known: list[str]) -> str:
 
 def _meant(model: type[Frozen], detail: ErrorDetails, also: tuple[str, ...]) -> str:
     """The key an unknown key was meant for: that one is then misspelled, and not missing as well."""
-    known = [*_known_keys(model, detail["loc"][:-1]), *also]
+    known = [*known_keys(model, detail["loc"][:-1]), *also]
     near = get_close_matches(str(detail["loc"][-1]).lower(), known, n=1, cutoff=0.6)
     return near[0] if near else ""
 
@@ -87,19 +88,19 @@ def _problem(
     model: type[Frozen], detail: ErrorDetails, places: Places, base: Path, also: tuple[str, ...]
 ) -> Problem:
     *around, last = detail["loc"] or ("",)
-    inside = base + tuple(part for part in around if _written(part))
+    inside = base + tuple(part for part in around if is_written(part))
     kind, context, given = detail["type"], detail.get("ctx", {}), detail["input"]
     if kind == "extra_forbidden":
-        known = [*_known_keys(model, tuple(around)), *(() if inside else also)]
+        known = [*known_keys(model, tuple(around)), *(() if inside else also)]
         what = f"`{last}` is not a key that belongs here"
         return Problem(places.key(*inside, last), what, did_you_mean(str(last), known))
     if kind == "missing" and isinstance(last, str):
-        hint = f"add `{last}:` {_inside(inside)}"
+        hint = f"add `{last}:` {_inside(inside)}{_one_of(choices(model, detail['loc']))}"
         return Problem(places.at(*inside), f"`{last}:` is missing", hint)
     if kind == "missing":  # an entry of a list with a fixed number of them
         what, hint = "has too few entries", "it needs one more"
         return Problem(places.at(*inside), f"{_name(inside)} {what}", _hint(inside, hint))
-    path = (*inside, last) if detail["loc"] and _written(last) else inside
+    path = (*inside, last) if detail["loc"] and is_written(last) else inside
     place, name = places.at(*path), _name(path)
     if kind == "value_error":
         what, _, hint = str(context["error"]).partition(": ")
@@ -110,12 +111,34 @@ def _problem(
         return Problem(
             place, f"{name} {_plain(kind, context, given)[0]}", _plain(kind, context, given)[1]
         )
+    if kind == "too_long" and path[-1] not in {"foods", "sides"}:  # those take exactly two
+        most = context["max_length"]
+        what = f"{name} has {context['actual_length']} entries, and at most {most} are taken"
+        return Problem(places.at(*path, most), what, "take some out, or make two of it")
+    if kind in _OF_KEYS and (needed := needed_keys(model, detail["loc"])):
+        what = f"{name} must be made of keys and values, not {_shown(given)}"
+        hint = f"write {needed} below it, each with its value"
+        return Problem(place, what, _hint(path, hint))
     if kind in {"enum", "literal_error"}:
         known = str(context["expected"]).replace(" or ", ", ").split(", ")
         hint = did_you_mean(str(given), [part.strip("'") for part in known])
         return Problem(place, f"{name} cannot be {_shown(given)}", hint)
+    if kind == "string_pattern_mismatch" and "languages" in path:
+        return Problem(place, f"{_shown(given)} is no language tag", _tag_hint(str(given)))
     what, hint = _plain(kind, context, given)
     return Problem(place, f"{name} {what}", _hint(path, hint))
+
+
+def _tag_hint(word: str) -> str:
+    from generator.read.language_tags import tag_hint  # noqa: PLC0415  # it reads what this explains
+
+    return tag_hint(word)
+
+
+def _one_of(known: list[str]) -> str:
+    """The words a key takes, where they are few: ``: `man` or `woman```."""
+    *most, last = [f"`{word}`" for word in known] or [""]
+    return f": {', '.join(most)} or {last}" if most else ""
 
 
 def _hint(path: Path, hint: str) -> str:
@@ -168,6 +191,8 @@ def _plain(kind: str, context: dict[str, object], given: object) -> tuple[str, s
             return f"must be a whole number, not {shown}", "write digits only, such as 15"
         case "decimal_type" | "decimal_parsing" | "finite_number":
             return f"must be a number, not {shown}", "write it in digits, with a point for decimals"
+        case "too_long":
+            return "has too many entries", f"it takes at most {context['max_length']}"
         case "tuple_type" | "list_type":
             hint = (
                 "write it in brackets, such as [one, two], or each entry on its own line after `- `"
@@ -198,20 +223,8 @@ def _beyond(kind: str, context: dict[str, object], shown: str) -> tuple[str, str
             return f"is {shown}, which is too large", f"it must be at most {limit}"
         case "too_short":
             return "has too few entries", f"it needs at least {context['min_length']}"
-        case "too_long":
-            return "has too many entries", f"it takes at most {context['max_length']}"
         case _:
             return f"cannot be {shown}", "look at the lesson file reference"
-
-
-def _written(part: str | int) -> bool:
-    """Whether a step of an error's path is written in the file, and not the name of a type."""
-    return isinstance(part, int) or (
-        not any(sign in part for sign in "[]()") and part not in _TYPE_NAMES
-    )
-
-
-_TYPE_NAMES = {"decimal", "constrained-decimal", "str", "int", "none"}
 
 
 def _name(path: Path) -> str:
@@ -231,30 +244,4 @@ def _inside(path: Path) -> str:
     return f"inside {_name(path)}" if path else "at the top of the file"
 
 
-def _known_keys(model: type[Frozen], loc: tuple[int | str, ...]) -> list[str]:
-    """The keys the part at ``loc`` may have, found by walking the model's own fields."""
-    found: list[type[Frozen]] = [model]
-    for part in loc:
-        if isinstance(part, str) and _written(part):
-            found = [inner for outer in found for inner in _inner_models(outer, part)] or found
-    return sorted(
-        {
-            field.alias or name
-            for one in found
-            for name, field in one.model_fields.items()
-            if name != "kind"
-        }
-    )
-
-
-def _inner_models(model: type[Frozen], key: str) -> list[type[Frozen]]:
-    for name, field in model.model_fields.items():
-        if key in {name, field.alias}:
-            return _models_in(field.annotation)
-    return []
-
-
-def _models_in(annotation: object) -> list[type[Frozen]]:
-    if isinstance(annotation, type) and issubclass(annotation, Frozen):
-        return [annotation]
-    return [model for inner in getattr(annotation, "__args__", ()) for model in _models_in(inner)]
+_OF_KEYS = {"model_type", "dict_type", "mapping_type"}

@@ -18,6 +18,7 @@ from generator.read.counting import counting_problems
 from generator.read.explain import validate
 from generator.read.files import LARGEST_LESSON, read_text
 from generator.read.ids import id_problems
+from generator.read.language_tags import caption_languages
 from generator.read.media import read_video, video_problems, video_seconds
 from generator.read.raw_stops import RawStop, places_inside, raw_stops
 from generator.read.recorded import read_recorded
@@ -69,6 +70,7 @@ def _made_of(
     problems += head if isinstance(head, list) else []
     problems += reference_problems(raw, places, library)
     problems += video_problems(data.get("video"), places, folder, filmed=filmed)
+    problems += caption_languages(data.get("video"), places)
     video = data.get("video") if filmed else None
     seconds = video_seconds(video, folder)
     film, left_out = read_video(video, folder)

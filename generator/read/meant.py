@@ -11,10 +11,10 @@ from generator.model.move import Move
 
 def foods_like(word: str, foods: Mapping[str, Food]) -> str:
     """A hint with up to three foods whose names in any language hold the words, or the nearest one."""
-    from generator.read.fooddata.search import find_in_library  # noqa: PLC0415  # loads a database, and only a mistake needs it
+    from generator.read.fooddata.search import nearest_in_library  # noqa: PLC0415  # loads a database, and only a mistake needs it
 
     names = ((name, id_) for id_, food in foods.items() for name in food.entry.names.values())
-    found = [food.id for food in find_in_library(foods, word, 3)] or _near(word, foods, names)
+    found = [food.id for food in nearest_in_library(foods, word, 3)] or _near(word, foods, names)
     if found:
         return f"did you mean {either(found)}?"
     return "use an id that is there; look for one with: python3 generator foods find WORD"
@@ -35,7 +35,11 @@ def either(names: list[str]) -> str:
     return f"{', '.join(others)} or {last}" if others else last
 
 
+_NEAR = 0.75
+"""How much of two words must be alike, by difflib's ratio, for one to be meant by the other."""
+
+
 def _near(word: str, ids: Mapping[str, object], names: Iterator[tuple[str, str]]) -> list[str]:
     """The id that is spelled most like a word, or whose name is; nothing where none is near."""
     known = {name.lower(): id_ for name, id_ in names} | {id_: id_ for id_ in ids}
-    return [known[near] for near in get_close_matches(word.lower(), list(known), n=1)]
+    return [known[near] for near in get_close_matches(word.lower(), list(known), n=1, cutoff=_NEAR)]

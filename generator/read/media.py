@@ -115,6 +115,10 @@ _OF_DISKS = '<>"|*'
 
 def _name_fault(name: str, key: str) -> tuple[str, str] | None:
     """What is wrong with a name, wherever its file is, and the way out."""
+    if name.lower().startswith(("https://", "http://")):
+        what = f"`{name}` is an address, and `{key}:` takes the name of a file beside the lesson"
+        way = "write `elsewhere:` before it, in the place of `file:`; the lesson then leads there"
+        return what, way if key == "file" else "put the file beside lesson.yaml and give its name"
     if not _is_plain(name):
         what = f"`{name}` lies outside the lesson's folder, or deeper inside it"
         return what, "put the file beside lesson.yaml and give its name alone"
@@ -160,6 +164,10 @@ def _file(name: str, path: DataPath, places: Places, folder: Path) -> Iterator[P
             hint = "its accents are spelled in another way on the disk; name it without any"
             yield Problem(place, f"there is no file `{name}` beside the lesson", hint)
             return
+        if other := _but_for_capitals(name, folder):
+            hint = f"`{other}` is there, and capitals count; write the name as it is on the disk"
+            yield Problem(place, f"there is no file `{name}` beside the lesson", hint)
+            return
         hint = did_you_mean(name, beside) if beside else f"put it into the folder `{folder.name}`"
         if name.endswith(".mp4") and not beside:
             hint += f", or make one to practise with: python3 generator rehearse {folder.name}"
@@ -168,6 +176,12 @@ def _file(name: str, path: DataPath, places: Places, folder: Path) -> Iterator[P
         yield Problem(place, f"`{name}` cannot be opened", "ask whose it is")
     elif fault := _fault(folder / name):
         yield Problem(place, f"`{name}` {fault[0]}", fault[1])
+
+
+def _but_for_capitals(name: str, folder: Path) -> str:
+    """A file beside the lesson whose name differs in capitals alone, or nothing."""
+    names = sorted(file.name for file in folder.iterdir())
+    return next((one for one in names if one.casefold() == name.casefold()), "")
 
 
 def _fault(file: Path) -> tuple[str, str] | None:

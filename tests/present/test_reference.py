@@ -24,6 +24,16 @@ def test_every_key_of_every_stop_is_named() -> None:
                 assert f"| `{field.alias or name}` |" in section, (kind, name)
 
 
+def test_what_a_key_of_a_stop_holds_is_there_too() -> None:
+    person = reference_page().partition("## `person` of a `day`:")[2].partition("\n## ")[0]
+    for key in ("name", "age", "sex", "activity"):
+        assert f"| `{key}` | yes |" in person
+    assert "One of `inactive`, `low active`, `active`, `very active`." in person
+    ate = reference_page().partition("## `ate` of a `day`:")[2].partition("\n## ")[0]
+    assert "| `when` |  | The meal it belongs to" in ate
+    assert "| `food` |" in ate
+
+
 def test_a_key_that_takes_few_words_lists_them() -> None:
     (line,) = (line for line in reference_page().splitlines() if line.startswith("| `measure`"))
     assert all(f"`{measure.value}`" in line for measure in Measure)

@@ -40,7 +40,7 @@ MISTAKES = [
     ("a pose short of a leg", MOVES, "legs: [[80, -5], [0, 0]]", "legs: [[80, -5]]", "too few entries"),
     ("an address without its slash", SITE, "larkmead.example/", "larkmead.example", "`address` cannot be"),
     ("an address of one page", SITE, "larkmead.example/", "larkmead.example/?page=/", "`address` cannot be"),
-    ("a language that is none", SITE, "languages: [en", "languages: [../en", "cannot be `../en`"),
+    ("a language that is none", SITE, "languages: [en", "languages: [../en", "`../en` is no language tag"),
     ("a programme without a name", SITE, "programme: Larkmead Village Kitchen", "programme:", "`programme` is empty"),
     ("an English text left empty", EN, "list_and: \"{most} and {last}\"", "list_and:", "`list_and` must be a text"),
     ("a brace not closed", EN, '"{most} and {last}"', '"{most} and {last"', "a brace in `list_and`"),

@@ -51,6 +51,21 @@ def find_in_library(foods: Mapping[str, Food], wanted: str, most: int) -> tuple[
     return tuple(foods[id_] for _, _, id_ in sorted(ranked)[:most])
 
 
+def nearest_in_library(foods: Mapping[str, Food], wanted: str, most: int) -> tuple[Food, ...]:
+    """Foods that fit best, and none that fits in a worse way: a pear is no pearled barley."""
+    words = words_of(wanted)
+    found = find_in_library(foods, wanted, most)
+    near = [
+        (_LIKE.get(rank, rank), food) for food in found if (rank := _rank(food, words)) is not None
+    ]
+    best = min((rank for rank, _ in near), default=0)
+    return tuple(food for rank, food in near if rank == best)
+
+
+_LIKE = {0: 1}
+"""A name that is exactly the words and one that has them among others are alike near."""
+
+
 def _rank(food: Food, words: tuple[str, ...]) -> int | None:
     """0 when a name is exactly that, 1 when it has these words, 2 when its words begin so, 3 when the record's do."""
     names = [words_of(name) for name in (*food.entry.names.values(), food.id)]
