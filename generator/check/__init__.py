@@ -10,7 +10,7 @@ from generator.check.captions import CAPTION_RULES
 from generator.check.claims import words_against_numbers
 from generator.check.curly_quotes import no_curly_quotes
 from generator.check.cut_off import nothing_cut_off
-from generator.check.film import captions_read, film_as_exported, personal_left_out
+from generator.check.film import FILM_RULES
 from generator.check.interface_words import interface_translated
 from generator.check.kind_words import kind_words
 from generator.check.languages import checked_less
@@ -39,9 +39,7 @@ RULES: tuple[Rule, ...] = (
     easy_to_read,
     translations_complete,
     numbers_as_filmed,
-    film_as_exported,
-    personal_left_out,
-    captions_read,
+    *FILM_RULES,
     *CAPTION_RULES,
     spoken_numbers,
     untranslated_numbers,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from generator.check.rule import rule
+from generator.check.rule import Rule, rule
 from generator.compute.result import LessonResult
 from generator.model.film import Film, Sound
 from generator.model.personal import said
@@ -13,6 +13,9 @@ from generator.problems import Problem, Weight
 _MEGABYTE = 1_000_000
 _HEAVY, _REFUSED = 50, 100
 """MB of a file from which forges warn, and which they refuse: common practice, from memory, no source."""
+
+_APART = 1.5
+"""Seconds: an encoder ends a film with its last whole picture or the last of its sound."""
 
 
 @rule
@@ -29,6 +32,20 @@ def film_as_exported(result: LessonResult) -> Iterator[Problem]:
         *_heavy(lesson.film, make),
     ):
         yield Problem(place, f"`{video.file}` {what}", hint, Weight.QUESTION)
+
+
+@rule
+def films_of_one_length(result: LessonResult) -> Iterator[Problem]:
+    """Questions about smaller films that are not the film any more: their pauses would come elsewhere."""
+    films, video = result.lesson.films, result.lesson.file.video
+    for key, name in (("smaller", video.smaller), ("slides", video.slides)) if video else ():
+        if name and {"file", key} <= films.keys():
+            apart = abs(films[key].seconds - films["file"].seconds)
+            if apart > _APART:
+                what = f"`{name}` is {apart:,.0f} seconds longer or shorter than the film"
+                hint = f"make it from the film of today: python3 generator video {result.lesson.id}"
+                place = result.lesson.places.at("video", key)
+                yield Problem(place, what, hint, Weight.QUESTION)
 
 
 @rule
@@ -79,3 +96,11 @@ def _heavy(film: Film, make: str) -> Iterator[tuple[str, str]]:
     elif size > _HEAVY:
         what = f"has {size:,.0f} MB, which a family pays for where the internet is metered"
         yield what, f"{make} smaller"
+
+
+FILM_RULES: tuple[Rule, ...] = (
+    film_as_exported,
+    films_of_one_length,
+    personal_left_out,
+    captions_read,
+)

@@ -33,5 +33,8 @@ class Film:
     """Whether it is a silent one that this program made of the slides."""
 
 
+FILM_KEYS = ("file", "smaller", "slides")
+"""Keys of ``video:`` that name a film, the one that a page shows first."""
+
 REHEARSAL_MARK = b"Plumline rehearsal"
 """Stands in a rehearsal's own description: a film of someone's has no such mark and is never replaced."""

@@ -35,6 +35,10 @@ class Video(Frozen):
     """WebVTT file by language."""
     poster: Code | None = None
     """A still picture shown before the video."""
+    smaller: Code | None = None
+    """The same film as a smaller MP4, for homes whose internet is metered."""
+    slides: Code | None = None
+    """The slides with the film's sound as MP4, the smallest of the three."""
     silent: bool = False
     """`true` where the film is meant to have no sound."""
     elsewhere: Annotated[Code, Field(pattern=r"^https://[^\s/]+/\S*$", max_length=2_000)] | None = (
@@ -124,12 +128,17 @@ class Lesson:
     caption_limits: CaptionLimits = field(default_factory=CaptionLimits, repr=False)
     """What the site holds captions to."""
 
-    film: Film | None = None
-    """What the file of its recording is, where it has one."""
+    films: Mapping[str, Film] = field(default_factory=dict, repr=False)
+    """What the files of its recording are, by the keys of `video:`; none where it names none."""
     left_out: tuple[LeftOut, ...] = field(default=(), repr=False)
     """What is taken out of its files before they are published."""
     recorded: Recorded | None = field(default=None, repr=False)
     """What the numbers were when the lesson was filmed; nothing while no record is kept."""
+
+    @property
+    def film(self) -> Film | None:
+        """The film that the page shows."""
+        return self.films.get("file")
 
     def stop_id(self, index: int) -> str:
         """The stop's address on the page, and its name in the ledger."""

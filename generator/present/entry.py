@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from markupsafe import escape
 
 from generator.compute.result import LessonResult
+from generator.model.film import FILM_KEYS
 from generator.model.grades import Grades
+from generator.model.lesson import Lesson
 from generator.present.words.prose import inline
 
 
@@ -27,10 +29,18 @@ class LessonEntry:
     """The measures it compares, each once."""
     standards: tuple[str, ...]
     """Codes."""
+    film_sizes: tuple[int, ...]
+    """Bytes of the film, and of the smallest file it can be watched in where there is one."""
     arithmetic: str
     """What a child must be able to do, where the lesson says so; safe HTML."""
     draft: bool
     """Whether only a preview shows it."""
+
+
+def film_sizes(lesson: Lesson) -> tuple[int, ...]:
+    """Bytes of the film that a lesson shows, and of the smallest one it offers if that is another."""
+    sizes = [lesson.films[key].size for key in FILM_KEYS if key in lesson.films]
+    return (sizes[0], *([min(sizes)] if min(sizes) < sizes[0] else [])) if sizes else ()
 
 
 def lesson_entry(result: LessonResult) -> LessonEntry:
@@ -46,6 +56,7 @@ def lesson_entry(result: LessonResult) -> LessonEntry:
         minutes=file.minutes,
         topics=tuple(dict.fromkeys(measures)),
         standards=file.standards,
+        film_sizes=film_sizes(lesson),
         arithmetic=str(escape(file.arithmetic or "")),
         draft=file.draft,
     )

@@ -73,7 +73,7 @@ def _made_of(
     problems += caption_languages(data.get("video"), places)
     video = data.get("video") if filmed else None
     seconds = video_seconds(video, folder)
-    film, left_out = read_video(video, folder)
+    films, left_out = read_video(video, folder)
     captions = read_captions(root, folder, video, problems)
     stops = _stops(raw, places, problems)
     problems += timeline_problems(stops, places, seconds)
@@ -90,7 +90,7 @@ def _made_of(
         language=library.site.languages[0],
         captions=captions,
         caption_limits=library.site.captions,
-        film=film,
+        films=films,
         left_out=left_out,
     )
     return _with_neighbors(root, lesson, library, problems, filmed=filmed)

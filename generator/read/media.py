@@ -20,6 +20,8 @@ from generator.read.source import Data
 
 ENDINGS = {
     "file": (".mp4",),
+    "smaller": (".mp4",),
+    "slides": (".mp4",),
     "captions": (".vtt",),
     "poster": (".jpg", ".jpeg", ".png", ".webp", ".avif"),
 }
@@ -71,26 +73,27 @@ def video_seconds(video: Data, folder: Path) -> float | None:
         return None
 
 
-def read_video(video: Data, folder: Path) -> tuple[Film | None, tuple[LeftOut, ...]]:
-    """The film a lesson names, and what is taken out of its files before they are published.
+def read_video(video: Data, folder: Path) -> tuple[dict[str, Film], tuple[LeftOut, ...]]:
+    """The films a lesson names by their keys, and what is taken out of its files before they are published.
 
     Args:
         video: what the lesson says of its video; every file in it was looked at before.
         folder: the lesson's own.
     """
-    film, left_out = None, []
+    films: dict[str, Film] = {}
+    left_out: list[LeftOut] = []
     for path, name in _named(video):
         if not isinstance(name, str) or not lies_beside(folder, name):
             continue
         try:
             if told := published(folder / name).told:
                 left_out.append(LeftOut(path, name, told))
-            if path == ("video", "file"):
+            if name.lower().endswith(ENDINGS["file"]):
                 with (folder / name).open("rb") as file:
-                    film = read_film(file)
+                    films[str(path[-1])] = read_film(file)
         except (UnfitError, OSError):  # told beside its name
             continue
-    return film, tuple(left_out)
+    return films, tuple(left_out)
 
 
 def lies_beside(folder: Path, name: str) -> bool:

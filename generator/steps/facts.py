@@ -60,7 +60,9 @@ def facts_of(worked: WorkedLesson) -> LessonFacts:
 def media_of(result: LessonResult) -> tuple[str, ...]:
     """Names of the files beside a lesson that it shows."""
     video = result.lesson.file.video
-    named = (video.file, video.poster, *video.captions.values()) if video else ()
+    if video is None:
+        return ()
+    named = (video.file, video.smaller, video.slides, video.poster, *video.captions.values())
     return tuple(dict.fromkeys(name for name in named if name))
 
 

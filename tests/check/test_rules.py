@@ -71,8 +71,16 @@ def with_film(folder: Path) -> LessonResult:
     told = LeftOut(("video", "file"), "meal.mp4", frozenset(Personal))
     film = Film(100, 1_000, Sound.PLAYED, old_phones=True, begins_at_once=False, rehearsal=False)
     draft = replace(result.lesson.captions["en"], draft=Place("lessons/meal/meal.en.vtt", 3))
-    file = result.lesson.file.model_copy(update={"video": Video(file="meal.mp4")})
-    lesson = replace(result.lesson, file=file, film=film, left_out=(told,), captions={"en": draft})
+    file = result.lesson.file.model_copy(
+        update={"video": Video(file="meal.mp4", smaller="small.mp4")}
+    )
+    lesson = replace(
+        result.lesson,
+        file=file,
+        films={"file": film, "smaller": replace(film, seconds=80)},
+        left_out=(told,),
+        captions={"en": draft},
+    )
     return replace(result, lesson=lesson)
 
 
@@ -101,6 +109,7 @@ CASES: Mapping[str, tuple[Made, str]] = {
     "translations_complete": (translated, "`title` is missing in lesson.es.yaml"),
     "numbers_as_filmed": (filmed, "is not in the lesson any more"),
     "film_as_exported": (with_film, "has its index at its end"),
+    "films_of_one_length": (with_film, "is 20 seconds longer or shorter than the film"),
     "personal_left_out": (with_film, "also tells where it was made and somebody's name"),
     "captions_read": (with_film, "a draft that nobody has read"),
     "overlap": (heard((1, 4, "One"), (2, 5, "two")), "another one stands until"),

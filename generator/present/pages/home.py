@@ -9,7 +9,7 @@ from markupsafe import Markup
 from generator.present.assets.brought import with_brought
 from generator.present.entry import LessonEntry
 from generator.present.pages.home_filters import filters
-from generator.present.pages.lesson_page import meta_line
+from generator.present.pages.lesson_page import costs, meta_line
 from generator.present.pages.page import ICON, Look, Surround
 from generator.present.views.home import HomeView, LessonCardView
 from generator.present.words.families import MEASURE
@@ -48,7 +48,7 @@ def _card(entry: LessonEntry, surround: Surround) -> LessonCardView:
         href=f"{surround.folder}{entry.id}/index.html",
         title=Markup(entry.title),  # noqa: S704  # made safe when it was written down
         summary=Markup(entry.summary),  # noqa: S704  # made safe when it was written down
-        meta=meta_line(entry, say),
+        meta=meta_line(entry, say) + costs(entry.film_sizes, say),
         topic=say.listed(tuple(say(MEASURE.key(topic)) for topic in entry.topics)),
         grades=" ".join(map(str, range(grades.first, grades.last + 1))),
         minutes=entry.minutes,

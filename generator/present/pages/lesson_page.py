@@ -8,10 +8,11 @@ from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
 from generator.model.lesson import LessonFile
 from generator.model.texts import lesson_texts
-from generator.present.entry import LessonEntry
+from generator.present.entry import LessonEntry, film_sizes
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.open_data import open_data
 from generator.present.pages.page import Surround
+from generator.present.pages.take_home import megabytes
 from generator.present.pages.video import video_view
 from generator.present.recording.corrections import corrections
 from generator.present.stops.in_lesson import in_lesson
@@ -38,7 +39,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
         title=file.title,
         summary=inline(file.summary),
         notice=say("translation_notice") if _is_partly_foreign(result) else "",
-        meta=meta_line(file, say),
+        meta=meta_line(file, say) + costs(film_sizes(lesson), say),
         you_need=file.you_need,
         goals=file.goals,
         video=video_view(result, stops, surround),
@@ -107,3 +108,19 @@ def meta_line(lesson: LessonFile | LessonEntry, say: Say) -> str:
     """``Grades 3–5 · 18 minutes``, and before it of a draft that it is one."""
     parts = [grades_in_words(lesson.grades, say), say("minutes", n=lesson.minutes)]
     return " · ".join([say("draft_mark"), *parts] if lesson.draft else parts)
+
+
+def costs(film_sizes: tuple[int, ...], say: Say) -> str:
+    """`` · video 24 MB``: what a family wants to know of a film before it is fetched; empty without one.
+
+    Args:
+        film_sizes: bytes of the film, and of the smallest file it can be watched in.
+        say: the words of the page.
+    """
+    match [megabytes(size, say) for size in film_sizes]:
+        case [size]:
+            return f" · {say('film_size', size=size)}"
+        case [size, least]:
+            return f" · {say('film_sizes', size=size, least=least)}"
+        case _:
+            return ""

@@ -10,9 +10,11 @@ from generator.compute.timeline import Span, parts, pause_points, seconds
 from generator.model.lesson import Video
 from generator.model.moment import clock
 from generator.present.pages.page import Surround
+from generator.present.pages.take_home import megabytes
 from generator.present.recording.chapters import chapters_file
 from generator.present.views.stop import StopView
-from generator.present.views.video import ChapterView, ElsewhereView, TrackView, VideoView
+from generator.present.views.video import ChapterView, ElsewhereView, FilmView, TrackView, VideoView
+from generator.present.words.families import FILM
 from generator.present.words.say import Say, digits
 
 
@@ -27,6 +29,7 @@ def video_view(
     return VideoView(
         src=f"{lesson.id}/{video.file}" if video.file else "",
         poster=f"{lesson.id}/{video.poster}" if video.poster else "",
+        films=_films(result, surround.say),
         tracks=_tracks(video, lesson.id, surround),
         chapters_track=track and f"{surround.folder}{lesson.id}/{track}",
         pauses=_pauses(result),
@@ -57,6 +60,19 @@ def _tracks(video: Video, lesson: str, surround: Surround) -> tuple[TrackView, .
             default=language == shown,
         )
         for language in sorted(video.captions, key=lambda language: language != shown)
+    )
+
+
+def _films(result: LessonResult, say: Say) -> tuple[FilmView, ...]:
+    """The film and what is made of it for homes whose internet is metered."""
+    lesson, video = result.lesson, result.lesson.file.video
+    if not video or not (video.smaller or video.slides):
+        return ()
+    named = {"file": video.file, "smaller": video.smaller, "slides": video.slides}
+    return tuple(
+        FilmView(f"{lesson.id}/{name}", kind, say(FILM.key(kind), size=megabytes(film.size, say)))
+        for kind, name in named.items()
+        if name and (film := lesson.films.get(kind))
     )
 
 

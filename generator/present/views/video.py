@@ -45,6 +45,18 @@ class ElsewhereView:
 
 
 @dataclass(frozen=True, slots=True)
+class FilmView:
+    """One of several files that hold the same lesson."""
+
+    src: str
+    """Path of the file."""
+    kind: str
+    """``file``, ``smaller`` or ``slides``: the key that names it."""
+    label: str
+    """What it is, with its megabytes."""
+
+
+@dataclass(frozen=True, slots=True)
 class VideoView:
     """The recording."""
 
@@ -52,6 +64,8 @@ class VideoView:
     """Path of the file, or empty where only another site shows it."""
     poster: str
     """Path of a still, or empty."""
+    films: tuple[FilmView, ...]
+    """The files to choose from, the one that is shown first; none where there is only one."""
     tracks: tuple[TrackView, ...]
     chapters_track: str
     """Path of the chapters as WebVTT, or empty."""

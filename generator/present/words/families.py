@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from generator.compute.day import Lean
 from generator.compute.likely import LIKELY
+from generator.model.film import FILM_KEYS
 from generator.model.food import Allergen
 from generator.model.measure import Measure
 from generator.model.move import Noise, Room
@@ -51,6 +52,7 @@ PERSON = Family("day_person_", tuple(map(str, Sex)))
 CHOICE = Family("day_choice_", tuple(map(str, Lean)))
 ANSWER = Family("day_answer_", tuple(map(str, Lean)))
 HANGS = Family("day_hangs_", tuple(map(str, Lean)))
+FILM = Family("film_", FILM_KEYS)
 FAMILIES = (
     STOP,
     MEASURE,
@@ -63,4 +65,5 @@ FAMILIES = (
     CHOICE,
     ANSWER,
     HANGS,
+    FILM,
 )
