@@ -31,7 +31,7 @@ def rehearse(root: Path, lesson: str) -> Rehearsed:
         LessonError: something else in the lesson must be put right, a slide of it is too full, or as
             ``write_rehearsal``.
     """
-    result, say = _worked(root, lesson)
+    result, say = worked_lesson(root, lesson)
     try:
         made = rehearsal(result, say, Path(theme_of(root)))
     except TooFullError as error:
@@ -63,13 +63,13 @@ def record(root: Path, lesson: str, on: str) -> Record:
     Raises:
         LessonError: something in the lesson must be put right.
     """
-    result, say = _worked(root, lesson)
+    result, say = worked_lesson(root, lesson)
     figures = filmed_figures(result, say)
     file = write_recorded(root / "lessons" / lesson, recorded_text(lesson, on, figures))
     return Record(file, len(figures))
 
 
-def _worked(root: Path, lesson: str) -> tuple[LessonResult, Say]:
+def worked_lesson(root: Path, lesson: str) -> tuple[LessonResult, Say]:
     """A lesson with its numbers, whatever its video is like."""
     library = read_library(root)
     read = read_lesson(root, f"lessons/{lesson}/lesson.yaml", library, filmed=False)

@@ -50,6 +50,10 @@ COMMANDS = {
         "recording:rehearse",
         "Make a silent video of LESSON from its slides, and a draft of its captions.",
     ),
+    "video": (
+        "video:video",
+        "Make the films of LESSON from a camera's FILE: for the web, smaller, slides with the voice.",
+    ),
     "recorded": (
         "recording:recorded",
         "Keep what the numbers of LESSON were when it was filmed; `check` tells when one changes.",

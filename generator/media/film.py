@@ -28,7 +28,6 @@ _CODECS = {
     b"encv": "locked",
 }
 _EXPORT = "export it again as MP4 with H.264 (8 bit, 4:2:0) and AAC, or let `python3 generator video` make it"
-MARK = REHEARSAL_MARK.decode()
 _NO_FILM = "is not an MP4 video that can be played"
 _BEGINNINGS = {b"ftyp", b"styp", b"moov", b"mdat", b"free", b"skip", b"wide"}
 """Kinds of box that a film may begin with."""
@@ -68,7 +67,7 @@ def read_film(file: BinaryIO) -> Film:
         sound=_sound(tracks.get(b"soun")),
         old_phones=tracks[b"vide"][4:8] in _H264,
         begins_at_once=movie.start < pictures,
-        rehearsal=_is_rehearsal(file, movie),
+        rehearsal=_is_marked(file, movie, REHEARSAL_MARK),
     )
 
 
@@ -86,8 +85,8 @@ def film_seconds(file: BinaryIO) -> float | None:
         return None
 
 
-def is_rehearsal(film: Path) -> bool:
-    """Whether a file is a silent film that this program made of slides.
+def is_marked(film: Path, mark: str) -> bool:
+    """Whether a film's own description holds a mark of this program; no other file has one.
 
     Raises:
         OSError: it cannot be read.
@@ -96,7 +95,20 @@ def is_rehearsal(film: Path) -> bool:
         with film.open("rb") as file:
             there = boxes(file, 0, film.stat().st_size)
             movie = next((box for box in there if box.kind == b"moov"), None)
-            return movie is not None and _is_rehearsal(file, movie)
+            return movie is not None and _is_marked(file, movie, mark)
+    except UnfitError:
+        return False
+
+
+def has_sound(film: Path) -> bool:
+    """Whether a film is heard.
+
+    Raises:
+        OSError: it cannot be read.
+    """
+    try:
+        with film.open("rb") as file:
+            return read_film(file).sound is not Sound.NONE
     except UnfitError:
         return False
 
@@ -151,6 +163,6 @@ def _sound(codec: bytes | None) -> Sound:
     return Sound.PLAYED if codec[4:8] in {b"mp4a", b"Opus"} else Sound.UNKNOWN
 
 
-def _is_rehearsal(file: BinaryIO, movie: Box) -> bool:
+def _is_marked(file: BinaryIO, movie: Box, mark: str) -> bool:
     notes = find(file, movie, b"udta")
-    return notes is not None and REHEARSAL_MARK in held(file, notes, _LONGEST)
+    return notes is not None and mark.encode() in held(file, notes, _LONGEST)

@@ -36,5 +36,5 @@ class Film:
 FILM_KEYS = ("file", "smaller", "slides")
 """Keys of ``video:`` that name a film, the one that a page shows first."""
 
-REHEARSAL_MARK = b"Plumline rehearsal"
+REHEARSAL_MARK = "Plumline rehearsal"
 """Stands in a rehearsal's own description: a film of someone's has no such mark and is never replaced."""

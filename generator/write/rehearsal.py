@@ -1,21 +1,17 @@
-"""A rehearsal as files: a silent MP4 of the slides, and the caption draft beside it.
-
-The encoder is ffmpeg as imageio-ffmpeg brings it, an optional part of the installation.
-"""
+"""A rehearsal as files: a silent MP4 of the slides, and the caption draft beside it."""
 
 from __future__ import annotations
 
-import subprocess
-import sys
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import accumulate
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
-from generator.media.film import MARK, is_rehearsal
-from generator.present.recording.rehearsal import Picture, Rehearsal
+from generator.media.film import is_marked
+from generator.present.recording.rehearsal import REHEARSAL_MARK, Picture, Rehearsal
 from generator.problems import LessonError, Place, Problem
+from generator.write.encoder import EncoderError, encoder, how_to_install, run
 from generator.write.recorded import RECORDED
 
 FRAMES_A_SECOND = 10
@@ -50,7 +46,7 @@ def write_rehearsal(made: Rehearsal, folder: Path) -> Rehearsed:
         raise _problem(
             made, "no stop of this lesson has a time", 'give its stops `at: "0:40"` and the like'
         )
-    if video.exists() and not is_rehearsal(video):
+    if video.exists() and not is_marked(video, REHEARSAL_MARK):
         raise _problem(
             made,
             f"`{video.name}` is a film and no rehearsal",
@@ -61,7 +57,7 @@ def write_rehearsal(made: Rehearsal, folder: Path) -> Rehearsed:
         raise _problem(
             made,
             "the part that makes videos is not installed",
-            f"run `{_this_python()} -m pip install imageio-ffmpeg` once, 30 MB, and try again",
+            how_to_install(),
         )
     said = encode(made.pictures, video, program)
     if said:
@@ -74,15 +70,6 @@ def write_rehearsal(made: Rehearsal, folder: Path) -> Rehearsed:
     return Rehearsed(video, captions, drafted, made.seconds, (folder / RECORDED).exists())
 
 
-def encoder() -> str | None:
-    """Path of ffmpeg; nothing where the optional part is not installed."""
-    try:
-        import imageio_ffmpeg  # noqa: PLC0415  # 30 MB that only rehearsing needs
-    except ImportError:
-        return None
-    return str(imageio_ffmpeg.get_ffmpeg_exe())
-
-
 def encode(pictures: Sequence[Picture], out: Path, program: str) -> str:
     """Pictures of equal size into one MP4: H.264, a key frame at every picture, playable while it loads.
 
@@ -92,10 +79,10 @@ def encode(pictures: Sequence[Picture], out: Path, program: str) -> str:
     with TemporaryDirectory() as name:
         folder = Path(name)
         (folder / "slides.txt").write_text("\n".join(_list(pictures, folder)), "utf-8")
-        command = [program, *_options(pictures), "video.mp4"]
-        done = subprocess.run(command, cwd=folder, capture_output=True, text=True, check=False)  # noqa: S603  # our own list of arguments, no shell
-        if done.returncode:
-            return (done.stderr.strip().splitlines() or ["no word"])[-1]
+        try:
+            run(program, [*_options(pictures), "video.mp4"], folder)
+        except EncoderError as error:
+            return str(error)
         finished = out.with_name(
             f".{out.name}.part"
         )  # beside it, so that the swap below is one step on any disk
@@ -103,12 +90,6 @@ def encode(pictures: Sequence[Picture], out: Path, program: str) -> str:
         finished.write_bytes((folder / "video.mp4").read_bytes())
         finished.replace(out)
     return ""
-
-
-def _this_python() -> str:
-    """The Python that runs, as it is typed in this folder; there the part must be put."""
-    program, here = Path(sys.executable), Path.cwd()
-    return str(program.relative_to(here) if program.is_relative_to(here) else program)
 
 
 def _problem(made: Rehearsal, what: str, hint: str) -> LessonError:
@@ -141,10 +122,10 @@ def _options(pictures: Sequence[Picture]) -> list[str]:
     starts = [0.0, *accumulate(picture.seconds for picture in pictures)]
     length, keys = starts[-1], ",".join(f"{start:.3f}" for start in starts[:-1])
     return [
-        *f"-v error -f concat -i slides.txt -t {length:.3f}".split(),
+        *f"-f concat -i slides.txt -t {length:.3f}".split(),
         *_LOOK.split(),
         *_ENCODER.split(),
         *f"-force_key_frames {keys}".split(),
         *_FILE.split(),
-        *("-metadata", f"comment={MARK}"),
+        *("-metadata", f"comment={REHEARSAL_MARK}"),
     ]

@@ -14,9 +14,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.media.content import UnfitError
-from generator.media.film import is_rehearsal, read_film
+from generator.media.film import is_marked, read_film
 from generator.media.published import published
-from generator.model.film import Film, Sound
+from generator.model.film import REHEARSAL_MARK, Film, Sound
 from generator.model.personal import Personal
 from tests.media_files import (
     PICTURE,
@@ -127,9 +127,9 @@ def test_a_rehearsal_is_known(tmp_path: Path) -> None:
     file = tmp_path / "a.mp4"
     for notes, known in ((box(b"udta", b"..Plumline rehearsal"), True), (b"", False)):
         file.write_bytes(film(notes=notes))
-        assert is_rehearsal(file) is known
+        assert is_marked(file, REHEARSAL_MARK) is known
     file.write_bytes(b"a film of someone")
-    assert not is_rehearsal(file)
+    assert not is_marked(file, REHEARSAL_MARK)
 
 
 @pytest.mark.parametrize(

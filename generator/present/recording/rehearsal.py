@@ -9,10 +9,13 @@ from pathlib import Path
 from generator.compute.result import LessonResult
 from generator.compute.rounding import whole
 from generator.model.captions import DRAFT_NOTE
+from generator.model.film import REHEARSAL_MARK
 from generator.present.recording.captions import caption_draft
 from generator.present.recording.slides.order import slides
 from generator.present.recording.slides.picture import pictures
 from generator.present.words.say import Say
+
+__all__ = ["REHEARSAL_MARK", "Picture", "Rehearsal", "rehearsal"]
 
 
 @dataclass(frozen=True, slots=True)
