@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from generator.author.recorded_text import recorded_text
@@ -36,7 +36,18 @@ def rehearse(root: Path, lesson: str) -> Rehearsed:
         made = rehearsal(result, say, Path(theme_of(root)))
     except TooFullError as error:
         raise LessonError([*_too_full(error, result.lesson)]) from None
-    return write_rehearsal(made, root / "lessons" / lesson)
+    written = write_rehearsal(made, root / "lessons" / lesson)
+    return replace(written, named=_names(result.lesson, written))
+
+
+def _names(lesson: Lesson, written: Rehearsed) -> bool:
+    """Whether a lesson names the files of its rehearsal already."""
+    video = lesson.file.video
+    return (
+        video is not None
+        and video.file == written.video.name
+        and written.captions.name in video.captions.values()
+    )
 
 
 def _too_full(error: TooFullError, lesson: Lesson) -> Iterator[Problem]:

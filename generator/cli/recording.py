@@ -32,6 +32,12 @@ def rehearse(lesson: str, root: Path) -> None:
     length = f"{made.seconds // 60}:{made.seconds % 60:02}"
     kept = "is the draft of its captions" if made.drafted else "was edited, so it stays as it is"
     click.echo(f"{video} is made, {length} long, and {captions} {kept}.")
+    if not made.named:
+        language = made.captions.name.split(".")[-2]
+        click.echo(
+            f"Name them in lessons/{lesson}/lesson.yaml, so that the preview shows them:\n\nvideo:\n"
+            f"  file: {made.video.name}\n  captions: {{{language}: {made.captions.name}}}"
+        )
     if made.recorded:
         click.echo(
             f"The film it takes the place of was on record. Renew that: python3 generator recorded {lesson}"

@@ -40,7 +40,7 @@ def new_lesson(root: Path, title: str, reserved: Collection[str]) -> Path:
     if name in reserved:
         raise _error(f"lessons/{name}", "the site keeps this name for itself", "choose another")
     quoted = title.replace("\\", "\\\\").replace('"', '\\"')
-    text = starter.read_text("utf-8").replace("TITLE", quoted)
+    text = starter.read_text("utf-8").replace("FOLDER", name).replace("TITLE", quoted)
     folder.mkdir(parents=True)
     try:
         return write_whole(folder / "lesson.yaml", text)

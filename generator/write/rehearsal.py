@@ -30,6 +30,8 @@ class Rehearsed:
     """Length of the video, rounded."""
     recorded: bool
     """Whether the numbers of an older film are kept beside it."""
+    named: bool = False
+    """Whether the lesson names both files."""
 
 
 def write_rehearsal(made: Rehearsal, folder: Path) -> Rehearsed:

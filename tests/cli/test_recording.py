@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
 from click.testing import CliRunner, Result
 
 from generator.cli.commands import commands
+from generator.model.captions import DRAFT_NOTE
 from tests.project import GOOD, put
 from tests.site_project import copy_project
 
@@ -34,6 +36,41 @@ def test_a_rehearsal_makes_the_video_and_the_captions_that_were_missing(root: Pa
         "and lessons/meal/meal.en.vtt is the draft of its captions.\n"
     )
     assert plumline(root, "check").exit_code == 0
+
+
+def test_a_rehearsal_that_the_lesson_does_not_name_says_what_to_write(root: Path) -> None:
+    file = root / "lessons/meal/lesson.yaml"
+    file.write_text(file.read_text("utf-8").replace(NAMED, ""), "utf-8")
+    said = plumline(root, "rehearse", "meal").stdout
+    assert "Name them in lessons/meal/lesson.yaml" in said
+    block = said.partition("\n\n")[2]
+    assert block == "video:\n  file: meal.mp4\n  captions: {en: meal.en.vtt}\n"
+    file.write_text(file.read_text("utf-8").replace("stops:\n", block + "stops:\n"), "utf-8")
+    assert plumline(root, "check").exit_code == 0
+
+
+def test_a_new_lesson_names_the_files_that_a_rehearsal_makes(root: Path) -> None:
+    plumline(root, "new", "Soup for two")
+    file = root / "lessons/soup-for-two/lesson.yaml"
+    video = re.sub(r"^# (?=video:|  )", "", file.read_text("utf-8"), flags=re.MULTILINE)
+    file.write_text(video, "utf-8")
+    assert "Name them" not in plumline(root, "rehearse", "soup-for-two").stdout
+    assert plumline(root, "check", "soup-for-two").exit_code == 0
+
+
+def test_a_rehearsal_and_a_draft_still_in_place_are_told(root: Path) -> None:
+    plumline(root, "rehearse", "meal")
+    said = plumline(root, "check").stderr
+    assert (
+        "lessons/meal/lesson.yaml:6:15: `meal.mp4` is the silent rehearsal made of the slides"
+        in said
+    )
+    assert "lessons/meal/meal.en.vtt:3:1: these captions are a draft that nobody has read" in said
+    captions = root / "lessons/meal/meal.en.vtt"
+    captions.write_text(captions.read_text("utf-8").replace(f"NOTE {DRAFT_NOTE}\n", ""), "utf-8")
+    file = root / "lessons/meal/lesson.yaml"
+    file.write_text(file.read_text("utf-8").replace("mp4,", "mp4, silent: true,"), "utf-8")
+    assert plumline(root, "check").stderr == ""
 
 
 def test_a_longer_lesson_is_rehearsed_again(root: Path) -> None:
