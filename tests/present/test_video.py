@@ -15,14 +15,17 @@ from generator.compute.work_out import work_out
 from generator.model.captions import Cue
 from generator.model.lesson import Lesson
 from generator.present.assets.environment import Theme
+from generator.present.entry import lesson_entry
 from generator.present.lesson import LessonInLanguage, ViewedPage
 from generator.present.pages.lesson_page import stop_views
 from generator.present.pages.page import Surround
 from generator.present.pages.transcript import sentences
 from generator.present.pages.video import shown_language, video_view
+from generator.present.views.lesson import LessonView
 from generator.present.views.video import TranscriptView, VideoView
 from generator.present.words.say import Say
 from generator.problems import Place
+from tests.media_files import box, film
 from tests.project import GOOD, ROOT, library, problems, read
 
 CASES = json.loads((ROOT / "tests/examples/transcript.json").read_text("utf-8"))
@@ -159,3 +162,65 @@ def test_what_is_said_stands_under_the_lesson_where_no_stop_has_a_time(tmp_path:
     file = made.lesson.file.model_copy(update={"stops": stops})
     view = transcript(replace(made, lesson=replace(made.lesson, file=file)), surround())
     assert [(link.href, len(said)) for link, said in view.parts] == [("meal/index.html", 2)]
+
+
+def filmed(folder: Path, video: str, **sizes: int) -> LessonResult:
+    """The lesson with films of these sizes in bytes, each as long as the lesson."""
+    beside = folder / "lessons/meal"
+    beside.mkdir(parents=True)
+    for key, size in sizes.items():
+        made = film(90)
+        (beside / f"{key}.mp4").write_bytes(made + box(b"free", bytes(size - len(made) - 8)))
+    made = read(folder, GOOD.replace("stops:", f"video: {video}\nstops:", 1))
+    assert isinstance(made, Lesson), list(map(str, made))
+    return work_out(made, library())
+
+
+ALL = "{file: file.mp4, smaller: smaller.mp4, slides: slides.mp4}"
+
+
+@pytest.mark.parametrize(
+    ("language", "folder", "labels", "meta"),
+    [
+        ("en", "", ["The whole film: 24 MB", "A smaller picture: 3.2 MB", "Slides with the voice: 0.9 MB"],
+         "Grades 3–5 · 10 minutes · video 24 MB, or 0.9 MB"),
+        ("es", "es/", ["La película entera: 24 MB", "Una imagen más pequeña: 3.2 MB", "Láminas con la voz: 0.9 MB"],
+         "video de 24 MB, o de 0.9 MB"),
+    ],
+)  # fmt: skip
+def test_smaller_films_are_offered_with_their_megabytes(
+    tmp_path: Path, language: str, folder: str, labels: list[str], meta: str
+) -> None:
+    """A megabyte is a million bytes: IEC 80000-13."""
+    result = filmed(tmp_path, ALL, file=24_000_000, smaller=3_200_000, slides=900_000)
+    view = shown(result, surround(language, folder))
+    assert [(one.src, one.label) for one in view.films] == [
+        (f"meal/{key}.mp4", label.replace(" MB", "\xa0MB"))
+        for key, label in zip(("file", "smaller", "slides"), labels, strict=True)
+    ]
+    [page] = [
+        one.view
+        for one in viewed(result, surround(language, folder))
+        if isinstance(one.view, LessonView)
+    ]
+    assert meta in page.meta.replace("\xa0", " ")
+
+
+def test_what_a_lesson_costs_is_said_where_there_is_one_film(tmp_path: Path) -> None:
+    result = filmed(tmp_path, "{file: file.mp4}", file=40_000_000)
+    assert shown(result, surround()).films == ()
+    assert lesson_entry(result).film_sizes == (40_000_000,)
+    [page] = [one.view for one in viewed(result, surround()) if isinstance(one.view, LessonView)]
+    assert page.meta.endswith(" · video 40\xa0MB")
+
+
+def test_a_lesson_without_a_film_of_its_own_costs_nothing(tmp_path: Path) -> None:
+    assert lesson_entry(lesson(tmp_path, f"{{elsewhere: {THERE}}}")).film_sizes == ()
+
+
+def test_the_copy_to_take_home_carries_one_film_and_leads_to_the_others(tmp_path: Path) -> None:
+    result = filmed(tmp_path, ALL, file=24_000, smaller=3_200, slides=900)
+    made = LessonInLanguage(Theme(ROOT / "theme"), result, surround())
+    [page] = [one for one in made.in_copy(lambda _: b"") if one.path == "meal/index.html"]
+    assert [need for need in page.needs if need.endswith("mp4")] == ["meal/file.mp4"]
+    assert "https://kitchen.larkmead.example/meal/smaller.mp4" in page.content.decode()
