@@ -52,7 +52,7 @@ COMMANDS = {
     ),
     "video": (
         "video:video",
-        "Make the films of LESSON from a camera's FILE: for the web, smaller, slides with the voice.",
+        "Make the films of LESSON from FILE, as a camera wrote it; without FILE, from the film it names.",
     ),
     "recorded": (
         "recording:recorded",
