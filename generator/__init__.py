@@ -1,3 +1,3 @@
 """Plumline turns lesson definitions into a static site of self-paced home video lessons."""
 
-__version__ = "0.1.0"
+__version__ = "0.2.0"

@@ -42,5 +42,12 @@ def guide_pages() -> Iterator[tuple[str, bytes]]:
             yield f"{GUIDE}/{file.name}", text.encode()
 
 
+def write_guide(root: Path) -> None:
+    """Write the pages of the guide into a site that has one; others in its folder stay."""
+    if (root / GUIDE).is_dir():
+        for path, text in guide_pages():
+            (root / path).write_bytes(text)
+
+
 def _lessons() -> Path:
     return Path(carried.HOME, "lessons")

@@ -58,6 +58,14 @@ COMMANDS = {
         "recording:recorded",
         "Keep what the numbers of LESSON were when it was filmed; `check` tells when one changes.",
     ),
+    "update": (
+        "own_site:update_command",
+        "Move your site to the NEWER program, once that has checked and built it, or --back.",
+    ),
+    "carry-over": (
+        "own_site:carry_over_command",
+        "Bring what an older program wrote into today's shape; `update` does it by itself.",
+    ),
     "reference": (
         "lessons:reference",
         "Write the lesson file's reference page and its JSON Schema anew, after the program changed.",

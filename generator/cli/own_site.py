@@ -8,7 +8,12 @@ from pathlib import Path
 
 import click
 
+from generator.author import update as updating
+from generator.author.reference_files import renew_schema
+from generator.author.rewriting import carry_over
 from generator.author.start import Answers, Forge, refuse, start, wrong_answers
+from generator.author.starter_pages import write_guide
+from generator.cli.options import root_option
 
 _QUESTIONS = {
     "name": "Name of the programme",
@@ -98,3 +103,37 @@ def _git(folder: Path, *words: str) -> bool:
     return not subprocess.run(
         ["git", *words], cwd=folder, check=False, capture_output=True
     ).returncode
+
+
+@click.command(name="update")
+@click.argument("newer", required=False, type=click.Path(exists=True, path_type=Path))
+@click.option("--back", is_flag=True, help="Take the program of before again.")
+@root_option
+def update_command(newer: Path | None, root: Path, *, back: bool) -> None:
+    """Move your site to the NEWER program: the file of a release, or a folder with its repository.
+
+    What changes is said, and the newer program checks and builds a copy of your site first.
+    """
+    if back == bool(newer):
+        what = "say which program to move to, a file plumline-….whl or a folder, or --back"
+        raise click.UsageError(what)
+    if newer:
+        updating.update(root, newer, click.echo)
+    else:
+        updating.go_back(root, click.echo)
+    click.echo(
+        'Look at it: python3 generator preview\nKeep it: git add -A && git commit -m "Update"'
+    )
+    if newer:
+        click.echo("Not what you want? python3 generator update --back")
+
+
+@click.command(name="carry-over")
+@click.option("--since", required=True, help="Version of the program that wrote the files.")
+@root_option
+def carry_over_command(since: str, root: Path) -> None:
+    """Bring what an older program wrote into today's shape, comments and all, and the guide with it."""
+    for path in carry_over(root, since):
+        click.echo(f"{path} is in its new shape.")
+    write_guide(root)
+    renew_schema(root)

@@ -138,3 +138,9 @@ def test_a_library_that_is_gone_is_a_sentence(installed: Path, site: Path) -> No
     assert done.returncode == 1
     assert "Traceback" not in done.stderr
     assert "delete the folder .venv" in done.stderr
+
+
+def test_its_version_has_a_dated_entry_in_the_list_of_changes() -> None:
+    heads = re.findall(r"^## (.*)$", (ROOT / "CHANGELOG.md").read_text("utf-8"), re.MULTILINE)
+    released = [head for head in heads if head != "Unreleased"]
+    assert re.fullmatch(rf"{re.escape(generator.__version__)}, \d{{4}}-\d\d-\d\d", released[0])
