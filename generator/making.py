@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
 from generator.compute.result import LessonResult
+from generator.media.content import Content, pieces_of
 from generator.model.site import SiteFile
 from generator.present.assets.environment import Theme
 from generator.present.languages import Pages, folder_of
@@ -20,8 +21,8 @@ from generator.present.words.say import Say
 from generator.write.keep_list import keep_list
 from generator.write.take_home import take_home
 
-Read = Callable[[str], bytes]
-"""Gives what a file beside a lesson holds, by its path from the site's root: ``soup/soup.mp4``."""
+Read = Callable[[str], Content]
+"""Gives what goes out of a file beside a lesson, by its path from the site's root: ``soup/soup.mp4``."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,13 +67,13 @@ def _with_copies(lesson: LessonInLanguage, files: _Files) -> Iterator[Output]:
     """The pages of a lesson in one language, its copy to take home, and the list of what to keep."""
     told, surround = lesson.result.lesson, lesson.surround
     folder, source = f"{surround.folder}{told.id}", told.places.file
-    copy = take_home(told.id, lesson.in_copy(files.read), files.read)
-    pages = tuple(lesson.on_site(len(copy)))
+    copy = take_home(told.id, lesson.in_copy(files.read), files.held)
+    pages = tuple(lesson.on_site(copy.size))
     yield from pages
-    yield Output(f"{folder}/{take_home_name(told.id)}", copy, source=source)
+    yield Output(f"{folder}/{take_home_name(told.id)}", b"", source=source, large=copy)
     kept = lesson.kept(pages)
-    own = {one.path: one.content for one in kept}
-    own |= {path: files.read(path) for one in kept for path in one.needs}
+    own: dict[str, bytes | Content] = {one.path: one.content for one in kept}
+    own |= {path: files.held(path) for one in kept for path in one.needs}
     front = {path: len(files.read(path)) for path in front_needs(surround)}
     listed = keep_list(
         folder, told.file.title, own, {f"{surround.folder}{FRONT}": 0, **front}.items()
@@ -81,16 +82,21 @@ def _with_copies(lesson: LessonInLanguage, files: _Files) -> Iterator[Output]:
 
 
 class _Files:
-    """What the files hold that a lesson shows; those beside it are read once, when they are asked for."""
+    """What the files hold that a lesson shows; those beside it are looked into once, when they are asked for."""
 
     def __init__(self, held: Mapping[str, bytes], media: Read) -> None:
-        self._held, self._media = dict(held), media
+        self._held: dict[str, bytes | Content] = dict(held)
+        self._media = media
 
-    def read(self, path: str) -> bytes:
-        """What a file holds, by its path from the site's root."""
+    def held(self, path: str) -> bytes | Content:
+        """What a file holds, by its path from the site's root; one beside a lesson is not in memory."""
         if path not in self._held:
             self._held[path] = self._media(path)
         return self._held[path]
+
+    def read(self, path: str) -> bytes:
+        """The same in memory: styles, scripts and captions."""
+        return b"".join(pieces_of(self.held(path)))
 
 
 def _surround(language: str, results: Mapping[str, LessonResult], around: Surroundings) -> Surround:

@@ -17,6 +17,8 @@ from typing import BinaryIO
 
 from pydantic_core import from_json
 
+from generator.media.content import Joined, pieces_of, size_of
+
 Fact = str | int | bool | None | list["Fact"] | dict[str, "Fact"]
 """Anything JSON can say."""
 _MAGIC = b"plumline 1\n"
@@ -24,6 +26,8 @@ _SUM = 16
 """Bytes of a checksum."""
 _LENGTH = 8
 """Bytes in which the head's own length is written."""
+_PIECE = 1 << 20
+"""Bytes in memory at a time: the copy of a lesson holds its film."""
 _QUICK = 1
 """Level of zlib: a third of the bytes for a fiftieth of the time a lesson takes to make."""
 _PACKED_ALREADY = (".zip", ".png", ".jpg", ".webp", ".gz")
@@ -60,26 +64,41 @@ class Pack:
         Raises:
             DamagedPackError: it does not hold any more what was put into it.
         """
+        for entry, pieces in self.pieces():
+            yield entry, b"".join(pieces)
+
+    def pieces(self) -> Iterator[tuple[Entry, Iterator[bytes]]]:
+        """Each output and what it holds bit by bit; one is read to its end before the next is asked for.
+
+        Raises:
+            DamagedPackError: here or at the end of an output: it does not hold any more what was put into it.
+        """
         try:
-            with self.file.open("rb") as file:
-                file.seek(self.start)
-                for entry in self.entries:
-                    yield entry, _unpacked(entry, file.read(entry.held))
-        except (OSError, zlib.error) as error:
+            file = self.file.open("rb")
+        except OSError as error:
             raise DamagedPackError(self.file.name) from error
+        with file:
+            at = self.start
+            for entry in self.entries:
+                file.seek(at)
+                yield entry, _unpacked(entry, file)
+                at += entry.held
 
 
 class DamagedPackError(Exception):
     """A pack was altered, cut off or is gone; what it held must be made anew."""
 
 
-def write_pack(file: Path, facts: dict[str, Fact], outputs: Iterable[tuple[str, bytes]]) -> Pack:
+def write_pack(
+    file: Path, facts: dict[str, Fact], outputs: Iterable[tuple[str, bytes | Joined]]
+) -> Pack:
     """Keep outputs by path; the file is there whole or not at all."""
     entries: list[Entry] = []
-    bodies: list[bytes] = []
+    bodies: list[bytes | Joined] = []
     for path, content in outputs:
-        body = content if path.endswith(_PACKED_ALREADY) else zlib.compress(content, _QUICK)
-        entries.append(Entry(path, len(content), checksum(content), len(body)))
+        is_packed = not isinstance(content, bytes) or path.endswith(_PACKED_ALREADY)
+        body = content if is_packed else zlib.compress(bytes(content), _QUICK)
+        entries.append(Entry(path, size_of(content), _sum_of(content), size_of(body)))
         bodies.append(body)
     told = [[entry.path, entry.size, entry.sum, entry.held] for entry in entries]
     head = json.dumps({"files": told, "facts": facts}, ensure_ascii=False).encode()
@@ -87,7 +106,9 @@ def write_pack(file: Path, facts: dict[str, Fact], outputs: Iterable[tuple[str, 
     growing = file.with_name(f"{file.name}.{os.getpid()}")
     try:
         with growing.open("wb") as target:
-            target.writelines((*begin, *bodies))
+            target.writelines(begin)
+            for body in bodies:
+                target.writelines(pieces_of(body))
         growing.replace(file)
     finally:
         growing.unlink(missing_ok=True)
@@ -125,8 +146,34 @@ def _sum(content: bytes) -> bytes:
     return blake2b(content, digest_size=_SUM).digest()
 
 
-def _unpacked(entry: Entry, body: bytes) -> bytes:
-    content = body if entry.path.endswith(_PACKED_ALREADY) else zlib.decompress(body)
-    if checksum(content) != entry.sum:
+def _sum_of(held: bytes | Joined) -> str:
+    if isinstance(held, bytes):
+        return checksum(held)
+    whole = blake2b(digest_size=_SUM)
+    for piece in held.pieces():
+        whole.update(piece)
+    return whole.hexdigest()
+
+
+def _unpacked(entry: Entry, file: BinaryIO) -> Iterator[bytes]:
+    """What an output holds, known to be whole only at its end."""
+    whole = blake2b(digest_size=_SUM)
+    try:
+        for piece in _read_pieces(entry, file):
+            whole.update(piece)
+            yield piece
+    except (OSError, zlib.error) as error:
+        raise DamagedPackError(entry.path) from error
+    if whole.hexdigest() != entry.sum:
         raise DamagedPackError(entry.path)
-    return content
+
+
+def _read_pieces(entry: Entry, file: BinaryIO) -> Iterator[bytes]:
+    """The bytes of an output, of one that is packed all at once."""
+    if not entry.path.endswith(_PACKED_ALREADY):
+        yield zlib.decompress(file.read(entry.held))
+        return
+    rest = entry.held
+    while rest and (piece := file.read(min(_PIECE, rest))):
+        rest -= len(piece)
+        yield piece

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import os
+import shutil
 from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
 from generator.engine.pack import Fact, Pack, read_pack, write_pack
+from generator.media.content import Joined
 
 _SPARE = 200
 """Packs kept besides those in use, so that an edit taken back finds what was made before it."""
@@ -23,7 +25,9 @@ class Store:
         """What was made under a key; nothing where that is not kept, or damaged."""
         return read_pack(self._file(key))
 
-    def keep(self, key: str, facts: dict[str, Fact], outputs: Iterable[tuple[str, bytes]]) -> Pack:
+    def keep(
+        self, key: str, facts: dict[str, Fact], outputs: Iterable[tuple[str, bytes | Joined]]
+    ) -> Pack:
         """Keep what was made under a key."""
         file = self._file(key)
         file.parent.mkdir(parents=True, exist_ok=True)
@@ -40,7 +44,7 @@ class Store:
         target = self._file(file.name)
         target.parent.mkdir(parents=True, exist_ok=True)
         growing = target.with_name(f"{target.name}.{os.getpid()}")
-        growing.write_bytes(file.read_bytes())
+        shutil.copyfile(file, growing)
         growing.replace(target)
         return True
 

@@ -64,6 +64,49 @@ class Content:
                         yield from _between(file, start, end)
 
 
+@dataclass(frozen=True, slots=True)
+class Joined:
+    """A file made of others, such as a zip file with a film in it; what is large of it is nowhere in memory."""
+
+    parts: tuple[bytes | Content, ...] = field(repr=False)
+
+    @property
+    def size(self) -> int:
+        """Bytes of all parts."""
+        return sum(map(size_of, self.parts))
+
+    def pieces(self) -> Iterator[bytes]:
+        """What it holds, part after part.
+
+        Raises:
+            OSError: as a part does.
+        """
+        for part in self.parts:
+            yield from pieces_of(part)
+
+    def __bytes__(self) -> bytes:
+        """All of it, where it is known to be small."""
+        return b"".join(self.pieces())
+
+
+Held = bytes | Content | Joined
+"""What a file holds: in memory, or to be read bit by bit."""
+
+
+def size_of(held: Held) -> int:
+    """Bytes of a file."""
+    return len(held) if isinstance(held, bytes) else held.size
+
+
+def pieces_of(held: Held) -> Iterator[bytes]:
+    """What a file holds, bit by bit.
+
+    Raises:
+        OSError: it cannot be read any more.
+    """
+    return iter((held,)) if isinstance(held, bytes) else held.pieces()
+
+
 def _size(part: Part) -> int:
     match part:
         case bytes():

@@ -55,15 +55,24 @@ def published(file: Path) -> Content:
     return Content(file, (kept,), frozenset(told))
 
 
+def checked(file: Path) -> Content:
+    """What goes out of a file that was looked into before.
+
+    Raises:
+        OSError: it cannot be read, or somebody has just changed it.
+    """
+    try:
+        return published(file)
+    except UnfitError as error:
+        raise OSError(5, f"the file {error.what}", os.fspath(file)) from error
+
+
 def publish(source: Path, target: Path) -> None:
     """Write what goes out of a file; the file itself stays as it is.
 
     Raises:
         OSError: it cannot be read any more as it was checked, or not be written.
     """
-    try:
-        content = published(source)
-    except UnfitError as error:  # it was looked into before, so somebody has just changed it
-        raise OSError(5, f"the file {error.what}", os.fspath(source)) from error
+    content = checked(source)
     with target.open("wb") as file:
         file.writelines(content.pieces())

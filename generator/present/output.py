@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from generator.media.content import Joined
+
 
 @dataclass(frozen=True, slots=True)
 class Output:
@@ -18,3 +20,10 @@ class Output:
     """The file it was made from, relative to the project's root."""
     needs: tuple[str, ...] = ()
     """Every file it shows or loads, from the site's root: styles, scripts, pictures, film."""
+    large: Joined | None = None
+    """What it holds where that is too large for memory; then ``content`` is empty."""
+
+    @property
+    def held(self) -> bytes | Joined:
+        """What it holds, in memory or not."""
+        return self.large or self.content

@@ -5,21 +5,20 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
-from generator.media.published import published
+from generator.media.content import Content
+from generator.media.published import checked
 
 
 @dataclass(frozen=True, slots=True)
 class BesideLessons:
-    """Reads a file by its path on the site, which is its path below ``lessons/``: ``soup/soup.mp4``."""
+    """Looks into a file by its path on the site, which is its path below ``lessons/``: ``soup/soup.mp4``."""
 
     folder: Path
-    """``lessons/`` of the site."""
 
-    def __call__(self, path: str) -> bytes:
-        """What goes out of the file.
+    def __call__(self, path: str) -> Content:
+        """What goes out of the file; it is read when it is asked for, and not before.
 
         Raises:
-            UnfitError: as below.
             OSError: it was there when its lesson was read, and is not any more.
         """
-        return b"".join(published(self.folder / path).pieces())
+        return checked(self.folder / path)

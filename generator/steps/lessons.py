@@ -116,7 +116,7 @@ class Maker:
         outputs = make_lesson(worked.results, recipe.surroundings())
         key, used = recipe.key(own, asked), tuple(sorted(asked))
         facts = to_facts(facts_of(worked))
-        kept = ((output.path, output.content) for output in outputs)
+        kept = ((output.path, output.held) for output in outputs)
         store_of(recipe).keep(key, facts, kept)
         return Made(name, worked.problems, key, used)
 

@@ -81,9 +81,9 @@ class Unpacker:
             if path not in made:
                 self._publish(source, Path(self.folder, path))
         try:
-            for entry, content in piece.pack.contents():
+            for entry, pieces in piece.pack.pieces():
                 with open(f"{self.folder}/{entry.path}", "wb") as file:  # noqa: PTH123  # thousands of them
-                    file.write(content)
+                    file.writelines(pieces)
         except DamagedPackError:
             return piece.name
         return ""

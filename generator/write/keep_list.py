@@ -7,11 +7,12 @@ from collections.abc import Iterable, Mapping
 from functools import lru_cache
 from hashlib import sha256
 
+from generator.media.content import Content, size_of
 from generator.present.addresses import seen_from
 
 
 def keep_list(
-    folder: str, title: str, own: Mapping[str, bytes], way_in: Iterable[tuple[str, int]]
+    folder: str, title: str, own: Mapping[str, bytes | Content], way_in: Iterable[tuple[str, int]]
 ) -> bytes:
     """Each file with its bytes and what it holds, as a hash.
 
@@ -24,8 +25,8 @@ def keep_list(
         own: what the lesson's files hold, by path from the site's root.
         way_in: path and bytes of the front page and of what it loads.
     """
-    held = {path: file_hash(content) for path, content in sorted(own.items())}
-    files = [(path, len(own[path]), hashed) for path, hashed in held.items()]
+    held = {path: _hash(content) for path, content in sorted(own.items())}
+    files = [(path, size_of(own[path]), hashed) for path, hashed in held.items()]
     files += [(path, size, "") for path, size in way_in if path not in own]
     version = "".join(f"{path} {hashed}\n" for path, hashed in held.items())
     listed = {
@@ -43,3 +44,13 @@ def keep_list(
 def file_hash(content: bytes) -> str:
     """What a file holds: the first sixteen signs of SHA-256 (FIPS 180-4), which a browser works out too."""
     return sha256(content).hexdigest()[:16]
+
+
+def _hash(held: bytes | Content) -> str:
+    """The same of a file that is in memory or not."""
+    if isinstance(held, bytes):
+        return file_hash(held)
+    whole = sha256()
+    for piece in held.pieces():
+        whole.update(piece)
+    return whole.hexdigest()[:16]

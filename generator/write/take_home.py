@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
+from generator.media.content import Content, Joined
 from generator.present.addresses import name_in_copy
 from generator.present.output import Output
 from generator.write.zip_file import Packed, deflated, deflated_once, stored, zip_file
@@ -12,7 +13,9 @@ _PACKED = (".mp4", ".webm", ".jpg", ".png", ".webp")
 """Kinds that are small already."""
 
 
-def take_home(folder: str, pages: Iterable[Output], read: Callable[[str], bytes]) -> bytes:
+def take_home(
+    folder: str, pages: Iterable[Output], read: Callable[[str], bytes | Content]
+) -> Joined:
     """The copy of a lesson; the same bytes wherever and whenever it is made.
 
     Args:
@@ -31,7 +34,9 @@ def take_home(folder: str, pages: Iterable[Output], read: Callable[[str], bytes]
     )
 
 
-def _packed(path: str, held: bytes) -> Packed:
+def _packed(path: str, held: bytes | Content) -> Packed:
     if path.endswith(_PACKED):
         return stored(held)
+    if isinstance(held, Content):
+        held = b"".join(held.pieces())
     return deflated_once(held) if path.startswith("assets/") else deflated(held)

@@ -12,6 +12,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 
+from generator.media.content import Content, Joined, pieces_of, size_of
+
 _STORED, _DEFLATED = 0, 8
 _VERSION = 20  # 2.0: deflate and folders, section 4.4.3.2
 _BY_UNIX = 3 << 8  # section 4.4.2.2: whatever machine this is, so that modes mean the same
@@ -33,11 +35,11 @@ class Packed:
     crc: int
     size: int
     """Bytes of the file itself."""
-    data: bytes
+    data: bytes | Content
 
     def fields(self) -> tuple[int, int, int, int]:
         """What both headers say of it, from its time on."""
-        return _EARLIEST, self.crc, len(self.data), self.size
+        return _EARLIEST, self.crc, size_of(self.data), self.size
 
 
 def deflated(content: bytes) -> Packed:
@@ -53,18 +55,25 @@ def deflated_once(content: bytes) -> Packed:
     return deflated(content)
 
 
-def stored(content: bytes) -> Packed:
-    """A content that is small already, such as a film."""
-    return Packed(_STORED, zlib.crc32(content), len(content), content)
+def stored(content: bytes | Content) -> Packed:
+    """A content that is small already, such as a film; it is read bit by bit.
+
+    Raises:
+        OSError: it cannot be read.
+    """
+    crc = 0
+    for piece in pieces_of(content):
+        crc = zlib.crc32(piece, crc)
+    return Packed(_STORED, crc, size_of(content), content)
 
 
-def zip_file(entries: Iterable[tuple[str, Packed]]) -> bytes:
+def zip_file(entries: Iterable[tuple[str, Packed]]) -> Joined:
     """The zip file of these names and contents, in their order; always the same bytes.
 
     Raises:
         ValueError: it would be larger than 4 GiB, the most this format can say.
     """
-    parts: list[bytes] = []
+    parts: list[bytes | Content] = []
     directory: list[bytes] = []
     at = 0
     for name, packed in entries:
@@ -79,10 +88,10 @@ def zip_file(entries: Iterable[tuple[str, Packed]]) -> bytes:
             encoded,
         ]  # fmt: skip
         parts += [local, encoded, packed.data]
-        at += len(local) + len(encoded) + len(packed.data)
+        at += len(local) + len(encoded) + size_of(packed.data)
         if at > _LARGEST:
             raise ValueError(f"{name}: a zip file holds no more than 4 GiB")
     listed = b"".join(directory)
     number = len(directory) // 2
     end = _END.pack(b"PK\5\6", 0, 0, number, number, len(listed), at, 0)
-    return b"".join((*parts, listed, end))
+    return Joined((*parts, listed, end))

@@ -30,6 +30,6 @@ def test_markup_in_the_site_s_words_stands_as_it_is_written(tmp_path: Path) -> N
     around = replace(surroundings(ROOT, library()), says={"en": Say(sneaky)})
     outputs = {one.path: one for one in make_lesson({"en": worked(tmp_path, GOOD)}, around)}
     page = outputs["meal/index.html"].content.decode()
-    size = f"{round(len(outputs['meal/meal-take-home.zip'].content) / 1e5) / 10}"
+    size = f"{round(len(bytes(outputs['meal/meal-take-home.zip'].held)) / 1e5) / 10}"
     assert f"&lt;b&gt;{size}&lt;/b&gt;" in page
     assert "<b>" not in page.partition('class="take"')[2].partition("</p>\n<keep-lesson")[0]

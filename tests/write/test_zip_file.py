@@ -17,14 +17,14 @@ ENTRIES = [
 
 def test_every_file_is_read_back_whole() -> None:
     """`testzip` reads every file and holds it against its CRC-32."""
-    with ZipFile(BytesIO(zip_file(ENTRIES))) as packed:
+    with ZipFile(BytesIO(bytes(zip_file(ENTRIES)))) as packed:
         assert packed.testzip() is None
         assert {name: packed.read(name) for name in packed.namelist()} == FILES
         assert packed.namelist() == [name for name, _ in ENTRIES]
 
 
 def test_what_is_small_already_is_not_packed_again() -> None:
-    with ZipFile(BytesIO(zip_file(ENTRIES))) as packed:
+    with ZipFile(BytesIO(bytes(zip_file(ENTRIES)))) as packed:
         assert packed.getinfo("soup/soup.mp4").compress_type == ZIP_STORED
         page = packed.getinfo("soup/índice.html")
         assert page.compress_type == ZIP_DEFLATED
@@ -33,7 +33,7 @@ def test_what_is_small_already_is_not_packed_again() -> None:
 
 def test_every_file_is_of_the_earliest_day_and_for_all_to_read() -> None:
     """PKWARE APPNOTE.TXT 4.4.6: MS-DOS dates begin with 1 January 1980."""
-    with ZipFile(BytesIO(zip_file(ENTRIES))) as packed:
+    with ZipFile(BytesIO(bytes(zip_file(ENTRIES)))) as packed:
         assert {entry.date_time for entry in packed.infolist()} == {(1980, 1, 1, 0, 0, 0)}
         assert {entry.external_attr >> 16 for entry in packed.infolist()} == {0o100644}
 
