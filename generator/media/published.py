@@ -5,13 +5,15 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Mapping
 from pathlib import Path
+from typing import BinaryIO
 
 from generator.media.avif import refuse_avif
-from generator.media.content import Content, Kept, UnfitError
+from generator.media.content import Content, Kept, Part, UnfitError
 from generator.media.film_parts import film_parts
 from generator.media.gif import clean_gif
 from generator.media.jpeg import clean_jpeg
 from generator.media.png import clean_png
+from generator.media.webm import webm_parts
 from generator.media.webp import clean_webp
 from generator.model.personal import Personal
 
@@ -23,7 +25,8 @@ _CLEANED: Mapping[str, _Clean] = {
     ".png": clean_png,
     ".webp": clean_webp,
 }
-_FILMS = {".m4a", ".mp4"}
+_Parts = Callable[[BinaryIO, int], tuple[tuple[Part, ...], frozenset[Personal]]]
+_FILMS: Mapping[str, _Parts] = {".m4a": film_parts, ".mp4": film_parts, ".webm": webm_parts}
 _LARGEST = 30_000_000
 """Bytes of a picture; one from a camera has a third of it."""
 
@@ -37,9 +40,9 @@ def published(file: Path) -> Content:
     """
     ending = file.suffix.lower()
     size = file.stat().st_size
-    if ending in _FILMS:
+    if parts := _FILMS.get(ending):
         with file.open("rb") as film:
-            return Content(file, *film_parts(film, size))
+            return Content(file, *parts(film, size))
     if ending not in _CLEANED and ending != ".avif":
         return Content(file, (Kept(0, size),))
     if size > _LARGEST:

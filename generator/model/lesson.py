@@ -30,7 +30,7 @@ class Video(Frozen):
     )
 
     file: Code | None = None
-    """MP4 beside the lesson file."""
+    """MP4 or WebM beside the lesson file."""
     captions: Mapping[Code, Code] = {}
     """WebVTT file by language."""
     poster: Code | None = None

@@ -8,7 +8,7 @@ from pathlib import Path
 from unicodedata import normalize
 
 from generator.media.content import UnfitError
-from generator.media.film import film_seconds, read_film
+from generator.media.films import FILM_ENDINGS, look, seconds_of
 from generator.media.published import published
 from generator.model.film import Film
 from generator.model.personal import LeftOut
@@ -19,9 +19,9 @@ from generator.read.explain import did_you_mean
 from generator.read.source import Data
 
 ENDINGS = {
-    "file": (".mp4",),
-    "smaller": (".mp4",),
-    "slides": (".mp4",),
+    "file": FILM_ENDINGS,
+    "smaller": FILM_ENDINGS,
+    "slides": FILM_ENDINGS,
     "captions": (".vtt",),
     "poster": (".jpg", ".jpeg", ".png", ".webp", ".avif"),
 }
@@ -62,13 +62,12 @@ def _named(video: Data) -> list[tuple[DataPath, Data]]:
 
 
 def video_seconds(video: Data, folder: Path) -> float | None:
-    """Length of the MP4 in seconds; nothing where it is missing or holds no length."""
+    """Length of the film in seconds; nothing where it is missing or holds no length."""
     name = video.get("file") if isinstance(video, dict) else None
     if not isinstance(name, str) or not lies_beside(folder, name):
         return None
     try:
-        with (folder / name).open("rb") as file:
-            return film_seconds(file)
+        return seconds_of(folder / name)
     except OSError:  # told beside its name
         return None
 
@@ -89,8 +88,7 @@ def read_video(video: Data, folder: Path) -> tuple[dict[str, Film], tuple[LeftOu
             if told := published(folder / name).told:
                 left_out.append(LeftOut(path, name, told))
             if name.lower().endswith(ENDINGS["file"]):
-                with (folder / name).open("rb") as file:
-                    films[str(path[-1])] = read_film(file)
+                films[str(path[-1])] = look(folder / name)
         except (UnfitError, OSError):  # told beside its name
             continue
     return films, tuple(left_out)
@@ -191,8 +189,7 @@ def _fault(file: Path) -> tuple[str, str] | None:
     """Why a file is not what its name says, or no browser plays it; and the way out."""
     try:
         if file.suffix.lower() in ENDINGS["file"]:
-            with file.open("rb") as film:
-                read_film(film)
+            look(file)
         published(file)
     except UnfitError as error:
         return error.what, error.hint

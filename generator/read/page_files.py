@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from generator.media.content import UnfitError
-from generator.media.film import read_film
+from generator.media.films import FILM_ENDINGS, look
 from generator.media.published import published
 from generator.model.personal import said
 from generator.problems import Place, Problem, Weight
@@ -21,9 +21,8 @@ def file_problems(root: Path, path: str) -> Iterator[Problem]:
     """
     file, place = root / path, Place(path)
     try:
-        if file.suffix.lower() == ".mp4":
-            with file.open("rb") as film:
-                read_film(film)
+        if file.suffix.lower() in FILM_ENDINGS:
+            look(file)
         told = published(file).told
     except UnfitError as error:
         yield Problem(place, f"`{file.name}` {error.what}", error.hint)

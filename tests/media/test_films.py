@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 
 from generator.media.content import UnfitError
 from generator.media.film import is_marked, read_film
+from generator.media.films import look
 from generator.media.published import published
 from generator.model.film import REHEARSAL_MARK, Film, Sound
 from generator.model.personal import Personal
@@ -203,6 +204,71 @@ def test_whatever_was_done_to_a_film_it_goes_out_or_is_refused(
     try:
         with file.open("rb") as held:
             read_film(held)
+        found = published(file)
+    except UnfitError:
+        return  # a sentence and a way out are what it is made of
+    assert sum(map(len, found.pieces())) == found.size == file.stat().st_size
+
+
+@pytest.fixture(scope="module")
+def webm(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A second in VP9 and Opus with a name and a place, RFC 9559."""
+    file = tmp_path_factory.mktemp("webm") / "a.webm"
+    source = "-v error -f lavfi -i testsrc=s=64x48:d=1:r=5 -f lavfi -i sine=d=1 -shortest"
+    made = "-pix_fmt yuv420p -c:v libvpx-vp9 -c:a libopus -metadata location=+48.2082+016.3738/"
+    ffmpeg(
+        *source.split(),
+        *made.split(),
+        *("-metadata", "artist=Ana Ruiz", "-metadata", "title=Ana"),
+        file,
+    )
+    return file
+
+
+def test_a_webm_is_known_and_loses_its_notes(webm: Path, tmp_path: Path) -> None:
+    found = look(webm)
+    assert (found.seconds, found.sound, found.old_phones) == (
+        pytest.approx(1, abs=0.1),
+        Sound.PLAYED,
+        False,
+    )
+    sent, told = out(tmp_path / "b.webm", webm.read_bytes())
+    assert told == frozenset(Personal)
+    assert not [word for word in (b"Ana", b"+48.2082") if word in sent]
+    clean = tmp_path / "c.webm"
+    clean.write_bytes(sent)
+    assert pixels(clean) == pixels(webm)
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "what"),
+    [
+        (b"V_VP9", b"V_XX9", "not every browser plays"),
+        (b"\x83\x81\x01", b"\x83\x81\x03", "sound and no picture"),
+        (b"webm", b"matr", "is no WebM"),
+        (b"\x44\x89\x88", b"\x44\x8a\x88", "how long it is"),
+    ],
+)
+def test_a_webm_that_is_none(webm: Path, tmp_path: Path, old: bytes, new: bytes, what: str) -> None:
+    held = webm.read_bytes()
+    assert old in held
+    file = tmp_path / "a.webm"
+    file.write_bytes(held.replace(old, new, 1))
+    with pytest.raises(UnfitError, match=what):
+        look(file)
+
+
+@given(data=st.data())
+def test_whatever_was_done_to_a_webm_it_goes_out_or_is_refused(
+    webm: Path, tmp_path_factory: pytest.TempPathFactory, data: st.DataObject
+) -> None:
+    whole = bytearray(webm.read_bytes()[:1_500])
+    for _ in range(data.draw(st.integers(1, 4))):
+        whole[data.draw(st.integers(0, len(whole) - 1))] = data.draw(st.integers(0, 255))
+    file = tmp_path_factory.getbasetemp() / "x.webm"
+    file.write_bytes(whole[: data.draw(st.integers(0, len(whole)))])
+    try:
+        look(file)
         found = published(file)
     except UnfitError:
         return  # a sentence and a way out are what it is made of

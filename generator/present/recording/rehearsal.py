@@ -10,6 +10,7 @@ from generator.compute.result import LessonResult
 from generator.compute.rounding import whole
 from generator.model.captions import DRAFT_NOTE
 from generator.model.film import REHEARSAL_MARK
+from generator.model.lesson import Video
 from generator.present.recording.captions import caption_draft
 from generator.present.recording.slides.order import slides
 from generator.present.recording.slides.picture import pictures
@@ -49,6 +50,12 @@ class Rehearsal:
         return whole(Fraction(sum(picture.seconds for picture in self.pictures)))
 
 
+def _mp4(video: Video | None) -> str:
+    """The film that a lesson names, if a rehearsal can stand in for it."""
+    named = (video and video.file) or ""
+    return named if named.lower().endswith(".mp4") else ""
+
+
 def rehearsal(result: LessonResult, say: Say, theme: Path) -> Rehearsal:
     """Slides and captions of one lesson.
 
@@ -63,7 +70,7 @@ def rehearsal(result: LessonResult, say: Say, theme: Path) -> Rehearsal:
     drawn = pictures(shown, theme)
     return Rehearsal(
         source=lesson.places.file,
-        video=(video and video.file) or f"{lesson.id}.mp4",
+        video=_mp4(video) or f"{lesson.id}.mp4",
         captions=(video.captions.get(say.language) if video else None)
         or f"{lesson.id}.{say.language}.vtt",
         pictures=tuple(
