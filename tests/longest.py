@@ -6,6 +6,7 @@ from pathlib import Path
 
 LONGEST = (
     "bench/test_benches.py",
+    "engine/test_kills.py",
     "engine/test_edits.py",
     "engine/test_kills.py",
     "browser/test_keep_lesson.py",

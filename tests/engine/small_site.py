@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import shutil
-from functools import partial
+from functools import cache, partial
 from pathlib import Path
 
 import yaml
@@ -12,7 +12,7 @@ import yaml
 from generator.build import build
 from generator.plugin import write_by_hand
 from generator.problems import LessonError
-from tests.site_project import copy_project, hashes, small_lesson, write_lesson
+from tests.site_project import ROOT, copy_project, hashes, small_lesson, write_lesson
 
 FOODS = ("apple-raw", "pizza-cheese", "banana-raw", "carrot-raw", "bagel-plain")
 MOVES = ("march", "side-step", "wall-push")
@@ -21,8 +21,8 @@ MOVES = ("march", "side-step", "wall-push")
 def small_site(root: Path) -> Path:
     """Four lessons, one with a film and one translated, five foods, three moves, two pages by hand."""
     copy_project(root, lessons=False)
-    _keep(root / "site_data/foods.yaml", "foods", FOODS)
-    _keep(root / "site_data/moves.yaml", "moves", MOVES)
+    for name, entries in (("foods", FOODS), ("moves", MOVES)):
+        (root / f"site_data/{name}.yaml").write_text(_only(name, entries), "utf-8")
     for name, food in zip(("one", "two", "three"), FOODS[1:], strict=False):
         write_lesson(root, name, lesson_with(food, title=f"Lesson {name}"))
     demo = Path(__file__).parents[2] / "lessons/river-walk"
@@ -74,8 +74,10 @@ def built_cold(root: Path, elsewhere: Path) -> dict[str, str] | list[str]:
     return built(elsewhere)
 
 
-def _keep(file: Path, key: str, names: tuple[str, ...]) -> None:
-    """Leave only some entries in a file of the library."""
-    data = yaml.safe_load(file.read_text("utf-8"))
+@cache
+def _only(key: str, names: tuple[str, ...]) -> str:
+    """A file of the library with only some of its entries."""
+    data = yaml.load((ROOT / f"site_data/{key}.yaml").read_text("utf-8"), yaml.CSafeLoader)
     data[key] = {name: data[key][name] for name in names}
-    file.write_text(yaml.safe_dump(data, allow_unicode=True, sort_keys=False), "utf-8")
+    text: str = yaml.dump(data, Dumper=yaml.CSafeDumper, allow_unicode=True, sort_keys=False)
+    return text
