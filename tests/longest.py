@@ -8,7 +8,6 @@ LONGEST = (
     "bench/test_benches.py",
     "engine/test_kills.py",
     "engine/test_edits.py",
-    "engine/test_kills.py",
     "browser/test_keep_lesson.py",
     "browser/test_pacer.py",
     "browser/test_pages.py",

@@ -45,9 +45,18 @@ class Contents:
     def remember(self) -> None:
         """Write down what was asked for; what nobody asks for any more is forgotten."""
         self._record.parent.mkdir(parents=True, exist_ok=True)
-        growing = self._record.with_suffix(".new")
-        growing.write_text(json.dumps(self._asked, ensure_ascii=True), "utf-8")
-        growing.replace(self._record)
+        write_record(self._record, json.dumps(self._asked, ensure_ascii=True))
+
+
+def write_record(file: Path, text: str) -> None:
+    """Write what one build notes for the next, in one step; whoever is stopped leaves nothing half written."""
+    growing = file.with_suffix(".new")
+    try:
+        growing.write_text(text, "utf-8")
+        growing.replace(file)
+    except BaseException:
+        growing.unlink(missing_ok=True)
+        raise
 
 
 def combined(parts: Mapping[str, str]) -> str:

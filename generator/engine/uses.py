@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 from typing import TypeVar
 
-from generator.engine.contents import combined
+from generator.engine.contents import combined, write_record
 
 Entry = TypeVar("Entry")
 ALL = "*"
@@ -80,6 +80,4 @@ class Uses:
         """Write down what was asked for, and the latest of the rest."""
         rest = [key for key in self._known if key not in self._asked][-self._SPARE :]
         kept = {key: self._known[key] for key in rest} | self._asked
-        growing = self._file.with_suffix(".new")
-        growing.write_text(json.dumps(kept), "utf-8")
-        growing.replace(self._file)
+        write_record(self._file, json.dumps(kept))

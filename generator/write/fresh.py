@@ -72,10 +72,15 @@ def mark_fresh(root: str, before: Mapping[str, int], note: str = "") -> None:
     marks = array("q", [*before.values(), *now.values()]).tobytes()
     record = os.path.join(root, _RECORD)
     os.makedirs(os.path.dirname(record), exist_ok=True)
-    with open(f"{record}.new", "wb") as file:
-        parts = (around(root), listed, marks, note.encode())
-        file.writelines(b"%d\n%b" % (len(part), part) for part in parts)
-    os.replace(f"{record}.new", record)
+    parts = (around(root), listed, marks, note.encode())
+    try:
+        with open(f"{record}.new", "wb") as file:
+            file.writelines(b"%d\n%b" % (len(part), part) for part in parts)
+        os.replace(f"{record}.new", record)
+    except BaseException:  # whoever is stopped meanwhile leaves nothing half written
+        if os.path.exists(f"{record}.new"):
+            os.unlink(f"{record}.new")
+        raise
 
 
 def _read(root: str) -> tuple[bytes, list[str], array[int], str]:

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from generator.engine.contents import write_record
 from generator.engine.pack import DamagedPackError, read_pack, write_pack
 from generator.engine.store import Store
 
@@ -79,3 +80,18 @@ def test_a_pack_made_elsewhere_is_taken_in_where_it_is_whole(tmp_path: Path) -> 
     pack.file.write_bytes(b"junk")
     assert not here.take_in(pack.file)
     assert here.find("ab1") is not None
+
+
+def test_who_is_stopped_while_a_note_is_written_leaves_the_one_before(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def stopped(*_: object) -> None:
+        raise KeyboardInterrupt
+
+    note = tmp_path / "note.json"
+    write_record(note, "whole")
+    monkeypatch.setattr(Path, "replace", stopped)
+    with pytest.raises(KeyboardInterrupt):
+        write_record(note, "another")
+    assert [file.name for file in tmp_path.iterdir()] == ["note.json"]
+    assert note.read_text("utf-8") == "whole"

@@ -231,3 +231,20 @@ def test_the_program_says_so_before_it_loads_anything(project: Path) -> None:
     said, loaded = done.stdout.splitlines()
     assert said == "Nothing has changed since site/ was built."
     assert {"click", "mkdocs", "pydantic", "pathlib", "hashlib", "re"}.isdisjoint(loaded.split())
+
+
+def test_who_is_stopped_while_a_build_is_noted_leaves_the_note_before(
+    project: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """SIGTERM ends a build as Ctrl+C does: with KeyboardInterrupt, at any moment."""
+
+    def stopped(*_: object) -> None:
+        raise KeyboardInterrupt
+
+    note = project / fresh._RECORD
+    before = note.read_bytes()
+    monkeypatch.setattr("os.replace", stopped)
+    with pytest.raises(KeyboardInterrupt):
+        mark_fresh(str(project), sources(str(project)), "another note")
+    assert note.read_bytes() == before
+    assert list(note.parent.glob("*.new")) == []
