@@ -39,7 +39,9 @@ def content_policy(*, media: str = "") -> str:
         media: where films and captions may come from besides the site: ``data:`` in a copy that is
             carried home, whose captions stand in the page.
     """
-    films = f"'self' {media}".rstrip()
+    films = (
+        f"'self' blob: {media}".rstrip()
+    )  # a film that a script fetched whole (theme/js/whole-film.js)
     return (
         f"default-src 'none'; script-src 'self'; style-src 'self' {_NOTHING}; img-src 'self' data:; "
         f"media-src {films}; connect-src 'self'; "

@@ -12,7 +12,7 @@ DIRECTIVES = {
     "script-src": "'self'",
     "style-src": "'self' 'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='",
     "img-src": "'self' data:",
-    "media-src": "'self'",
+    "media-src": "'self' blob:",
     "connect-src": "'self'",
     "form-action": "'none'",
     "base-uri": "'none'",
@@ -48,7 +48,9 @@ def test_a_page_may_do_this_and_no_more() -> None:
 
 
 def test_a_copy_carried_home_may_hold_its_captions_and_no_more() -> None:
-    assert directives(content_policy(media="data:")) == DIRECTIVES | {"media-src": "'self' data:"}
+    assert directives(content_policy(media="data:")) == DIRECTIVES | {
+        "media-src": "'self' blob: data:"
+    }
 
 
 def test_the_header_says_what_the_pages_say_and_who_may_show_them_in_a_frame() -> None:

@@ -67,8 +67,8 @@ def test_in_a_copy_captions_stand_in_the_page_and_the_policy_lets_them() -> None
     """RFC 2397: a `data:` address; `V0VCVlRUCg==` is base64 of `WEBVTT` and a line end (RFC 4648)."""
     at = copy()
     assert at.track("a/a.es.vtt") == "data:text/vtt;base64,V0VCVlRUCg=="
-    assert "media-src 'self' data:;" in at.policy
-    assert "media-src 'self';" in OnSite("a/index.html").policy
+    assert "media-src 'self' blob: data:;" in at.policy
+    assert "media-src 'self' blob:;" in OnSite("a/index.html").policy
 
 
 def test_in_a_copy_all_lies_beside_the_page_and_nothing_is_fetched() -> None:

@@ -18,7 +18,7 @@ POLICY = {
     "script-src": "'self'",
     "style-src": "'self' 'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='",
     "img-src": "'self' data:",
-    "media-src": "'self'",
+    "media-src": "'self' blob:",
     "connect-src": "'self'",
     "form-action": "'none'",
     "base-uri": "'none'",

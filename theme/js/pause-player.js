@@ -5,6 +5,7 @@ import { watchForLoss } from "./missing-video.js";
 import { pauseBetween, untilNext } from "./pause-points.js";
 import { say } from "./say.js";
 import { Store } from "./store.js";
+import { WholeFilm } from "./whole-film.js";
 
 /**
  * Halts its video at each pause point, once, and moves to the stop that begins there; goes on when
@@ -31,6 +32,8 @@ export class PausePlayer extends LiveElement {
     if (!video) return;
     this.points = JSON.parse(this.dataset.pauses || "[]").map(([at = "", stop = ""]) => ({ at: Number(at), stop }));
     this.box = this.querySelector("input");
+    this.film = new WholeFilm(video, signal);
+    video.addEventListener("seeking", () => this.answerSeek(video), { signal });
     for (const happened of ["timeupdate", "ended", "seeked", "ratechange"]) video.addEventListener(happened, () => this.look(video), { signal });
     video.addEventListener("play", () => this.watchFrames(video), { signal });
     signal.addEventListener("abort", () => clearTimeout(this.timer));
@@ -117,10 +120,22 @@ export class PausePlayer extends LiveElement {
    * @param {HTMLVideoElement} video
    * @param {number} seconds
    */
-  playFrom(video, seconds) {
+  async playFrom(video, seconds) {
+    if (seconds !== video.currentTime) {
+      if (!this.film?.isNeeded) video.currentTime = seconds;
+      else if (!(await this.film.bring(seconds))) seconds = video.currentTime;
+    }
     this.last = seconds; // the learner chose to go there: nothing in between counts as crossed
-    if (seconds !== video.currentTime) video.currentTime = seconds;
     video.play().catch(() => {}); // there may be no file; its controls say so
+  }
+
+  /**
+   * A film that cannot be sought in goes back to its beginning: then it is fetched, and stands where it stood.
+   * @param {HTMLVideoElement} video
+   */
+  answerSeek(video) {
+    const { last } = this;
+    if (this.film?.isNeeded && last > 0 && video.currentTime < last) this.film.bring(last);
   }
 
   /**
