@@ -1,0 +1,183 @@
+"""Words that look like markup, in every field of every kind, change no page, no drawing and no data of a site."""
+
+from __future__ import annotations
+
+import json
+from collections import Counter
+from pathlib import Path
+from xml.etree.ElementTree import Element, fromstring
+from zipfile import ZipFile
+
+import pytest
+
+from generator.model.base import Frozen
+from generator.model.food import FoodEntry, Portion
+from generator.model.lesson import LessonFile
+from generator.model.move import MoveText
+from generator.model.move_energy import EnergySource
+from generator.model.site import SiteFile, Standard
+from generator.model.stops import STOP_KINDS
+from generator.model.text_marks import marked_fields
+from generator.read.library import FoodSource
+from tests.hostile import HOSTILE, PLAIN, fields, mark, write_site
+from tests.html_page import pages, read_html, read_page
+from tests.project import library
+from tests.site_project import build_project
+
+DATA = ("application/json", "application/ld+json")
+LIVE = ("script", "style", "iframe", "object", "embed", "form", "base", "link", "meta")
+"""What nobody's words may bring into a page."""
+NOT_SHOWN = {
+    "food.group": "where a food is listed in the library's own file",
+    "food.release": "only where it differs from the library's",
+    "source.licence": "a word for whoever keeps the site",
+    "portion.record": "in the trace of a number alone",
+    "energy.name": "only where a move's energy is told",
+}
+"""Fields whose words need not be on any page of the demo, and why."""
+
+
+@pytest.fixture(scope="module")
+def project(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    return write_site(tmp_path_factory.mktemp("hostile"), HOSTILE)
+
+
+@pytest.fixture(scope="module")
+def hostile(project: Path) -> Path:
+    return build_project(project)
+
+
+@pytest.fixture(scope="module")
+def plain(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The same site with plain words of the same length."""
+    return build_project(write_site(tmp_path_factory.mktemp("plain"), PLAIN))
+
+
+def bones(root: Element) -> Counter[tuple[str, tuple[str, ...]]]:
+    """Every element with the names of its attributes, counted."""
+    return Counter((str(each.tag), tuple(sorted(each.attrib))) for each in root.iter())
+
+
+def drawing(file: Path) -> Element:
+    return fromstring(file.read_text("utf-8"))  # noqa: S314  # made by the program, in this test
+
+
+def copies(site: Path) -> dict[str, str]:
+    """Every page of every copy that is carried home, by the names of both."""
+    found = {}
+    for file in sorted(site.rglob("*-take-home.zip")):
+        with ZipFile(file) as packed:
+            inside = [name for name in packed.namelist() if name.endswith(".html")]
+            found |= {
+                f"{file.relative_to(site)}/{name}": packed.read(name).decode() for name in inside
+            }
+    return found
+
+
+def test_the_words_change_no_markup_of_any_page(hostile: Path, plain: Path) -> None:
+    names = [page.relative_to(plain) for page in pages(plain)]
+    assert [page.relative_to(hostile) for page in pages(hostile)] == names
+    different = [
+        (str(name), bones(read_page(hostile / name)) - bones(read_page(plain / name)))
+        for name in names
+        if bones(read_page(hostile / name)) != bones(read_page(plain / name))
+    ]
+    assert different == []
+
+
+def test_nor_of_any_page_that_is_carried_home(hostile: Path, plain: Path) -> None:
+    found, same = copies(hostile), copies(plain)
+    assert found.keys() == same.keys()
+    assert found
+    for name, page in found.items():
+        assert bones(read_html(page)) == bones(read_html(same[name])), name
+
+
+def test_nothing_live_comes_with_them(hostile: Path, plain: Path) -> None:
+    """Also where a page written by hand lets plain elements through."""
+    for page in pages(hostile):
+        root, same = read_page(page), read_page(plain / page.relative_to(hostile))
+        for tag in LIVE:
+            assert len(list(root.iter(tag))) == len(list(same.iter(tag))), (page, tag)
+        for each in root.iter():
+            assert not [name for name in each.attrib if name.startswith("on")], page
+            assert "style" not in each.attrib, page
+
+
+def test_no_template_was_run_by_them(hostile: Path) -> None:
+    for page in pages(hostile):
+        text = "".join(read_page(page).itertext())
+        if "{{" in text:
+            assert "{{ view.page }}" in text, page
+            assert "{{7*7}}" in text, page
+
+
+def test_all_data_is_whole(hostile: Path, plain: Path) -> None:
+    """JSON by its own reader, drawings by one of XML 1.0."""
+    for page in pages(hostile):
+        for script in read_page(page).iter("script"):
+            if script.get("type") in DATA:
+                assert json.loads(script.text or "")
+    read = 0
+    for file in sorted(hostile.rglob("*")):
+        if file.suffix == ".json":
+            json.loads(file.read_text("utf-8"))
+            read += 1
+        elif file.suffix in {".svg", ".xml"}:
+            same = drawing(plain / file.relative_to(hostile))
+            assert bones(drawing(file)) == bones(same), file
+            read += 1
+    assert read > 10
+
+
+def test_no_caption_or_chapter_holds_a_tag_of_theirs(hostile: Path) -> None:
+    """WebVTT, W3C: a cue's text begins a tag with ``<``."""
+    read = list(hostile.rglob("*.vtt"))
+    assert read
+    for file in read:
+        text = file.read_text("utf-8")
+        assert "<script" not in text, file
+        assert "<img" not in text, file
+
+
+def everything(site: Path) -> str:
+    """All that is published, as text."""
+    kinds = {".html", ".js", ".json", ".vtt", ".svg", ".txt"}
+    return "".join(file.read_text("utf-8") for file in site.rglob("*") if file.suffix in kinds)
+
+
+def test_the_words_of_every_field_are_published(project: Path, hostile: Path) -> None:
+    """Else this walk would show nothing of a field. Words of the site that no demo page says are few."""
+    published = everything(hostile)
+    missing = {field for field in fields(project) if mark(field) not in published}
+    words = {field for field in missing if field.startswith("words.")}
+    assert missing - words - NOT_SHOWN.keys() == set()
+    assert 4 * len(words) < len(library().words["en"].texts), sorted(words)
+
+
+def strings(model: type[Frozen]) -> set[str]:
+    """Fields of a model of the library that hold text."""
+    return {name for name, field in model.model_fields.items() if "str" in str(field.annotation)}
+
+
+def test_no_field_of_the_library_was_forgotten() -> None:
+    """Whoever adds a field adds it to ``tests/hostile.py``, or here with its reason."""
+    assert strings(FoodEntry) == {"names", "group", "record", "release"}
+    assert strings(Portion) == {"names", "record"}
+    assert strings(FoodSource) == {"name", "release", "licence", "url"}  # a date and an address
+    assert strings(MoveText) == {"name", "count_is", "steps", "seated", "care"}
+    assert strings(EnergySource) == {"name", "url"}  # an address
+    assert strings(Standard) == {"says"}
+    site = {"programme", "address", "license", "languages", "standards"}  # by patterns, or codes
+    assert strings(SiteFile) <= site
+
+
+def test_every_field_of_every_kind_of_stop_was_given_words(project: Path) -> None:
+    given = set(fields(project))
+    for kind, model in STOP_KINDS.items():
+        for field in marked_fields(model):
+            begins = f"{kind}.{field.key}"
+            in_it = any(one == begins or one.startswith(f"{begins}.") for one in given)
+            assert in_it or field.key in {"rows", "ate"}, begins  # foods: named by their own words
+    for field in marked_fields(LessonFile):
+        assert field.key in {*given, "stops", "video"}
