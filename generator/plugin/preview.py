@@ -16,12 +16,14 @@ from mkdocs.exceptions import Abort
 from generator.author.pages import page_of_problems
 from generator.plugin import PlumlinePlugin
 from generator.plugin.band import with_band, with_page
+from generator.plugin.headers import with_headers
 from generator.plugin.ranges import with_ranges
 from generator.plugin.said import SETTINGS, listening, told
 from generator.plugin.server import PreviewServer
 from generator.plugin.settings import load_settings
 from generator.problems import LessonError, Problem
 from generator.steps.scratch import scratch
+from generator.steps.sent_with import preview_headers
 from generator.steps.work import site_problems
 
 _PROBLEMS = ".problems.html"
@@ -70,7 +72,8 @@ def preview_site(root: Path, bound: socket.socket, tell: Telling) -> None:
             server.watch(str(path))
         plain = server.serve_request
         pages = with_band(plain, lambda: shown.problems)
-        server.set_app(with_ranges(with_page(pages, plain, f"/{_PROBLEMS}", shown.lacks)))
+        parts = with_ranges(with_page(pages, plain, f"/{_PROBLEMS}", shown.lacks))
+        server.set_app(with_headers(parts, preview_headers()))
         try:
             with suppress(KeyboardInterrupt):
                 server.serve()  # type: ignore[no-untyped-call]  # MkDocs leaves it untyped
