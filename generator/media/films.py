@@ -11,6 +11,8 @@ from generator.model.film import Film
 
 FILM_ENDINGS = (".mp4", ".webm")
 """How the files of films end that browsers play."""
+LARGEST = 4_000_000_000
+"""Bytes; a zip file, in which a lesson is carried home, says no more than 4 GiB."""
 
 
 def look(film: Path) -> Film:
@@ -20,6 +22,11 @@ def look(film: Path) -> Film:
         UnfitError: it is no film that browsers play.
         OSError: it cannot be read.
     """
+    if film.stat().st_size > LARGEST:
+        what = (
+            f"is larger than {LARGEST // 1_000_000_000} GB, more than a copy to take home can hold"
+        )
+        raise UnfitError(what, "let `python3 generator video` make it smaller")
     with film.open("rb") as file:
         return read_webm(file) if film.suffix.lower() == ".webm" else read_film(file)
 

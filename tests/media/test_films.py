@@ -186,6 +186,8 @@ def test_of_a_film_of_gigabytes_only_its_heads_are_read(tmp_path: Path) -> None:
         held.truncate(held.tell() - 16 + size)
     with file.open("rb") as held:
         assert read_film(held).size > size
+    with pytest.raises(UnfitError, match="larger than 4 GB"):
+        look(file)
     found = published(file)
     assert found.size == file.stat().st_size
     first = next(iter(found.pieces()))
