@@ -54,7 +54,7 @@ def video(lesson: str, source: Path | None, poster_at: Fraction | None, root: Pa
     made = make_video(root, lesson, source, poster_at)
     for one in made:
         path = one.file.relative_to(root).as_posix()
-        click.echo(f"{path}: {float(one.megabytes):.1f} MB, {_ABOUT[one.key]}")
+        click.echo(f"{path}: {max(float(one.megabytes), 0.1):.1f} MB, {_ABOUT[one.key]}")
     if "slides" not in {one.key for one in made}:
         click.echo(
             "No slides with the voice: that takes a sound, times at the stops, and slides that fit."

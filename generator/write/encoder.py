@@ -35,6 +35,23 @@ def run(program: str, options: Sequence[str], folder: Path) -> None:
         raise EncoderError((done.stderr.strip().splitlines() or ["no word"])[-1])
 
 
+def described(program: str, file: Path) -> str:
+    """What the encoder says of a film; of what is none, that it is none."""
+    command = [
+        program,
+        "-hide_banner",
+        "-nostdin",
+        "-protocol_whitelist",
+        "file",
+        "-i",
+        f"file:{file}",
+    ]
+    done = subprocess.run(  # noqa: S603  # as above
+        command, capture_output=True, text=True, errors="replace", check=False
+    )
+    return done.stderr
+
+
 def how_to_install() -> str:
     """The way to have it, as it is typed in this folder."""
     program, here = Path(sys.executable), Path.cwd()

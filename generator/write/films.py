@@ -14,7 +14,7 @@ from pathlib import Path
 
 from generator.media.film import film_seconds, has_sound, is_marked
 from generator.present.recording.rehearsal import Picture
-from generator.write.encoder import EncoderError, run
+from generator.write.encoder import EncoderError, described, run
 from generator.write.rehearsal import encode
 
 MARK = "Plumline video"
@@ -46,6 +46,13 @@ _SMALL = "640:360", "-crf 28 -maxrate 350k -bufsize 700k -fpsmax 25", "-b:a 48k 
 a slide; a minute of it takes at most 3 MB. Ours, no source."""
 _STILL_AT = Fraction(2)
 """Seconds: by then a film shows what it is about, and the hand has left the camera."""
+_WIDE = ("arib-std-b67", "smpte2084")
+"""How films with a wide range of light say so: HLG and PQ of ITU-R BT.2100, which telephones write at first."""
+_TONED = (
+    "zscale=t=linear:npl=100,format=gbrpf32le,zscale=p=bt709,tonemap=hable:desat=0,"
+    "zscale=t=bt709:m=bt709:r=tv,"
+)
+"""Such light brought into the range of every screen (ITU-R BT.709); untouched it looks pale and grey."""
 _VOICE = ["-c:a", "aac", "-b:a", "48k", "-ac", "1"]
 
 
@@ -120,12 +127,16 @@ def _is_ours(file: Path) -> bool:
 def _film(source: Path, file: Path, look: tuple[str, str, str], program: str) -> None:
     """H.264 high with 8 bits and 4:2:0, AAC, the index first and no note of the camera's."""
     room, picture, sound = look
-    fitted = f"scale={room}:force_original_aspect_ratio=decrease:force_divisible_by=2:flags=lanczos"
     width, height = room.split(":")
-    smaller = fitted.replace(f"={room}:", f"='min({width},iw)':'min({height},ih)':")
+    source = source.resolve()
+    toned = _TONED if any(one in described(program, source) for one in _WIDE) else ""
+    filters = (
+        f"scale='min({width},iw)':'min({height},ih)':force_original_aspect_ratio=decrease"
+        f":force_divisible_by=2:flags=lanczos,{toned}format=yuv420p,setsar=1"
+    )
     options = [
-        *("-protocol_whitelist", "file", "-i", f"file:{source.resolve()}"),
-        *("-map", "0:v:0", "-map", "0:a:0?", "-vf", f"{smaller},format=yuv420p,setsar=1"),
+        *("-protocol_whitelist", "file", "-i", f"file:{source}"),
+        *("-map", "0:v:0", "-map", "0:a:0?", "-vf", filters),
         *["-c:v", "libx264", "-profile:v", "high", "-preset", "medium"],
         *picture.split(),
         *["-c:a", "aac"],

@@ -133,6 +133,30 @@ def test_made_again_the_old_ones_are_replaced_and_somebodys_are_not(
     assert looked_at(theirs).seconds == pytest.approx(1, abs=0.2)
 
 
+def test_a_wide_range_of_light_is_brought_into_that_of_every_screen(
+    root: Path, tmp_path: Path
+) -> None:
+    """ITU-R BT.2408 puts the white of a page at 75 % of HLG; on a usual screen it must not be grey."""
+    source = tmp_path / "wide.mov"
+    wide = "setparams=color_primaries=bt2020:color_trc=arib-std-b67:colorspace=bt2020nc"
+    white = "color=c=0xbfbfbf:s=320x180:d=1:r=5"
+    made = f"-v error -f lavfi -i {white} -vf {wide},format=yuv420p10le -c:v libx264"
+    ffmpeg(*made.split(), source)
+    assert plumline(root, "video", "meal", source).exit_code == 0
+    said = ffmpeg(
+        "-i",
+        root / "lessons/meal/meal-web.mp4",
+        "-vf",
+        "signalstats,metadata=print:file=-",
+        "-f",
+        "null",
+        "-",
+    )
+    assert re.search(r"Video: h264 \(High\).*yuv420p\(tv, bt709", said), said
+    level = float(re.findall(r"signalstats.YAVG=([\d.]+)", said)[0])
+    assert level > 180, "16 is black and 235 is white"
+
+
 @pytest.mark.parametrize("held", [b"", b"no film at all", b"\0\0\0\x10ftypisom\0\0\0\0"])
 def test_what_is_no_film_leaves_everything_as_it_was(
     root: Path, tmp_path: Path, held: bytes
