@@ -36,14 +36,16 @@ def install(wheel: Path, folder: Path) -> Path:
     return folder
 
 
-def plumline(installed: Path, *words: str, cwd: Path) -> subprocess.CompletedProcess[str]:
+def plumline(
+    installed: Path, *words: str, cwd: Path, typed: str = ""
+) -> subprocess.CompletedProcess[str]:
     """The installed program, started in a folder as a program of its own."""
     code = "import sys; from generator.cli import main; sys.argv[0] = 'plumline'; main()"
     return subprocess.run(
         [sys.executable, "-c", code, *words],
         cwd=cwd,
-        env={**os.environ, **_GIT, "PYTHONPATH": str(installed), "PYTHONSAFEPATH": "1"},
-        stdin=subprocess.DEVNULL,
+        env={**os.environ, **GIT, "PYTHONPATH": str(installed), "PYTHONSAFEPATH": "1"},
+        input=typed,
         capture_output=True,
         text=True,
         encoding="utf-8",
@@ -51,7 +53,7 @@ def plumline(installed: Path, *words: str, cwd: Path) -> subprocess.CompletedPro
     )
 
 
-_GIT = {
+GIT = {
     f"GIT_{who}_{what}": said
     for who in ("AUTHOR", "COMMITTER")
     for what, said in (("NAME", "Hill Kitchen"), ("EMAIL", "hill@example.org"))

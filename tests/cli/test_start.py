@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
 from pathlib import Path
 from zipfile import ZipFile
@@ -139,3 +140,18 @@ def test_a_machine_without_git_is_told_so(tmp_path: Path, monkeypatch: pytest.Mo
     done = start(tmp_path / "site", "", **GOOD)
     assert done.exit_code == 0
     assert "git is not on this machine" in done.output
+
+
+def test_the_guide_leads_nowhere_that_is_not_there(tmp_path: Path) -> None:
+    start(tmp_path / "site", "", **GOOD)
+    guide = tmp_path / "site/lessons/guide"
+    named = {
+        (page.name, name)
+        for page in guide.glob("*.md")
+        for name in re.findall(r"\]\(([^)#:]+\.(?:md|png))", page.read_text("utf-8"))
+    }
+    assert ("index.md", "first-hour.md") in named
+    outside = {"care.md"}  # an example of a link, in the guide's own words
+    assert [
+        (page, name) for page, name in named if not (guide / name).is_file() and name not in outside
+    ] == []
