@@ -250,3 +250,108 @@ def test_a_lock_has_a_hash_for_every_package_and_no_index_address(lock: str) -> 
             assert entries[number + 1].startswith("    --hash=sha256:")
     settings = [line for line in entries if line.startswith("-") or "://" in line.split("#")[0]]
     assert settings == []
+
+
+@pytest.fixture(params=["windows", "macos"])
+def other_system(
+    request: pytest.FixtureRequest, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> Path:
+    """A machine of another make, in a folder as people name them; gives where its programs lie.
+
+    Where each puts programs: the standard library's venv page, "How venvs work"; that Windows finds
+    `plumline.exe` by `plumline` and the endings in PATHEXT: that of `shutil.which`. Both from memory.
+    """
+    ask, find = sysconfig.get_path, shutil.which
+    windows = request.param == "windows"
+    scheme, ending = ("nt_venv", ".exe") if windows else ("posix_venv", "")
+    root = tmp_path / ("Users/Zoë O'Hara/My Documents" if windows else "Zoë/Mobile Documents")
+    root.mkdir(parents=True)
+    for name in ("pyproject.toml", "requirements.lock", TEST):
+        shutil.copy(ROOT / name, root)
+
+    def which(name: str, path: str | None = None) -> str | None:
+        return find(name if name.endswith(ending) else name + ending, path=path)
+
+    monkeypatch.setattr(sysconfig, "get_path", lambda name, _, places: ask(name, scheme, places))
+    monkeypatch.setattr(shutil, "which", which)
+    monkeypatch.setattr(setup, "ROOT", root)
+    monkeypatch.setattr(setup, "VENV", root / ".venv")
+    return root / ".venv" / ("Scripts" if windows else "bin")
+
+
+def test_another_system_installs_once_and_runs_its_own_programs(
+    other_system: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    ran: list[tuple[str, ...]] = []
+
+    def run(*command: str) -> int:
+        ran.append(command)
+        if "venv" in command:
+            other_system.mkdir(parents=True)
+            for name in ("python", "plumline", "pytest"):
+                ending = ".exe" if other_system.name == "Scripts" else ""
+                (other_system / f"{name}{ending}").touch(mode=0o755)
+        return 0
+
+    monkeypatch.setattr(setup, "run", run)
+    assert setup.main(["build", "--anew"]) == 0
+    made, site, itself, build = ran
+    assert made == (sys.executable, "-m", "venv", "--clear", str(other_system.parent))
+    assert {Path(command[0]) for command in (site, itself)} == {Path(setup.tool("python"))}
+    assert Path(build[0]).parent == other_system
+    assert Path(build[0]).is_file()
+    assert (Path(build[0]).stem, *build[1:]) == ("plumline", "build", "--anew")
+    ran.clear()
+    assert setup.main(["check"]) == 0
+    assert ran == [(build[0], "check")], "it is installed already"
+    ran.clear()
+    setup.run_checks(["-k", "gap"])
+    assert Path(ran[0][0]).is_file()
+
+
+def _pythons() -> list[object]:
+    """Every Python that the program promises to run on; those that are not here are skipped, and say so."""
+    return [
+        pytest.param(
+            found or name,
+            id=name,
+            marks=() if found else pytest.mark.skip(reason=f"there is no {name} on this machine"),
+        )
+        for name in ("python3.11", "python3.12", "python3.13", "python3.14")
+        for found in [_found(name)]
+    ]
+
+
+def _found(name: str) -> str | None:
+    """A Python of this version that starts; what merely has its name may lead nowhere."""
+    versions = Path.home() / ".pyenv/versions"
+    beside = [
+        str(one) for one in sorted(versions.glob(f"{name.removeprefix('python')}.*/bin/{name}"))
+    ]
+    for program in filter(None, [shutil.which(name), *beside]):
+        asked = [program, "-c", "import sys; print('python%d.%d' % sys.version_info[:2])"]
+        done = subprocess.run(asked, capture_output=True, text=True, check=False)
+        if done.stdout.strip() == name:
+            return program
+    return None
+
+
+@pytest.mark.parametrize("python", _pythons())
+def test_the_set_up_file_and_all_of_the_program_can_be_read_by(python: str) -> None:
+    """Whatever Python she has, the first word she types is answered, and no file is new syntax to it."""
+    said = subprocess.run(
+        [python, "-W", "error", str(ROOT / "generator")],
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert (said.returncode, said.stderr) == (0, "")
+    assert said.stdout.startswith("What to write after `python3 generator`:")
+    reads = (
+        "import ast, pathlib, sys; [ast.parse(f.read_text('utf-8'), str(f), feature_version=sys.version_info[:2])"
+        f" for f in pathlib.Path({str(ROOT / 'generator')!r}).rglob('*.py')]"
+    )
+    done = subprocess.run(
+        [python, "-W", "error", "-c", reads], capture_output=True, text=True, check=False
+    )
+    assert (done.returncode, done.stderr) == (0, "")
