@@ -5,7 +5,6 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Iterator
 from contextlib import ExitStack
-from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -13,12 +12,12 @@ import pytest
 from hypothesis import settings
 from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_playwright
 
-from generator.read.source import read_source
 from tests import chromium
 from tests.browser.watched import violations, watch
 from tests.local_server import serving
 from tests.longest import place
 from tests.once import once
+from tests.once_each import once_each
 from tests.site_project import build_demo
 
 # No test is timed: a busy machine takes longer and finds the same. The same examples on every run.
@@ -57,16 +56,8 @@ def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
 
 
 @pytest.fixture(scope="session", autouse=True)
-def _sites_of_tests_share_what_is_read() -> Iterator[None]:
-    """Take apart the text of a file of ``site_data/`` once, however many copies of the project hold it.
-
-    Of the same text comes the same, and it took most of the time of a check. Tests of reading
-    themselves call what reads.
-    """
-    with pytest.MonkeyPatch.context() as patch:
-        once_each = lru_cache(maxsize=12)(read_source)
-        for who in ("library", "overlay"):
-            patch.setattr(f"generator.read.{who}.read_source", once_each)
+def _sites_of_tests_share_what_is_worked_out() -> Iterator[None]:
+    with once_each():
         yield
 
 
