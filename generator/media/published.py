@@ -13,6 +13,7 @@ from generator.media.film_parts import film_parts
 from generator.media.gif import clean_gif
 from generator.media.jpeg import clean_jpeg
 from generator.media.png import clean_png
+from generator.media.svg import clean_svg
 from generator.media.webm import webm_parts
 from generator.media.webp import clean_webp
 from generator.model.personal import Personal
@@ -23,6 +24,7 @@ _CLEANED: Mapping[str, _Clean] = {
     ".jpeg": clean_jpeg,
     ".jpg": clean_jpeg,
     ".png": clean_png,
+    ".svg": clean_svg,
     ".webp": clean_webp,
 }
 _Parts = Callable[[BinaryIO, int], tuple[tuple[Part, ...], frozenset[Personal]]]

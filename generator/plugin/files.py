@@ -14,12 +14,12 @@ GUIDE = "guide"
 """Folder of pages for educators; which of them are published, ``draft_docs`` says."""
 
 
-_SHOWN = {".avif", ".gif", ".jpeg", ".jpg", ".png", ".webp"}
+_SHOWN = {".avif", ".gif", ".jpeg", ".jpg", ".png", ".svg", ".webp"}
 _GIVEN = {
     *(".csv", ".docx", ".epub", ".ods", ".odt", ".pdf", ".pptx", ".txt", ".xlsx", ".zip"),
     *(".m4a", ".mp3", ".mp4", ".vtt", ".webm"),
 }
-"""Pictures and files that a page may lead to. None of them runs: a page or script of someone's,
+"""Pictures and files that a page may lead to. None of them runs (of a drawing it is looked for): a page or script of someone's,
 published beside a lesson, could read what learners typed there."""
 
 
