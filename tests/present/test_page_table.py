@@ -81,7 +81,7 @@ def made(
 
 def copied(outputs: dict[str, Output]) -> dict[str, str]:
     """The texts of the pages in the copy to take home."""
-    with ZipFile(BytesIO(outputs["meal/meal-take-home.zip"].content)) as packed:
+    with ZipFile(BytesIO(bytes(outputs["meal/meal-take-home.zip"].held))) as packed:
         names = [name for name in packed.namelist() if name.endswith(".html")]
         return {name: packed.read(name).decode() for name in names}
 

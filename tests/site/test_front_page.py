@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 from tests.html_page import read_page, text
+from tests.media_files import jpeg
 from tests.site_project import build_project, copy_project, small_lesson, write_lesson
 
 STRAYS = (
@@ -82,9 +83,9 @@ def test_a_page_written_by_hand_begins_with_one_heading(project: Path) -> None:
 
 
 def test_a_picture_beside_a_lesson_comes_along_where_a_page_shows_it(project: Path) -> None:
-    (project / "lessons/small/market.jpg").write_bytes(b"picture")
+    (project / "lessons/small/market.jpg").write_bytes(jpeg())
     (project / "lessons/visit.md").write_text("![The market](small/market.jpg)\n", "utf-8")
-    assert (build_project(project) / "small/market.jpg").read_bytes() == b"picture"
+    assert (build_project(project) / "small/market.jpg").read_bytes() == jpeg()
 
 
 def test_the_lesson_file_itself_stays_at_home(built_site: Path) -> None:
