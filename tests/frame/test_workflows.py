@@ -149,7 +149,14 @@ def test_the_other_forge_checks_every_request_and_publishes_its_branch_alone() -
     assert "rules" not in told["build"]
     assert told["pages"]["rules"] == [branch]
     assert told["pages"]["needs"] == ["build"]
-    assert told["build"]["script"][:2] == runs(jobs("publish.yml")["build"])[:2]
+    check, build = runs(jobs("publish.yml")["build"])[:2]
+    assert told["build"]["script"][:2] == [f"{check} --code-quality problems.json", build]
+
+
+def test_the_other_forge_shows_mistakes_beside_their_lines_also_where_they_stop_it() -> None:
+    kept = gitlab()["build"]["artifacts"]
+    assert kept["reports"] == {"codequality": "problems.json"}
+    assert kept["when"] == "always"
 
 
 def test_the_other_forge_publishes_without_anything_of_the_repository() -> None:
