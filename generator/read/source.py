@@ -58,11 +58,13 @@ class Source:
     problems: list[Problem] = field(default_factory=list)
     """What is wrong with it."""
 
+    _lines: tuple[str, ...] = field(default=(), init=False, repr=False)
+
     @property
     def places(self) -> Places:
-        """The places, for the model to carry."""
-        lines = tuple(self.text.splitlines())
-        return Places(self.path, self.values, self.keys, lines, self.cut)
+        """The places, for the model to carry; thousands of problems ask for them."""
+        self._lines = self._lines or tuple(self.text.splitlines())
+        return Places(self.path, self.values, self.keys, self._lines, self.cut)
 
 
 def read_source(path: str, text: str) -> Source:
