@@ -48,6 +48,23 @@ def run(root: Path, *words: str, code: int = 0) -> Result:
     return result
 
 
+def test_a_site_with_the_programs_library_adds_to_a_file_of_its_own(filled: Path) -> None:
+    """It is begun where there is none; what an editor completes is kept in step."""
+    (filled / FILE).unlink()
+    schema = filled / "site_data/lesson.schema.json"
+    said = run(filled, "refresh").output
+    assert "No figures changed" in said
+    assert not (filled / FILE).exists(), "nothing of the program's library is hers to refresh"
+    added = run(filled, "add", "103", "--id", "pear-drink").output
+    assert "`pear-drink`" in added
+    text = (filled / FILE).read_text("utf-8")
+    assert text.startswith("# Foods of this site's own")
+    assert "\nfoods:\n" in text
+    assert food(filled, "pear-drink").entry.fdc == 103
+    assert food(filled, "apple-raw").id == "apple-raw"
+    assert '"pear-drink"' in schema.read_text("utf-8")
+
+
 def food(root: Path, id_: str) -> Food:
     return read_library(root).foods[id_]
 

@@ -105,7 +105,16 @@ def lose_scripts(machine: Machine) -> None:
     shutil.rmtree(sysconfig.get_path("scripts", "venv", {"base": str(machine.root / ".venv")}))
 
 
-@pytest.mark.parametrize("change", [touch_lock, touch_package, lose_stamp, lose_scripts])
+def lose_python(machine: Machine) -> None:
+    """As where the system took its Python away: what `.venv` has leads nowhere."""
+    file = Path(setup.tool("python"))
+    file.unlink()
+    file.symlink_to(machine.root / "gone")
+
+
+@pytest.mark.parametrize(
+    "change", [touch_lock, touch_package, lose_stamp, lose_scripts, lose_python]
+)
 def test_a_changed_or_broken_venv_is_made_anew(
     machine: Machine, change: Callable[[Machine], None]
 ) -> None:
@@ -198,6 +207,52 @@ def test_programs_are_found_where_each_system_puts_them(
     ask = sysconfig.get_path
     monkeypatch.setattr(sysconfig, "get_path", lambda name, _, places: ask(name, scheme, places))
     assert Path(setup.tool("pytest")) == machine.root / ".venv" / folder / "pytest"
+
+
+@pytest.fixture
+def own(machine: Machine, monkeypatch: pytest.MonkeyPatch) -> Machine:
+    """A site of somebody's own, with the program in one file beside its lock."""
+    for name in ("pyproject.toml", SITE, TEST):
+        (machine.root / name).unlink()
+    lock = "generator/requirements.lock"
+    (machine.root / "generator").mkdir()
+    (machine.root / lock).write_text("./generator/plumline-9-py3-none-any.whl\n", "utf-8")
+    monkeypatch.setattr(setup, "OWN", True)
+    monkeypatch.setattr(setup, "SITE", lock)
+    return machine
+
+
+def test_a_site_of_ones_own_installs_its_lock_and_nothing_else(own: Machine) -> None:
+    assert setup.main(["build"]) == 0
+    venv, install, build = own.ran
+    assert "venv" in venv
+    assert install[-3:] == ("--require-hashes", "-r", "generator/requirements.lock")
+    assert build[1:] == ("build",)
+    own.ran.clear()
+    assert setup.main(["build"]) == 0
+    assert own.said() == ["plumline"]
+
+
+def test_an_updated_program_is_installed_anew(own: Machine) -> None:
+    setup.main(["build"])
+    (own.root / setup.SITE).write_text("./generator/plumline-10-py3-none-any.whl\n", "utf-8")
+    own.ran.clear()
+    setup.main(["build"])
+    assert len(own.ran) == 3
+
+
+def test_a_site_of_ones_own_has_no_tests_of_the_program(own: Machine, tmp_path: Path) -> None:
+    setup.main(["test"])
+    assert own.ran[-1][1:] == ("test",), "the program says that there is no such command"
+    copy = tmp_path / "site/generator"
+    copy.mkdir(parents=True)
+    shutil.copy(ROOT / "generator/__main__.py", copy)
+    (copy / "requirements.lock").touch()
+    said = subprocess.run(
+        [sys.executable, "generator"], cwd=copy.parent, capture_output=True, text=True, check=True
+    )
+    assert "\n  build " in said.stdout
+    assert "test" not in said.stdout
 
 
 def test_alone_it_lists_its_commands_and_installs_nothing() -> None:

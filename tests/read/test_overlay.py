@@ -7,8 +7,11 @@ from pathlib import Path
 
 import pytest
 
+from generator.check.names import names_complete
 from generator.check.replaced import replaced_entries
+from generator.compute.lacking_names import LackingName
 from generator.model.library import Library
+from generator.model.places import Path as DataPath
 from generator.problems import LessonError
 from generator.read.library import read_library
 from tests.project import library
@@ -140,3 +143,25 @@ def test_a_whole_library_of_ones_own_has_nothing_below_it(tmp_path: Path) -> Non
     text = "whole: true\nsource: {name: Ours, release: 2026-04, licence: ours, url: https://fdc.nal.usda.gov}\n"
     text += "foods:\n  cloudberry:\n" + WHOLE_ENTRY % ("Cloudberry", 9_999_999)
     assert laid(tmp_path, foods=text).foods.keys() == {"cloudberry"}
+
+
+@pytest.mark.parametrize(
+    ("at", "original", "lines"),
+    [
+        (("foods", "apple-raw", "names"), "Apple", "`apple-raw: {names: {so: …}}` below `foods:`"),
+        (
+            ("foods", "apple-raw", "portions", 0, "names"),
+            "1 medium",
+            "`apple-raw: {portions: [{names: {en: 1 medium, so: …}}]}` below `foods:`",
+        ),
+        (("moves", "march", "texts"), "March", "`march: {texts: {so: {name: …"),
+    ],
+)
+def test_the_way_out_of_a_missing_name_is_ones_own_file(
+    tmp_path: Path, at: DataPath, original: str, lines: str
+) -> None:
+    """The file that the name is missing in is the program's, and nobody is sent there."""
+    (problem,) = names_complete([LackingName("so", at, original)], laid(tmp_path).places)
+    assert problem.place.path == f"the program's {at[0]}.yaml"
+    assert lines in problem.hint
+    assert f"in your own site_data/{at[0]}.yaml" in problem.hint
