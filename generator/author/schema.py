@@ -9,6 +9,7 @@ from typing import cast
 from generator.author.field_docs import describe_fields
 from generator.model.lesson import LessonHead
 from generator.model.stops import STOP_KINDS
+from generator.model.stops.move import REST
 
 Schema = dict[str, object]
 _BESIDE = ("id", "title", "say")
@@ -36,7 +37,7 @@ def lesson_schema(foods: Iterable[str], moves: Iterable[str]) -> str:
         definitions[f"{kind}-stop"] = _without_kind(inner)
         kinds.append(_stop(kind, inner))
     definitions["food"] = {"enum": sorted(foods)}
-    definitions["move"] = {"enum": sorted(moves)}
+    definitions["move"] = {"enum": sorted({*moves, REST})}
     _name_entries(definitions)
     properties = cast("Schema", head["properties"])
     properties["stops"] = {"type": "array", "minItems": 1, "items": {"oneOf": kinds}}

@@ -16,20 +16,27 @@ from generator.check.kind_words import kind_words
 from generator.check.languages import checked_less
 from generator.check.links import safe_links
 from generator.check.names import names_complete
+from generator.check.nothing_to_move import something_to_move
 from generator.check.plausible_values import plausible_values
 from generator.check.reading import easy_to_read
 from generator.check.recorded import numbers_as_filmed
 from generator.check.replaced import replaced_entries
 from generator.check.rule import Rule
+from generator.check.same_food import foods_differ
 from generator.check.spoken_numbers import spoken_numbers, untranslated_numbers
+from generator.check.standards import standards_known
+from generator.check.titles import titles_apart
 from generator.check.translations import translations_complete
 from generator.compute.lacking_names import LackingName
 from generator.compute.result import LessonResult
 from generator.model.library import Library
-from generator.problems import Problem
+from generator.problems import Place, Problem
 
 RULES: tuple[Rule, ...] = (
     counts_within_caps,
+    something_to_move,
+    foods_differ,
+    standards_known,
     plausible_values,
     words_against_numbers,
     kind_words,
@@ -54,18 +61,22 @@ def check_words(result: LessonResult) -> Iterator[Problem]:
             yield from rule(result)
 
 
-def check_site(library: Library, lacking: Iterable[LackingName]) -> Iterator[Problem]:
+def check_site(
+    library: Library, lacking: Iterable[LackingName], titles: Iterable[tuple[str, Place]]
+) -> Iterator[Problem]:
     """What is to be said once for a whole site, whatever the number of its lessons.
 
     Args:
         library: what stands in ``site_data/``.
         lacking: names that lessons lack, in every language they have.
+        titles: of the lessons, each with its place.
     """
     yield from address_is_somebodys(library)
     yield from checked_less(library)
     yield from replaced_entries(library)
     yield from interface_translated(library)
     yield from names_complete(lacking, library.places)
+    yield from titles_apart(titles)
 
 
 def check_lesson(result: LessonResult) -> Iterator[Problem]:

@@ -18,10 +18,12 @@ def counts_within_caps(result: LessonResult) -> Iterator[Problem]:
     band = result.lesson.file.grades.band
     for index, stop in enumerate(result.lesson.file.stops):
         movement = result.movements.get(result.lesson.stop_id(index))
-        for number, counted in enumerate(movement.counts if movement else ()):
+        for counted in movement.counts if movement else ():
             cap = counted.move.caps.for_band(band)
             if counted.count.whole > cap:
-                place = result.lesson.places.at("stops", index, stop.kind, "moves", number)
+                place = result.lesson.places.at(
+                    "stops", index, stop.kind, "moves", counted.number - 1
+                )
                 what = f"`{counted.move_id}` would be done {counted.count.whole} times, and its cap for grades {band} is {cap}"
                 yield Problem(
                     place,

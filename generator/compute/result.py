@@ -109,6 +109,8 @@ class CountedMove:
     """As in ``site_data/moves.yaml``."""
     move: Move
     """The entry there."""
+    number: int
+    """Of the row, from 1."""
     row: Row
     """Whose gap is counted."""
     count: Count
@@ -126,7 +128,18 @@ class Movement(WorkedStop):
     comparison: Comparison
     """Whose gaps are counted."""
     counts: tuple[CountedMove, ...]
-    """One for each row, in the order of the rows."""
+    """One for each row that does not rest, in the order of the rows."""
+
+    @property
+    def moved(self) -> tuple[CountedMove, ...]:
+        """Those that are done at all; a gap may be too small for a count."""
+        return tuple(one for one in self.counts if one.count.whole)
+
+    @property
+    def still(self) -> tuple[int, ...]:
+        """Numbers of the rows that leave nothing to move."""
+        moved = {one.number for one in self.moved}
+        return tuple(one for one in range(1, len(self.comparison.rows) + 1) if one not in moved)
 
     @property
     def comparison_told(self) -> Comparison:

@@ -92,6 +92,7 @@ def _made_of(
         caption_limits=library.site.captions,
         films=films,
         left_out=left_out,
+        standards=frozenset(library.site.standards),
     )
     return _with_neighbors(root, lesson, library, problems, filmed=filmed)
 

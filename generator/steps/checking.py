@@ -8,7 +8,6 @@ from pathlib import Path
 
 from generator.carried import theme_of
 from generator.check import check_site
-from generator.compute.lacking_names import lacking_names
 from generator.problems import Place, Problem
 from generator.read.draft import draft_place
 from generator.read.library import read_library
@@ -16,7 +15,7 @@ from generator.read.unseen import unseen_lessons
 from generator.steps.drafts import drafts_told, of_draft
 from generator.steps.site import SiteMap, Unmade, map_of
 from generator.steps.surroundings import refuse_half_made
-from generator.steps.work import WorkedLesson, lesson_files, work_lesson
+from generator.steps.work import WorkedLesson, lesson_files, names_and_titles, work_lesson
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,8 +50,7 @@ def check_lessons(root: Path, only: Collection[str] = ()) -> Checked:
     problems = _told(worked, drafts)
     unseen = tuple(unseen_lessons(root, library.site.languages))
     if not only:
-        results = (result for one in public.values() for result in one.results.values())
-        problems += check_site(library, (name for one in results for name in lacking_names(one)))
+        problems += check_site(library, *names_and_titles(public.values()))
         problems += unseen
     broken = frozenset(name for name, one in public.items() if not one.results)
     known = map_of(library, public.values(), Unmade(drafts, broken, unseen))

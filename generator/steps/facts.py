@@ -14,7 +14,7 @@ from generator.engine.pack import Fact
 from generator.present.entry import LessonEntry, lesson_entry
 from generator.present.pages.addresses import lesson_addresses
 from generator.present.pictures.figures.of_moves import moves_of
-from generator.problems import Problem
+from generator.problems import Place, Problem
 from generator.steps.work import WorkedLesson
 
 
@@ -22,6 +22,9 @@ from generator.steps.work import WorkedLesson
 class LessonFacts:
     """Kept beside the files of a lesson."""
 
+    title: str
+    title_at: Place
+    """Where its own title stands."""
     entries: tuple[LessonEntry, ...]
     """For the lists of lessons, in each language that it has."""
     addresses: Mapping[str, Mapping[str, frozenset[str] | None]]
@@ -43,6 +46,8 @@ def facts_of(worked: WorkedLesson) -> LessonFacts:
     first = next(iter(worked.results.values()))
     lesson = first.lesson
     return LessonFacts(
+        title=lesson.file.title,
+        title_at=lesson.places.at("title"),
         entries=tuple(map(lesson_entry, worked.results.values())),
         addresses={
             language: lesson_addresses(result) for language, result in worked.results.items()

@@ -82,7 +82,8 @@ class Site:
         found = [problem for lesson in self.lessons for problem in lesson.facts.questions]
         found += self.map.unmade.unseen
         found += () if self.around.preview else drafts_told(self.map.unmade.drafts)
-        found += check_site(self.library, lacking)
+        titles = ((one.facts.title, one.facts.title_at) for one in self.lessons)
+        found += check_site(self.library, lacking, titles)
         return tuple(sorted(found, key=lambda problem: problem.place))
 
     def entries(self, language: str) -> tuple[LessonEntry, ...]:

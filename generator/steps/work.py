@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 
 from generator.carried import theme_of
 from generator.check import check_lesson, check_site, check_words
-from generator.compute.lacking_names import lacking_names
+from generator.compute.lacking_names import LackingName, lacking_names
 from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.model.texts import in_language
 from generator.present.words import foreign
-from generator.problems import LessonError, Problem, Weight
+from generator.problems import LessonError, Place, Problem, Weight
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
 from generator.read.site_folder import folder_problems
@@ -67,10 +67,8 @@ def work(root: Path, only: str | None = None) -> Worked:
     library = read_library(root)
     refuse_half_made(Path(theme_of(root)), library)
     worked = [work_lesson(root, path, library) for path in lesson_files(root, only)]
-    results = [result for one in worked for result in one.results.values()]
-    lacking = (name for result in results for name in lacking_names(result))
     problems = [problem for one in worked for problem in one.problems]
-    problems += check_site(library, lacking)
+    problems += check_site(library, *names_and_titles(worked))
     if any(problem.weight is Weight.MUST for problem in problems):
         raise LessonError(problems)
     first, *others = library.site.languages
@@ -83,6 +81,16 @@ def work(root: Path, only: str | None = None) -> Worked:
         },
         tuple(problems),
     )
+
+
+def names_and_titles(
+    worked: Iterable[WorkedLesson],
+) -> tuple[list[LackingName], list[tuple[str, Place]]]:
+    """The names that lessons lack, in every language; and their own titles with their places."""
+    results = [one.results for one in worked if one.results]
+    lacking = [name for one in results for result in one.values() for name in lacking_names(result)]
+    lessons = [next(iter(one.values())).lesson for one in results]
+    return lacking, [(one.file.title, one.places.at("title")) for one in lessons]
 
 
 def work_lesson(root: Path, path: str, library: Library) -> WorkedLesson:

@@ -84,9 +84,22 @@ def with_film(folder: Path) -> LessonResult:
     return replace(result, lesson=lesson)
 
 
+ROW = "[{name: Oatmeal, value: 170, source: card}, {name: Plain bagel, value: 260, source: card}]"
+SAME = LESSON.replace(
+    ROW, "[{food: apple-raw, amount: 1 medium}, {food: apple-raw, amount: 1 medium}]"
+)
 HARD = "Considerable international deliberation necessitates extraordinary organisational collaboration."
 CASES: Mapping[str, tuple[Made, str]] = {
     "counts_within_caps": (other("one_move_per: 10", "one_move_per: 1"), "its cap for grades"),
+    "something_to_move": (other("per: 10", "per: 999"), "leaves nothing to move: its gap of"),
+    "foods_differ": (
+        lambda folder: worked(folder, SAME),
+        "both sides of row 1 hold the same food",
+    ),
+    "standards_known": (
+        other("grades: 3-5", "grades: 3-5\nstandards: [3.NBT.A2]"),
+        "the site's list has no standard `3.NBT.A2`",
+    ),
     "plausible_values": (
         other("name: Juice, value: 1020", "name: Juice, amount: 10 g, value: 1020"),
         "10 g cannot hold 1020 kcal",

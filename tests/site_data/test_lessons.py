@@ -132,7 +132,6 @@ def test_the_pots_of_the_stew_together() -> None:
         7,
         2,
         2,
-        0,
     ]
 
 

@@ -14,7 +14,7 @@ from generator.model.figure import FigureKind, Tally
 from generator.model.ids import StopIds
 from generator.model.measure import Measure
 from generator.model.move import Move
-from generator.model.stops.move import MoveStop
+from generator.model.stops.move import REST, MoveStop
 
 
 def _work(stop: MoveStop, _: StopIds, given: Given) -> Movement:
@@ -28,10 +28,11 @@ def _work(stop: MoveStop, _: StopIds, given: Given) -> Movement:
     def minutes(move: Move, row: Row) -> MoveMinutes | None:
         return move_minutes(move, row.gap.size, given.lesson.file.grades) if energy else None
 
-    moves = given.library.moves
+    moves, rows = given.library.moves, zip(stop.moves, comparison.rows, counts, strict=True)
     done = tuple(
-        CountedMove(name, moves[name], row, count, minutes(moves[name], row))
-        for name, row, count in zip(stop.moves, comparison.rows, counts, strict=True)
+        CountedMove(name, moves[name], number, row, count, minutes(moves[name], row))
+        for number, (name, row, count) in enumerate(rows, 1)
+        if name != REST
     )
     return Movement(stop, comparison, done)
 

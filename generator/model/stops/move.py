@@ -11,6 +11,9 @@ from generator.model.stops.base import PauseStop, StopId
 from generator.model.stops.compare import LARGEST_VALUE
 from generator.model.text_marks import Code, Text
 
+REST = "rest"
+"""Stands in the place of a move where a gap of zero is part of the lesson."""
+
 
 class MoveStop(PauseStop):
     """One move for each row of a compare stop."""
@@ -23,7 +26,7 @@ class MoveStop(PauseStop):
     ]
     """How much of the gap stands for one count, in the measure's unit."""
     moves: Annotated[tuple[Code, ...], Field(min_length=1)]
-    """Ids in ``site_data/moves.yaml``, one for each row."""
+    """Ids in ``site_data/moves.yaml``, one for each row; ``rest`` for a row that is meant to leave nothing to move."""
     prompt: Text | None = None
     """A sentence before the moves."""
 

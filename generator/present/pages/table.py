@@ -29,7 +29,7 @@ def _every(_: LessonResult) -> bool:
 
 
 def _with_moves(result: LessonResult) -> bool:
-    return bool(result.movements)
+    return any(movement.moved for movement in result.movements.values())
 
 
 def _with_captions(result: LessonResult) -> bool:

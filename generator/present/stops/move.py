@@ -37,6 +37,8 @@ class MoveView:
     rule: str
     """``One move for every 10 in the gap.``"""
     cards: tuple[MoveCardView, ...]
+    still: tuple[str, ...]
+    """``Row 2: nothing to move.``, for each row without a card."""
     before: tuple[str, ...]
     """Room check and stop signs, before anyone moves."""
 
@@ -49,8 +51,11 @@ def _view(told: StopInLesson[MoveStop]) -> MoveView:
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
         rule=say("move_rule", per=say.number(stop.one_move_per)),
         cards=tuple(
-            _card(counted, movement.comparison.stop, place, told)
-            for place, counted in enumerate(movement.counts, 1)
+            _card(counted, movement.comparison.stop, counted.number, told)
+            for counted in movement.moved
+        ),
+        still=tuple(
+            say("nothing_to_move", row=say("card_row", number=place)) for place in movement.still
         ),
         before=before_moving(say),
     )
@@ -95,7 +100,7 @@ def _slides(told: StopInLesson[MoveStop]) -> tuple[Content, ...]:
     say, movement = told.say, told.result.movements[told.id]
     return (
         Before(say("before_you_move"), before_moving(say)),
-        *(_slide(told, movement.comparison, counted) for counted in movement.counts),
+        *(_slide(told, movement.comparison, counted) for counted in movement.moved),
     )
 
 
@@ -120,7 +125,7 @@ def _task(told: StopInLesson[MoveStop]) -> str:
 
 def _table(told: StopInLesson[MoveStop]) -> tuple[str, ...]:
     """A chair for the seated versions, and what hands and back need."""
-    moves = [counted.move for counted in told.result.movements[told.id].counts]
+    moves = [counted.move for counted in told.result.movements[told.id].moved]
     poses = [pose for move in moves for pose in (*move.poses, *move.seated_poses)]
     needed = {
         "recording_bottles": any(pose.hold is Hold.BOTTLES for pose in poses),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from generator.model.stops.move import MoveStop
+from generator.model.stops.move import REST, MoveStop
 from generator.problems import Problem
 from generator.read.as_written import entries, word
 from generator.read.explain import did_you_mean
@@ -40,7 +40,7 @@ def _references(written: WrittenStop) -> Iterator[Problem]:
 def _unknown(moves: list[Data], written: WrittenStop) -> Iterator[Problem]:
     known = written.library.moves
     for number, name in enumerate(moves):
-        if isinstance(name, str) and name not in known:
+        if isinstance(name, str) and name != REST and name not in known:
             what = f"there is no move `{name}` in site_data/moves.yaml"
             yield Problem(written.place("moves", number), what, moves_like(name, known))
 
