@@ -49,7 +49,8 @@ def pages(root: Path, lesson: str) -> dict[str, str]:
 def test_no_page_has_a_card_without_a_count(tmp_path: Path) -> None:
     made = pages(tmp_path, EVEN)
     for name in ("index.html", "worksheet.html", "answers.html"):
-        assert "Row 1: nothing to move." in made[name]
+        # on a worksheet it would give away that the gap is zero
+        assert ("Row 1: nothing to move." in made[name]) == (name != "worksheet.html")
         assert "March" not in made[name]
         assert "step" in made[name].lower()  # the move of the other row is there
     assert "March" not in made["cards.html"]
