@@ -13,6 +13,7 @@ from generator.author.reference_files import renew_schema
 from generator.author.rewriting import carry_over
 from generator.author.start import Answers, Forge, refuse, start, wrong_answers
 from generator.author.starter_pages import write_guide
+from generator.cli.here import TypedPath
 from generator.cli.options import root_option
 
 _QUESTIONS = {
@@ -57,7 +58,7 @@ def _empty(_: click.Context, __: click.Parameter, folder: Path) -> Path:
 
 
 @click.command(name="start")
-@click.argument("folder", type=click.Path(path_type=Path), is_eager=True, callback=_empty)
+@click.argument("folder", type=TypedPath(), is_eager=True, callback=_empty)
 def start_command(folder: Path, **said: str) -> None:
     """Begin a site of your own in FOLDER: five questions, each also an option."""
     address = said["address"].strip().rstrip("/")
