@@ -107,7 +107,7 @@ def _git(folder: Path, *words: str) -> bool:
 
 
 @click.command(name="update")
-@click.argument("newer", required=False, type=click.Path(exists=True, path_type=Path))
+@click.argument("newer", required=False, type=TypedPath(exists=True))
 @click.option("--back", is_flag=True, help="Take the program of before again.")
 @root_option
 def update_command(newer: Path | None, root: Path, *, back: bool) -> None:

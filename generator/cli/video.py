@@ -9,6 +9,7 @@ from pathlib import Path
 import click
 
 from generator.author.video import MadeFilm, make_video
+from generator.cli.here import TypedPath
 from generator.cli.options import lesson_argument, root_option
 
 _ABOUT = {
@@ -37,7 +38,7 @@ def _moment(ctx: click.Context, parameter: click.Parameter, written: str | None)
     "source",
     metavar="[FILE]",
     required=False,
-    type=click.Path(exists=True, dir_okay=False, path_type=Path),
+    type=TypedPath(exists=True, dir_okay=False),
 )
 @click.option(
     "--poster-at",

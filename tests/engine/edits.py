@@ -156,6 +156,14 @@ def captions(hand: Hand) -> None:
         hand.replace(file, "Hello", "Hello again")
 
 
+def held_back(hand: Hand) -> None:
+    """A lesson becomes a draft, or a draft is ready."""
+    file = hand.lesson() / "lesson.yaml"
+    lesson = json.loads(file.read_text("utf-8"))
+    draft = not lesson.get("draft", False)
+    file.write_text(json.dumps({**lesson, "draft": draft}, indent=1), "utf-8")
+
+
 def mistake(hand: Hand) -> None:
     hand.replace(hand.lesson() / "lesson.yaml", "3-5", "9-11")
 
@@ -210,6 +218,6 @@ def cache_gone(hand: Hand) -> None:
 EDITS: tuple[Callable[[Hand], None], ...] = (
     retitle, other_food, other_amount, new_lesson, lesson_gone, lesson_renamed, translated,
     translation_gone, food_figure, food_name, food_lost, move_name, word, programme, style, page,
-    page_gone, picture, dead_link, captions, mistake, reverted, reverted, one_file_reverted,
+    page_gone, picture, dead_link, captions, held_back, mistake, reverted, reverted, one_file_reverted,
     one_file_reverted, times_set_back, site_touched, cache_damaged, cache_gone,
 )  # fmt: skip
