@@ -72,8 +72,7 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Make the lessons before MkDocs empties a folder, so that a mistake leaves the old site whole."""
-        wrong, self.problems = self.problems, ()
-        self._pages, self._headed, self._due = [], set(), None
+        self.problems, self._pages, self._headed, self._due = (), [], set(), None
         try:
             self._look(config)
         except LessonError as error:
@@ -87,8 +86,6 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         self.problems += self._ready.faults
         for problem in self.problems:
             log.warning("%s", problem)
-        if wrong and not self.problems:
-            log.warning("All is right again.")
         for question in self.questions:
             log.info("%s", question)
         site = self._ready.site.library.site

@@ -9,7 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.model.lesson import Lesson
+from generator.problems import Problem
 from generator.read.draft import draft_place
+from generator.read.handwritten import read_page
 from generator.read.merge_marks import merge_problem
 from generator.read.source import read_source
 from tests.project import GOOD, problems, put, read
@@ -110,3 +112,17 @@ def test_the_starter_has_comments_behind_codes_and_numbers_alone(tmp_path: Path)
     lesson = read(tmp_path, text)
     assert isinstance(lesson, Lesson)
     assert {path[-1] for path in lesson.places.cut} <= {"for", "one_move_per", "moves"}
+
+
+def test_a_page_and_captions_that_a_merge_left_half_done(tmp_path: Path) -> None:
+    lessons = tmp_path / "lessons"
+    lessons.mkdir()
+    (lessons / "about.md").write_text(f"# About\n\n{MERGED}", "utf-8")
+    page = read_page(tmp_path, "lessons/about.md")
+    assert isinstance(page, Problem)
+    assert page.place.line == 3
+    put(tmp_path, "")
+    (lessons / "meal/x.vtt").write_text(f"WEBVTT\n\n{MERGED}", "utf-8")
+    lesson = GOOD.replace("grades:", "video: {file: x.mp4, captions: {en: x.vtt}}\ngrades:")
+    found = [one for one in problems(tmp_path, lesson) if one.place.path.endswith("x.vtt")]
+    assert ["as a merge left them" in one.what for one in found] == [True]
