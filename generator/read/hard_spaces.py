@@ -51,14 +51,13 @@ def _column(line: str) -> int:
 
 def _swallowed(node: yaml.Node, lines: list[str]) -> Iterator[int]:
     """Lines, from 0, that became part of a text without quotes."""
-    if isinstance(node, yaml.ScalarNode):
-        first, last = node.start_mark.line, node.end_mark.line
-        if not node.style:
+    waiting = [node]  # and no call inside a call: brackets may stand in a thousand others
+    while waiting:
+        one = waiting.pop()
+        if not isinstance(one, yaml.ScalarNode):
+            for child in one.value:
+                waiting += child if isinstance(child, tuple) else (child,)
+        elif not one.style:
+            first, last = one.start_mark.line, one.end_mark.line
             yield first
-            yield from (
-                number for number in range(first + 1, last + 1) if _INDENT.match(lines[number])
-            )
-        return
-    for child in node.value:
-        for one in child if isinstance(child, tuple) else (child,):
-            yield from _swallowed(one, lines)
+            yield from (at for at in range(first + 1, last + 1) if _INDENT.match(lines[at]))

@@ -48,6 +48,11 @@ def test_a_space_that_is_none(text: str, places: list[tuple[int, int]]) -> None:
     assert told(text) == places
 
 
+def test_brackets_without_end_around_one() -> None:
+    text = f"- a\n {HARD}- b\n- {'[' * 990}a{']' * 990}\n"
+    assert told(text) == [(2, 2)]
+
+
 def test_a_lesson_with_one_is_told_that_alone(tmp_path: Path) -> None:
     line = "      sides: [At home, On the way]"
     (problem,) = problems(tmp_path, GOOD.replace(line, line.replace("      ", f"    {HARD} ")))
