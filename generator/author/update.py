@@ -31,13 +31,13 @@ _STEPS = (("carry-over",), ("check",), ("build",))
 """What the newer program is asked to do with a copy of the site."""
 
 
-def update(root: Path, given: Path, say: Said) -> None:
+def update(root: Path, given: Path, tell: Said) -> None:
     """Move a site to a newer program, once that has checked and built a copy of it.
 
     Args:
         root: folder of the site.
         given: the newer program, one file or a folder with its repository.
-        say: told what changes and what is being done.
+        tell: is told what changes and what is being done.
 
     Raises:
         LessonError: the site is as it was.
@@ -48,21 +48,21 @@ def update(root: Path, given: Path, say: Said) -> None:
     (beside / "site").mkdir(parents=True)
     try:
         newer = newer_program(given, beside, now)
-        say(f"From {now} to {newer.version}. What changes:\n\n{_told(newer, now)}\n")
+        tell(f"From {now} to {newer.version}. What changes:\n\n{_told(newer, now)}\n")
         trial = _trial(root, beside / "site", newer)
-        say("Setting it up beside the program you have: a minute or two.")
+        tell("Setting it up beside the program you have: a minute or two.")
         _try_out(install(trial), trial, now)
         changed = dict(_changed(root, trial))
         _put_in_place(root, trial, {path: new for path, (_, new) in changed.items()})
         _remember(root, {path: both for path, both in changed.items() if both[0] is not None})
     finally:
         remove(beside)
-    say(f"The program is {newer.version} now, and it has checked and built your site.")
+    tell(f"The program is {newer.version} now, and it has checked and built your site.")
     for path in changed:
-        say(f"  {path} is in its new shape.")
+        tell(f"  {path} is in its new shape.")
 
 
-def go_back(root: Path, say: Said) -> None:
+def go_back(root: Path, tell: Said) -> None:
     """Give a site the program it had before; a second time, the newer one again.
 
     Raises:
@@ -82,14 +82,14 @@ def go_back(root: Path, say: Said) -> None:
         _copy_program(root / FOLDER, fresh / _BEFORE)
         turned = {path: [new, was] for path, (was, new) in texts.items()}
         (fresh / _BEFORE / _REWRITTEN).write_text(json.dumps(turned), "utf-8")
-    say(f"The program is {old} again; it was {now}.")
+    tell(f"The program is {old} again; it was {now}.")
     for path, (was, new) in texts.items():
         file = root / path
         if file.is_file() and file.read_bytes().decode("utf-8") == new:
             write_whole(file, was, newline="")
-            say(f"  {path} is as it was.")
+            tell(f"  {path} is as it was.")
         else:
-            say(f"  {path} was changed since and is left so; `check` says whether it fits.")
+            tell(f"  {path} was changed since and is left so; `check` says whether it fits.")
 
 
 def install(trial: Path) -> tuple[str, ...]:
