@@ -22,7 +22,8 @@ from tests.site_project import copy_project
 
 HOSTILE = (
     '</title></script></style></textarea><script>alert(1)</script><img src=x onerror="x"> '
-    "\"'><b onclick='x' title=\"y\">bold</b> & &lt; {{ view.page }} {% for %} {{7*7}} <!-- ]]> --"
+    "\"'><b onclick='x' title=\"y\">bold</b> & &lt; {{ view.page }} {% for %} {{7*7}} <!-- ]]> -- "
+    "\ue000x\ue001y\ue002"
 )
 PLAIN = re.sub(r"[^\w\s]", "x", HOSTILE)
 """As many letters and as many words, so that nothing is laid out otherwise for its length."""
