@@ -73,6 +73,8 @@ def start_command(folder: Path, **said: str) -> None:
         raise click.UsageError(wrong)
     start(folder, answers)
     click.echo(f"{folder} holds your site now.")
+    if answers.languages[0].partition("-")[0] != "en":
+        click.echo("The example in the first lesson is in English: put its words into your own.")
     click.echo(_in_git(folder))
     click.echo(f"Go there and look at it:\n  cd {folder}\n  python3 generator preview")
 

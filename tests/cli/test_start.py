@@ -52,6 +52,11 @@ def test_five_questions_are_asked(tmp_path: Path) -> None:
     assert "Soup for two" in (site / "lessons/soup-for-two/lesson.yaml").read_text("utf-8")
 
 
+def test_an_example_in_another_language_than_the_sites_is_told(tmp_path: Path) -> None:
+    assert "in English" in start(tmp_path / "es", "", **GOOD | {"languages": "es en"}).output
+    assert "in English" not in start(tmp_path / "en", "", **GOOD).output
+
+
 def test_each_is_an_option_too(tmp_path: Path) -> None:
     done = start(tmp_path / "site", **GOOD)
     assert done.exit_code == 0, done.output
