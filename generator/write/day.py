@@ -37,5 +37,5 @@ def _last_commit(root: Path) -> str:
     git = shutil.which("git") if (root / ".git").exists() else None
     if git is None:
         return ""
-    asked = [git, "-C", str(root), "log", "-1", "--format=%ct"]
+    asked = [git, "-C", str(root), "log", "-1", "--no-show-signature", "--format=%ct"]
     return subprocess.run(asked, capture_output=True, text=True, check=False).stdout.strip()  # noqa: S603  # our own words alone

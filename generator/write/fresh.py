@@ -22,9 +22,7 @@ Marks = dict[str, int]
 TRUSTS_TIMES = os.name == "posix"
 """Whether the system tells when a file was last changed in a way that nobody can set back."""
 _PROGRAM = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
-_COMMITS = ".git/logs/HEAD"
-"""Grows with every commit, whose day the list of pages gives."""
-_SOURCES = ("lessons", "site_data", "theme", "requirements.lock", "mkdocs.yml", _COMMITS)
+_SOURCES = ("lessons", "site_data", "theme", "requirements.lock", "mkdocs.yml")
 _RECORD = ".cache/built"
 _TICK = 0.02
 """Seconds: a file changed twice within one tick of the system's clock may look the same."""
@@ -162,7 +160,20 @@ def _places(root: str) -> list[str]:
         *(word for word in _config_words(root) if word.strip("./") and word != "site"),
     ]
     own = [os.path.join(here, name) for name in dict.fromkeys(named) if not os.path.isabs(name)]
+    own.append(_commits(here))
     return [*own, *carried.beside(here), _PROGRAM, os.path.join(carried.HOME, "requirements.lock")]
+
+
+def _commits(here: str) -> str:
+    """A file that grows with every commit, whose day the list of pages gives.
+
+    The ``.git`` of a worktree is a file that says where that lies (gitrepository-layout of git).
+    """
+    git = os.path.join(here, ".git")
+    if os.path.isfile(git):
+        with open(git, encoding="utf-8", errors="replace") as file:
+            git = os.path.join(here, file.read().removeprefix("gitdir:").strip())
+    return os.path.join(git, "logs", "HEAD")
 
 
 def around(root: str) -> bytes:

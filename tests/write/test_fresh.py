@@ -248,3 +248,16 @@ def test_who_is_stopped_while_a_build_is_noted_leaves_the_note_before(
         mark_fresh(str(project), sources(str(project)), "another note")
     assert note.read_bytes() == before
     assert list(note.parent.glob("*.new")) == []
+
+
+def test_a_commit_in_a_worktree(project: Path, tmp_path: Path) -> None:
+    """Its `.git` is a file that leads to the repository (git's gitrepository-layout)."""
+    log = tmp_path / "main/.git/worktrees/project/logs/HEAD"
+    log.parent.mkdir(parents=True)
+    log.write_text("0 1 commit\n", "utf-8")
+    shutil.rmtree(project / ".git")
+    (project / ".git").write_text("gitdir: ../main/.git/worktrees/project\n", "utf-8")
+    mark_fresh(str(project), sources(str(project)))
+    assert is_fresh(str(project))
+    more(log)
+    assert not is_fresh(str(project))

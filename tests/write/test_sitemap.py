@@ -67,14 +67,32 @@ def test_else_it_is_the_day_of_the_last_commit(
 ) -> None:
     monkeypatch.delenv("SOURCE_DATE_EPOCH", raising=False)
     assert day_of(tmp_path) == ""
-    who = {
-        "GIT_AUTHOR_NAME": "a",
-        "GIT_AUTHOR_EMAIL": "a@b",
-        "GIT_COMMITTER_NAME": "a",
-        "GIT_COMMITTER_EMAIL": "a@b",
-    }
-    for name, value in {**who, "GIT_COMMITTER_DATE": "2024-02-29T12:00:00Z"}.items():
-        monkeypatch.setenv(name, value)
-    for words in (["init", "-q"], ["commit", "-q", "--allow-empty", "-m", "One"]):
-        subprocess.run(["git", *words], cwd=tmp_path, check=True)
+    commit(tmp_path, monkeypatch)
     assert day_of(tmp_path) == "2024-02-29"
+
+
+@pytest.mark.parametrize("kind", ["shallow clone", "worktree"])
+def test_the_same_commit_has_the_same_day_however_it_was_checked_out(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, kind: str
+) -> None:
+    monkeypatch.delenv("SOURCE_DATE_EPOCH", raising=False)
+    (tmp_path / "whole").mkdir()
+    commit(tmp_path / "whole", monkeypatch)
+    commit(tmp_path / "whole", monkeypatch, "2024-03-01T12:00:00Z")
+    other = tmp_path / "other"
+    words = {
+        "shallow clone": ["clone", "-q", "--depth=1", f"file://{tmp_path}/whole", str(other)],
+        "worktree": ["-C", str(tmp_path / "whole"), "worktree", "add", "-q", str(other)],
+    }
+    subprocess.run(["git", *words[kind]], check=True, capture_output=True)
+    assert day_of(other) == day_of(tmp_path / "whole") == "2024-03-01"
+
+
+def commit(root: Path, monkeypatch: pytest.MonkeyPatch, when: str = "2024-02-29T12:00:00Z") -> None:
+    """A commit of this moment, in a repository that is made if there is none."""
+    for role in ("AUTHOR", "COMMITTER"):
+        monkeypatch.setenv(f"GIT_{role}_NAME", "a")
+        monkeypatch.setenv(f"GIT_{role}_EMAIL", "a@b")
+    monkeypatch.setenv("GIT_COMMITTER_DATE", when)
+    for words in (["init", "-q"], ["commit", "-q", "--allow-empty", "-m", "One"]):
+        subprocess.run(["git", *words], cwd=root, check=True)
