@@ -55,7 +55,8 @@ def start(folder: Path, answers: Answers) -> None:
         LessonError: as ``refuse``, or no folder can be named by the lesson's title.
     """
     refuse(folder)
-    parent = folder.absolute().parent
+    folder = folder.absolute()
+    parent = folder.parent
     parent.mkdir(parents=True, exist_ok=True)
     with TemporaryDirectory(prefix=f".{folder.name}.", dir=parent) as beside:
         root = Path(beside) / "site"
@@ -67,9 +68,13 @@ def start(folder: Path, answers: Answers) -> None:
         _put_program(root)
         begin_lesson(root, answers.lesson)
         write_schema(root)
-        if folder.is_dir():
-            folder.rmdir()  # an empty one
-        root.rename(folder)
+        if not folder.is_dir():
+            root.rename(folder)
+            return
+        for one in sorted(
+            root.iterdir()
+        ):  # an empty folder stays the one it is: somebody may stand in it
+            one.rename(folder / one.name)
 
 
 def _put_program(root: Path) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shlex
 import subprocess
 import sys
 from pathlib import Path
@@ -72,11 +73,12 @@ def start_command(folder: Path, **said: str) -> None:
     if wrong := " ".join(wrong_answers(answers)):
         raise click.UsageError(wrong)
     start(folder, answers)
-    click.echo(f"{folder} holds your site now.")
+    click.echo(f"{folder.absolute()} holds your site now.")
     if answers.languages[0].partition("-")[0] != "en":
         click.echo("The example in the first lesson is in English: put its words into your own.")
     click.echo(_in_git(folder))
-    click.echo(f"Go there and look at it:\n  cd {folder}\n  python3 generator preview")
+    go = "" if folder.absolute() == Path.cwd() else f"\n  cd {shlex.quote(str(folder))}"
+    click.echo(f"Look at it:{go}\n  python3 generator preview")
 
 
 start_command.params += [_question(name) for name in _QUESTIONS]

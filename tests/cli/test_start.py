@@ -114,6 +114,17 @@ def test_an_empty_folder_is_taken(tmp_path: Path) -> None:
     assert start(tmp_path / "site", "", **GOOD).exit_code == 0
 
 
+def test_the_empty_folder_one_stands_in_is_taken(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    done = start(Path(), "", **GOOD)
+    assert done.exit_code == 0, done.output
+    assert "  cd " not in done.output
+    assert Path("mkdocs.yml").is_file(), "it is still the folder one stands in"
+    assert (tmp_path / ".git").is_dir()
+
+
 def test_a_file_and_the_programs_own_folder_are_refused(tmp_path: Path) -> None:
     (tmp_path / "site").write_text("a file", "utf-8")
     assert "this is no folder" in start(tmp_path / "site", "", **GOOD).output
