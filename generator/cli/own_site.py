@@ -14,7 +14,7 @@ from generator.author.reference_files import renew_schema
 from generator.author.rewriting import carry_over
 from generator.author.start import Answers, Forge, refuse, start, wrong_answers
 from generator.author.starter_pages import write_guide
-from generator.cli.here import TypedPath
+from generator.cli.here import TypedPath, here
 from generator.cli.options import root_option
 
 _QUESTIONS = {
@@ -73,11 +73,12 @@ def start_command(folder: Path, **said: str) -> None:
     if wrong := " ".join(wrong_answers(answers)):
         raise click.UsageError(wrong)
     start(folder, answers)
-    click.echo(f"{folder.absolute()} holds your site now.")
+    place = folder.resolve()
+    click.echo(f"{place} holds your site now.")
     if answers.languages[0].partition("-")[0] != "en":
         click.echo("The example in the first lesson is in English: put its words into your own.")
     click.echo(_in_git(folder))
-    go = "" if folder.absolute() == Path.cwd() else f"\n  cd {shlex.quote(str(folder))}"
+    go = "" if place == here().resolve() else f"\n  cd {shlex.quote(str(place))}"
     click.echo(f"Look at it:{go}\n  python3 generator preview")
 
 
