@@ -12,6 +12,7 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.moments import assert_halted, watch_moments
 from tests.browser.still_page import ROOT, write_page
+from tests.browser.watched import until
 
 
 @pytest.fixture
@@ -22,17 +23,6 @@ def player(tmp_path: Path, serve: Callable[[Path], str], page: Page) -> Page:
     until(page, "video.readyState === 4")
     watch_moments(page)
     return page
-
-
-def until(page: Page, condition: str) -> None:
-    """Wait for the video; through the debugger, as the page's policy refuses scripts made of text."""
-    page.evaluate(f"""async () => {{
-      const video = document.querySelector("video");
-      for (let turn = 0; !({condition}); turn++) {{
-        if (turn > 1000) throw new Error("waited in vain for {condition}");
-        await new Promise((go) => setTimeout(go, 10));
-      }}
-    }}""")
 
 
 def play(page: Page) -> None:

@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Locator, Page, Route, expect
 
+from tests.browser.watched import until
 from tests.site_project import ROOT, build_project, copy_project, small_lesson, write_lesson
 
 Serve = Callable[[Path], str]
@@ -31,17 +32,6 @@ def lesson(page: Page, address: str) -> Page:
     page.locator("caption-choices:defined").wait_for(state="attached")
     until(page, "document.querySelector('track').readyState === 2")
     return page
-
-
-def until(page: Page, condition: str) -> None:
-    """Wait through the debugger, as the page's policy refuses scripts made of text."""
-    page.evaluate(f"""async () => {{
-      const video = document.querySelector("video");
-      for (let turn = 0; !({condition}); turn++) {{
-        if (turn > 1000) throw new Error("waited in vain for {condition}");
-        await new Promise((go) => setTimeout(go, 10));
-      }}
-    }}""")
 
 
 def watch_seeks(page: Page) -> None:

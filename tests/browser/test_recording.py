@@ -210,7 +210,7 @@ LOOK = """async ([at, wanted]) => {
   await new Promise((there) => video.addEventListener("seeked", there, { once: true }));
   let seen = nearest(video);
   // `seeked` may come before the picture does, and no other event is sure to come after it.
-  for (let turn = 0; seen !== wanted && turn < 1000; turn++) {
+  for (let turn = 0; seen !== wanted && turn < 6000; turn++) {
     await new Promise((go) => setTimeout(go, 10));
     seen = nearest(video);
   }

@@ -16,7 +16,7 @@ ALL_THERE = """async () => {
   const isThere = () => document.readyState === 'complete' && !document.querySelector(':not(:defined)')
     && [...document.querySelectorAll('link[rel=stylesheet]')].every(each => each.sheet);
   for (let turn = 0; !isThere(); turn++) {
-    if (turn > 1000) throw new Error('waited in vain for what comes later');
+    if (turn > 6000) throw new Error('waited in vain for what comes later');
     await new Promise(go => setTimeout(go, 10));
   }
   await new Promise(go => setTimeout(go)); // what waits for it runs first
@@ -38,6 +38,17 @@ def watch(context: BrowserContext, complaints: list[str]) -> None:
     context.on("console", heard)
     context.on("weberror", lambda error: complaints.append(f"error: {error.error}"))
     context.on("request", lambda request: asked(request.url))
+
+
+def until(page: Page, condition: str) -> None:
+    """Wait for the video; through the debugger, as the pages' policy refuses scripts made of text."""
+    page.evaluate(f"""async () => {{
+      const video = document.querySelector("video");
+      for (let turn = 0; !({condition}); turn++) {{
+        if (turn > 6000) throw new Error("waited in vain for {condition}");
+        await new Promise((go) => setTimeout(go, 10));
+      }}
+    }}""")
 
 
 def wait_for_all(page: Page) -> None:
