@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import signal
 from collections.abc import Callable, Iterator
 from contextlib import ExitStack
 from pathlib import Path
@@ -23,6 +24,12 @@ from tests.site_project import build_demo
 # No test is timed: a busy machine takes longer and finds the same. The same examples on every run.
 settings.register_profile("plumline", deadline=None, derandomize=True)
 settings.load_profile("plumline")
+
+# Whoever began the tests stands somewhere, and may have put them into the background, where a
+# shell lets Ctrl+C pass by; the programs that tests begin are to know neither.
+os.environ.pop("PLUMLINE_FROM", None)
+if signal.getsignal(signal.SIGINT) == signal.SIG_IGN:
+    signal.signal(signal.SIGINT, signal.default_int_handler)
 
 PATIENCE = 60_000
 """Milliseconds that a page has for anything: a wait ends with what is waited for, and not before."""

@@ -43,9 +43,14 @@ def gaps(measure: Measure) -> Iterator[str]:
     yield from _pages(measure)
 
 
+def _schema() -> str:
+    library = _library()
+    return lesson_schema(library.foods, library.moves)
+
+
 def _pages(measure: Measure) -> Iterator[str]:
     for name, text in (
-        ("site_data/lesson.schema.json", lesson_schema()),
+        ("site_data/lesson.schema.json", _schema()),
         ("lessons/guide/lesson-file.md", reference_page()),
     ):
         if (ROOT / name).read_text("utf-8") != text:

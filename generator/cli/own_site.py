@@ -116,9 +116,9 @@ def _git(folder: Path, *words: str) -> bool:
 @click.option("--back", is_flag=True, help="Take the program of before again.")
 @root_option
 def update_command(newer: Path | None, root: Path, *, back: bool) -> None:
-    """Move your site to the NEWER program: the file of a release, or a folder with its repository.
+    """Move your site to the NEWER program, once that has checked and built it, or --back.
 
-    What changes is said, and the newer program checks and builds a copy of your site first.
+    NEWER is the file of a release, or a folder with the program's repository. What changes is said first.
     """
     if back == bool(newer):
         what = "say which program to move to, a file plumline-….whl or a folder, or --back"
@@ -138,7 +138,10 @@ def update_command(newer: Path | None, root: Path, *, back: bool) -> None:
 @click.option("--since", required=True, help="Version of the program that wrote the files.")
 @root_option
 def carry_over_command(since: str, root: Path) -> None:
-    """Bring what an older program wrote into today's shape, comments and all, and the guide with it."""
+    """Bring what an older program wrote into today's shape; `update` does it by itself.
+
+    Comments stay where they are; the guide is written anew.
+    """
     for path in carry_over(root, since):
         click.echo(f"{path} is in its new shape.")
     write_guide(root)

@@ -14,6 +14,7 @@ class BesideLessons:
     """Looks into a file by its path on the site, which is its path below ``lessons/``: ``soup/soup.mp4``."""
 
     folder: Path
+    """``lessons/`` of the site."""
 
     def __call__(self, path: str) -> Content:
         """What goes out of the file; it is read when it is asked for, and not before.

@@ -59,6 +59,7 @@ class Source:
     """What is wrong with it."""
 
     _lines: tuple[str, ...] = field(default=(), init=False, repr=False)
+    """Its lines, once somebody has asked for one."""
 
     @property
     def places(self) -> Places:

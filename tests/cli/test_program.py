@@ -13,6 +13,7 @@ from generator.author.reference import reference_page
 from generator.author.schema import lesson_schema
 from generator.cli import NOTHING_CHANGED, main
 from generator.cli.commands import COMMANDS, commands
+from generator.read.library import read_library
 from tests.site_project import copy_project, small_lesson, write_lesson
 
 
@@ -27,7 +28,7 @@ def root(tmp_path: Path) -> Path:
 def test_a_word_that_is_no_command_is_told() -> None:
     done = CliRunner().invoke(commands, ["chekc"])
     assert done.exit_code == 2
-    assert "No such command 'chekc'" in done.stderr
+    assert "there is no command `chekc`; did you mean `check`?" in done.stderr
     assert "Usage: python3 generator" in done.stderr
 
 
@@ -65,10 +66,13 @@ def test_in_her_own_folder_a_build_of_nothing_new_says_so(
 
 
 def test_reference_page_and_schema_are_written_where_the_site_keeps_them(root: Path) -> None:
+    read = read_library(root)
     done = CliRunner().invoke(commands, ["reference", "--root", str(root)])
     assert done.exit_code == 0, done.output
     assert done.stdout == (
         "site_data/lesson.schema.json is written.\nlessons/guide/lesson-file.md is written.\n"
     )
-    assert (root / "site_data/lesson.schema.json").read_text("utf-8") == lesson_schema()
+    assert (root / "site_data/lesson.schema.json").read_text("utf-8") == lesson_schema(
+        read.foods, read.moves
+    )
     assert (root / "lessons/guide/lesson-file.md").read_text("utf-8") == reference_page()

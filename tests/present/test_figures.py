@@ -26,9 +26,8 @@ from generator.present.pictures.figures.skeleton import (
 )
 
 FILE = Path(__file__).parents[2] / "site_data" / "moves.yaml"
-MOVES = Moves.model_validate_json(
-    json.dumps(yaml.safe_load(FILE.read_text(encoding="utf-8")))
-).moves
+HELD = yaml.safe_load(FILE.read_text(encoding="utf-8"))
+MOVES = Moves.model_validate_json(json.dumps({key: HELD[key] for key in ("sources", "moves")})).moves
 POSES = {
     f"{name}-{number}": pose
     for name, move in MOVES.items()
