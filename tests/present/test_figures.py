@@ -27,7 +27,9 @@ from generator.present.pictures.figures.skeleton import (
 
 FILE = Path(__file__).parents[2] / "site_data" / "moves.yaml"
 HELD = yaml.safe_load(FILE.read_text(encoding="utf-8"))
-MOVES = Moves.model_validate_json(json.dumps({key: HELD[key] for key in ("sources", "moves")})).moves
+MOVES = Moves.model_validate_json(
+    json.dumps({key: HELD[key] for key in ("sources", "moves")})
+).moves
 POSES = {
     f"{name}-{number}": pose
     for name, move in MOVES.items()
