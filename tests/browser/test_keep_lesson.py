@@ -366,8 +366,9 @@ def test_a_site_can_take_worker_and_copies_away(page: Page, site: str, folder: P
     (folder / "kitchen/sw.js").write_text(off, "utf-8")
     page.evaluate("navigator.serviceWorker.getRegistration().then(found => found.update())")
     page.wait_for_function("async () => !(await caches.keys()).length")
-    page.goto(site + LESSON)
     page.wait_for_function(f"async () => !(await {WORKERS})")
+    page.goto(site + LESSON)
+    assert page.evaluate(WORKERS) == 0
 
 
 def test_without_room_nothing_is_kept_and_it_is_said(

@@ -12,5 +12,5 @@ leaving.addEventListener("activate", (/** @type {any} */ event) => event.waitUnt
 async function leave() {
   const { pathname } = new URL(leaving.registration.scope);
   for (const [name, folder] of await copies()) if (folder.startsWith(pathname)) await caches.delete(name);
-  await leaving.registration.unregister();
+  leaving.registration.unregister(); // not waited for: a page that opens meanwhile waits for this worker to begin
 }
