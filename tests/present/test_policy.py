@@ -6,19 +6,8 @@ import re
 from pathlib import Path
 
 from generator.present.policy import HEADERS, content_policy, headers, headers_file
+from tests.policy import POLICY
 
-DIRECTIVES = {
-    "default-src": "'none'",
-    "script-src": "'self'",
-    "style-src": "'self' 'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='",
-    "img-src": "'self' data:",
-    "media-src": "'self' blob:",
-    "connect-src": "'self'",
-    "form-action": "'none'",
-    "base-uri": "'none'",
-    "require-trusted-types-for": "'script'",
-    "trusted-types": "plumline 'allow-duplicates'",
-}
 FRAMED = {"frame-ancestors": "'none'"}
 POWERS = ("camera", "microphone", "geolocation", "usb", "payment", "browsing-topics")
 """What no lesson may ever ask for; names from the features' own specifications."""
@@ -44,17 +33,15 @@ def permissions() -> dict[str, str]:
 
 
 def test_a_page_may_do_this_and_no_more() -> None:
-    assert directives(content_policy()) == DIRECTIVES
+    assert directives(content_policy()) == POLICY
 
 
 def test_a_copy_carried_home_may_hold_its_captions_and_no_more() -> None:
-    assert directives(content_policy(media="data:")) == DIRECTIVES | {
-        "media-src": "'self' blob: data:"
-    }
+    assert directives(content_policy(media="data:")) == POLICY | {"media-src": "'self' blob: data:"}
 
 
 def test_the_header_says_what_the_pages_say_and_who_may_show_them_in_a_frame() -> None:
-    assert directives(headers()["Content-Security-Policy"]) == DIRECTIVES | FRAMED
+    assert directives(headers()["Content-Security-Policy"]) == POLICY | FRAMED
 
 
 def test_the_preview_is_sent_with_all_but_what_its_reloading_would_break() -> None:

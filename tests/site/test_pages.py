@@ -9,23 +9,11 @@ from itertools import pairwise
 from pathlib import Path
 
 from tests.html_page import HEADINGS, pages, read_page, text
+from tests.policy import POLICY
 from tests.site_project import SAID
 
 DATA = ("application/json", "application/ld+json")
 """Types of script blocks that no browser runs (WHATWG HTML, 4.12.1: data blocks)."""
-POLICY = {
-    "default-src": "'none'",
-    "script-src": "'self'",
-    "style-src": "'self' 'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='",
-    "img-src": "'self' data:",
-    "media-src": "'self' blob:",
-    "connect-src": "'self'",
-    "form-action": "'none'",
-    "base-uri": "'none'",
-    "require-trusted-types-for": "'script'",
-    "trusted-types": "plumline 'allow-duplicates'",
-}
-"""All that a page may do. The one style by its hash is the empty one (SHA-256 of nothing, FIPS 180-4)."""
 LESSON_PAGES = ("index", "cards", "worksheet", "answers")
 
 
