@@ -14,6 +14,7 @@ import imageio_ffmpeg
 import pytest
 from playwright.sync_api import Page, expect
 
+from tests.browser.watched import until
 from tests.running_preview import previewing
 from tests.site_project import build_project, copy_project, small_lesson, write_lesson
 
@@ -50,17 +51,6 @@ def preview(project: Path) -> Iterator[str]:
     """Address of its running preview."""
     with previewing(project) as running:
         yield running.address
-
-
-def until(page: Page, condition: str) -> None:
-    """Wait for the video; through the debugger, as the page's policy refuses scripts made of text."""
-    page.evaluate(f"""async () => {{
-      const video = document.querySelector("video");
-      for (let turn = 0; !({condition}); turn++) {{
-        if (turn > 3000) throw new Error("waited in vain for {condition}: " + video.currentTime);
-        await new Promise((go) => setTimeout(go, 10));
-      }}
-    }}""")
 
 
 def test_the_preview_s_film_is_sought_in(page: Page, preview: str) -> None:

@@ -45,7 +45,7 @@ def until(page: Page, condition: str) -> None:
     page.evaluate(f"""async () => {{
       const video = document.querySelector("video");
       for (let turn = 0; !({condition}); turn++) {{
-        if (turn > 6000) throw new Error("waited in vain for {condition}");
+        if (turn > 6000) throw new Error("waited in vain for {condition}: " + video.currentTime);
         await new Promise((go) => setTimeout(go, 10));
       }}
     }}""")
