@@ -367,8 +367,10 @@ def test_a_site_can_take_worker_and_copies_away(page: Page, site: str, folder: P
     page.evaluate("navigator.serviceWorker.getRegistration().then(found => found.update())")
     page.wait_for_function("async () => !(await caches.keys()).length")
     page.wait_for_function(f"async () => !(await {WORKERS})")
-    page.goto(site + LESSON)
-    assert page.evaluate(WORKERS) == 0
+    back = page.context.new_page()
+    page.close()
+    back.goto(site + LESSON)
+    assert back.evaluate(WORKERS) == 0
 
 
 def test_without_room_nothing_is_kept_and_it_is_said(

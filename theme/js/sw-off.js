@@ -10,7 +10,8 @@ leaving.addEventListener("install", () => leaving.skipWaiting());
 leaving.addEventListener("activate", (/** @type {any} */ event) => event.waitUntil(leave()));
 
 async function leave() {
-  const { pathname } = new URL(leaving.registration.scope);
-  for (const [name, folder] of await copies()) if (folder.startsWith(pathname)) await caches.delete(name);
-  leaving.registration.unregister(); // not waited for: a page that opens meanwhile waits for this worker to begin
+  const { active, scope } = leaving.registration;
+  for (const [name, folder] of await copies()) if (folder.startsWith(new URL(scope).pathname)) await caches.delete(name);
+  // only once it has begun: a page that opens meanwhile waits for its beginning, and would wait for ever
+  active.addEventListener("statechange", () => active.state === "activated" && leaving.registration.unregister());
 }
