@@ -9,8 +9,15 @@ import yaml
 from bench.measuring.files import lesson_pages
 from tests.html_page import read_page, text
 
-_ON_EVERY_LESSON = ("care_educational", "care_ask", "care_food", "care_young", "care_local")
-_WHERE_ONE_MOVES = tuple(f"before_moving_{number}" for number in range(1, 5))
+_ON_EVERY_LESSON = (
+    "care_educational",
+    "care_ask",
+    "care_food",
+    "care_young",
+    "care_numbers",
+    "care_local",
+)
+_WHERE_ONE_MOVES = tuple(f"before_moving_{number}" for number in range(1, 6))
 WORDS = Path(__file__).parents[2] / "site_data/words"
 
 

@@ -90,6 +90,8 @@ class LessonHead(Frozen):
     """What the learner will be able to do."""
     standards: tuple[Code, ...] = ()
     """Codes of the Common Core State Standards for Mathematics."""
+    cooking: bool = False
+    """`true` where a pot or a stove is shown: the lesson then says how food is warmed up and kept."""
     arithmetic: TeacherText | None = None
     """The arithmetic it needs, for teachers: `subtracting within 1,000`. Without it, what `standards` say."""
     video: Video | None = None

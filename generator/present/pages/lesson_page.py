@@ -20,7 +20,7 @@ from generator.present.stops.kinds import kind_of
 from generator.present.views.lesson import LessonView, StopOnPage
 from generator.present.views.page import PageView
 from generator.present.views.stop import StopView
-from generator.present.words.care import allergen_line, care_lines
+from generator.present.words.care import care_lines
 from generator.present.words.foreign import is_marked
 from generator.present.words.grades import grades_in_words
 from generator.present.words.prose import inline
@@ -52,7 +52,6 @@ def lesson_view(told: PageInLesson) -> LessonView:
         pack=links.filming[0] if links.filming else None,
         later=f"assets/later-{say.locale}.js",
         care=care_lines(result, say),
-        allergens=allergen_line(result, say),
         stamp=print_stamp(result),
     )
 

@@ -12,7 +12,7 @@ from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
 from generator.present.views.notes import AnswerView, NotesView, PlanView, StopSourcesView
 from generator.present.views.stop import StopView
-from generator.present.words.care import allergen_line, care_lines
+from generator.present.words.care import care_lines
 from generator.present.words.count_truth import count_truths
 from generator.present.words.prose import inline
 from generator.present.words.say import Say
@@ -49,7 +49,6 @@ def notes_view(told: PageInLesson) -> NotesView:
             )
         ),
         care=care_lines(result, say),
-        allergens=allergen_line(result, say),
         sources=tuple(_sources(stops)),
         days=bool(result.days),
         downloads=told.links.paper,

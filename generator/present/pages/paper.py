@@ -14,7 +14,7 @@ from generator.present.stops.kinds import kind_of
 from generator.present.views.move_card import MoveCardView
 from generator.present.views.paper import CardSheetView, CardsView, SheetView, StopOnSheet
 from generator.present.views.stop import StopView
-from generator.present.words.care import before_moving
+from generator.present.words.care import allergen_line, before_moving
 from generator.present.words.stamp import print_stamp
 
 CARDS_A_SHEET = 4
@@ -29,7 +29,7 @@ def cards_view(told: PageInLesson) -> CardsView:
         title=told.result.lesson.file.title,
         back=told.links.lesson,
         sheets=_sheets(card for stop in told.stops for card in kind_of(stop).cards(stop)),
-        before=before_moving(told.surround.say),
+        before=(*before_moving(told.surround.say), allergen_line(told.result, told.surround.say)),
         qr=qr_code(address),
         address=address,
         stamp=print_stamp(told.result),

@@ -72,6 +72,4 @@ class LessonView:
     later: str
     """Script that brings what the page can wait for."""
     care: tuple[str, ...]
-    allergens: str
-    """``Foods shown contain wheat and milk.``, or empty."""
     stamp: str

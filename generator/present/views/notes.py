@@ -90,7 +90,6 @@ class NotesView:
     count_truth: tuple[CountTruthView, ...]
     adaptations: tuple[str, ...]
     care: tuple[str, ...]
-    allergens: str
     sources: tuple[StopSourcesView, ...]
     days: bool
     """Whether a day's need was estimated."""

@@ -11,14 +11,26 @@ from generator.present.words.families import ALLERGEN
 from generator.present.words.foreign import of_library
 from generator.present.words.say import Say
 
-_BEFORE_MOVING = ("before_moving_1", "before_moving_2", "before_moving_3", "before_moving_4")
+_BEFORE_MOVING = (
+    "before_moving_1",
+    "before_moving_2",
+    "before_moving_3",
+    "before_moving_4",
+    "before_moving_5",
+)
 
 
 def care_lines(result: LessonResult, say: Say) -> tuple[str, ...]:
     """One sentence or two a line, the foods of the lesson that can choke a small child named."""
-    lines = [say(key) for key in ("care_educational", "care_ask", "care_food", "care_young")]
+    lines = [say("care_educational")]
+    if result.holdings:
+        lines.append(allergen_line(result, say))
+    lines.append(say("care_young"))
     if risky := _names((food for food in _foods(result) if food.entry.choking), say):
         lines.append(say("care_choking", listed=say.listed(risky)))
+    if result.lesson.file.cooking:
+        lines.append(say("care_cooking"))
+    lines += map(say, ("care_ask", "care_numbers", "care_food"))
     if any(one.stop.measure is Measure.FIBER for one in result.comparisons.values()):
         lines.append(say("care_fiber"))
     return (*lines, say("care_local"))
@@ -30,10 +42,13 @@ def before_moving(say: Say) -> tuple[str, ...]:
 
 
 def allergen_line(result: LessonResult, say: Say) -> str:
-    """The major allergens the library knows of in the foods shown; empty where it knows none."""
+    """The major allergens the library knows of in the foods shown.
+
+    Where it knows of none this is said: no line at all reads as if there were none.
+    """
     named = {allergen for food in _foods(result) for allergen in food.entry.allergens}
     listed = tuple(sorted(say(ALLERGEN.key(name)) for name in named))
-    return say("allergens", listed=say.listed(listed)) if listed else ""
+    return say("allergens", listed=say.listed(listed)) if listed else say("allergens_none")
 
 
 def _foods(result: LessonResult) -> tuple[Food, ...]:
