@@ -7,12 +7,12 @@ from collections.abc import Iterable, Iterator
 from generator.check.address import address_is_somebodys
 from generator.check.caps import counts_within_caps
 from generator.check.captions import CAPTION_RULES
-from generator.check.claims import words_against_numbers
+from generator.check.claims import captions_against_numbers, words_against_numbers
 from generator.check.curly_quotes import no_curly_quotes
 from generator.check.cut_off import nothing_cut_off
 from generator.check.film import FILM_RULES
 from generator.check.interface_words import interface_translated
-from generator.check.kind_words import kind_words
+from generator.check.kind_words import kind_captions, kind_words
 from generator.check.languages import checked_less
 from generator.check.links import safe_links
 from generator.check.names import names_complete
@@ -39,7 +39,9 @@ RULES: tuple[Rule, ...] = (
     standards_known,
     plausible_values,
     words_against_numbers,
+    captions_against_numbers,
     kind_words,
+    kind_captions,
     safe_links,
     nothing_cut_off,
     no_curly_quotes,

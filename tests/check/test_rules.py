@@ -58,11 +58,15 @@ def filmed(folder: Path) -> LessonResult:
     return replace(result, lesson=replace(result.lesson, recorded=recorded))
 
 
-def spanish_captions(folder: Path) -> LessonResult:
+def spanish_captions(words: str) -> Made:
     """The lesson with captions in a language it has no translation for."""
-    result = worked(folder, LESSON)
-    file = filed([(62, 66, "La avena tiene 175 kcal.")], "es")
-    return replace(result, lesson=replace(result.lesson, captions={"es": file}))
+
+    def made(folder: Path) -> LessonResult:
+        result = worked(folder, LESSON)
+        file = filed([(62, 66, words)], "es")
+        return replace(result, lesson=replace(result.lesson, captions={"es": file}))
+
+    return made
 
 
 def with_film(folder: Path) -> LessonResult:
@@ -108,7 +112,9 @@ CASES: Mapping[str, tuple[Made, str]] = {
         other("We will see.", "The bagel holds twice as much."),
         "does not hold",
     ),
+    "captions_against_numbers": (spanish_captions("La avena tiene el triple."), "does not hold"),
     "kind_words": (other("Find the gap.", "Burn it off."), "makes food a matter of guilt"),
+    "kind_captions": (spanish_captions("Vamos a quemar calorías."), "a matter of guilt"),
     "safe_links": (
         other("We will see.", '"Look [here](javascript:alert)."'),
         "the link `javascript:alert` is not made",
@@ -134,7 +140,10 @@ CASES: Mapping[str, tuple[Made, str]] = {
     "beyond_end": (heard((99, 103, "Bye.")), "the video lasts 1:40"),
     "foods_misspelled": (heard((31, 35, "The carot salad")), "nearly a food of this lesson"),
     "spoken_numbers": (other("My oatmeal holds 170.", "My oatmeal holds 175."), "“175” is said of"),
-    "untranslated_numbers": (spanish_captions, "“175” is no number of the lesson"),
+    "untranslated_numbers": (
+        spanish_captions("La avena tiene 175 kcal."),
+        "“175” is no number of the lesson",
+    ),
 }
 """By rule: a lesson, and a part of what the rule says of it."""
 OF_WORDS = {

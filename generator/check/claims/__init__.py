@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from fractions import Fraction
 from functools import cache, partial
@@ -12,27 +12,30 @@ from generator.check.claims.claim import Claim
 from generator.check.claims.judge import holds
 from generator.check.claims.offer import offer
 from generator.check.claims.pairs import Pair, Subject, subject
-from generator.check.claims.read import Sentence, claims_of, clause_before, sentences
-from generator.check.rule import rule_of_words
+from generator.check.claims.read import Sentence, claims_of, clause_before
+from generator.check.held_texts import HeldText, held_texts, lone_captions
+from generator.check.rule import rule, rule_of_words
 from generator.check.spoken_of import spoken_of
-from generator.check.texts import place_inside
-from generator.compute.result import Compared, LessonResult
-from generator.language import Language, language_of
+from generator.compute.result import Compared, Comparison, LessonResult
+from generator.language import Language
 from generator.language.form import Form
 from generator.language.grammar import Grammar
 from generator.model.measure import Measure
-from generator.model.text_marks import For
-from generator.model.texts import LessonText, lesson_texts
-from generator.problems import Place, Problem, Weight
+from generator.problems import Problem, Weight
 
-_FAMILY = (For.LEARNER_READS, For.LEARNER_HEARS)
 _DIRECTIONS = {Form.MORE, Form.LESS, Form.MOST, Form.LEAST}
 
 
 @rule_of_words
 def words_against_numbers(result: LessonResult) -> Iterator[Problem]:
-    """Questions about claims of the lesson's own texts."""
-    yield from claim_questions(result, result.lesson.language)
+    """Questions about claims of the lesson's texts in its language, its captions among them."""
+    yield from _questions(result, held_texts(result))
+
+
+@rule
+def captions_against_numbers(result: LessonResult) -> Iterator[Problem]:
+    """The same for captions in a language that the lesson has no translation for."""
+    yield from _questions(result, lone_captions(result))
 
 
 def claim_questions(result: LessonResult, tag: str) -> Iterator[Problem]:
@@ -42,21 +45,25 @@ def claim_questions(result: LessonResult, tag: str) -> Iterator[Problem]:
         result: the lesson with its numbers; its texts are in the language of ``tag``.
         tag: of BCP 47; in a language of which nothing is known nothing is questioned.
     """
-    language = language_of(tag)
-    grammar = language.claims
-    of_family = tuple(lesson_texts(result.lesson.file, *_FAMILY, prose=True))
-    for one in of_family:
-        if one.stop is None:
-            continue  # what is said before the stops is of no comparison
-        amounts = cache(partial(_amounts, of_family, one.stop, grammar))
-        for sentence in sentences(one.text, grammar):
-            for claim in claims_of(sentence.text, grammar):
+    yield from words_against_numbers(replace(result, lesson=replace(result.lesson, language=tag)))
+
+
+def _questions(result: LessonResult, texts: tuple[HeldText, ...]) -> Iterator[Problem]:
+    for text in texts:
+        grammar = text.language.claims
+        if not text.tells or not _may_claim(text.text, grammar):
+            continue
+        amounts = cache(partial(_amounts, texts, text.stop, grammar))
+        for said in text.said:
+            sentence = Sentence(said.text, said.rows)
+            for claim in claims_of(said.text, grammar):
                 if claim.form is not Form.TIMES or claim.number not in amounts():
-                    about, where = _about(result, one.stop, claim, sentence, language)
-                    at = max(one.text.find(sentence.text), 0) + claim.start
-                    place = result.lesson.places.at(*one.path)
-                    spot = place_inside(result.lesson, place, one.text, at)
-                    yield from _question(spot, claim, sentence, about, where)
+                    yield from _question(result, text, said.start, claim, sentence)
+
+
+def _may_claim(text: str, grammar: Grammar) -> bool:
+    small = text.lower()
+    return any(sign in small for kind in grammar.claims for sign in kind.signs)
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,19 +79,27 @@ class _Where:
 
 
 def _about(
-    result: LessonResult, index: int, claim: Claim, sentence: Sentence, language: Language
-) -> tuple[Subject, _Where]:
-    """What a claim is about: what its own stop compares, else a comparison."""
-    measure = _measure(claim, sentence, language.claims)
-    about = spoken_of(result, index, measure)
-    if about is None:
-        return Subject((), named=False), _Where("", "", language)
-    if isinstance(about, Compared):
-        pairs = tuple(Pair(one, other, directed=False) for one, other in about.pairs)
-        where = _Where(result.lesson.stop_id(index), about.measure.unit, language)
-        return Subject(pairs, named=False), where
-    where = _Where(about.stop.id, about.stop.measure.unit, language)
-    return subject(claim, sentence, about, language), where
+    result: LessonResult, text: HeldText, claim: Claim, sentence: Sentence
+) -> Iterator[tuple[Subject, _Where]]:
+    """What a claim may be about: what its own stop compares, else a comparison.
+
+    A text of the whole lesson, such as its summary, may speak of any stop.
+    """
+    measure = _measure(claim, sentence, text.language.claims)
+    stops = range(len(result.lesson.ids)) if text.stop is None else (text.stop,)
+    seen: list[Comparison | Compared] = []
+    for stop in stops:
+        about = spoken_of(result, stop, measure)
+        if about is None or about in seen:
+            continue
+        seen.append(about)
+        if isinstance(about, Compared):
+            pairs = tuple(Pair(one, other, directed=False) for one, other in about.pairs)
+            where = _Where(result.lesson.stop_id(stop), about.measure.unit, text.language)
+            yield Subject(pairs, named=False), where
+        else:
+            where = _Where(about.stop.id, about.stop.measure.unit, text.language)
+            yield subject(claim, sentence, about, text.language), where
 
 
 def _measure(claim: Claim, sentence: Sentence, grammar: Grammar) -> Measure | None:
@@ -97,29 +112,44 @@ def _measure(claim: Claim, sentence: Sentence, grammar: Grammar) -> Measure | No
 
 
 def _amounts(
-    texts: tuple[LessonText, ...], stop: int, grammar: Grammar
+    texts: tuple[HeldText, ...], stop: int | None, grammar: Grammar
 ) -> frozenset[Fraction | None]:
     """The amounts that the texts of a stop name; a multiple may repeat one.
 
     *A pot holds four cups … four times as much* compares two amounts of one food, not the rows.
     """
-    beside = (one.text for one in texts if one.stop == stop)
+    beside = (one.text for one in texts if one.stop == stop and one.tells)
     found = (match["n"] for text in beside for match in grammar.amounts.finditer(text))
     return frozenset(map(grammar.number, found))
 
 
 def _question(
-    place: Place, claim: Claim, sentence: Sentence, about: Subject, where: _Where
+    result: LessonResult, text: HeldText, start: int, claim: Claim, sentence: Sentence
 ) -> Iterator[Problem]:
-    if claim.form in _DIRECTIONS and not about.named:
-        return  # some food always holds more; only a name makes it a claim
-    failing = [pair for pair in about.pairs if not holds(claim, pair)]
-    if not failing or (len(failing) < len(about.pairs) and not about.every):
+    """A question, if the claim holds of nothing it may be about."""
+    untrue = []
+    for about, where in _about(result, text, claim, sentence):
+        failing = _failing(claim, about)
+        if not failing:
+            return
+        untrue.append((failing, about, where))
+    if not untrue:
         return
-    said = clause_before(sentence.text, claim.start, where.language.claims).lstrip() + claim.text
+    failing, about, where = untrue[0]
+    clause = clause_before(sentence.text, claim.start, where.language.claims)
     anywhere = "" if about.named else f" for any row or total of `{where.name}`"
     way_out = offer(claim, _nearest(claim, failing), where.unit, where.language.phrases)
-    yield Problem(place, f"“{said}” does not hold{anywhere}", way_out, Weight.QUESTION)
+    place, time = text.spot(start + claim.start)
+    what = f"{time}“{clause.lstrip()}{claim.text}” does not hold{anywhere}"
+    yield Problem(place, what, way_out, Weight.QUESTION)
+
+
+def _failing(claim: Claim, about: Subject) -> list[Pair]:
+    """Pairs that a claim is wrong of; none where another pair makes it right."""
+    if claim.form in _DIRECTIONS and not about.named:
+        return []  # some food always holds more; only a name makes it a claim
+    failing = [pair for pair in about.pairs if not holds(claim, pair)]
+    return [] if len(failing) < len(about.pairs) and not about.every else failing
 
 
 def _nearest(claim: Claim, pairs: list[Pair]) -> Pair:

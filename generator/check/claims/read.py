@@ -7,13 +7,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from generator.check.breath import parts
 from generator.check.claims.claim import Claim
 from generator.language.form import Form
 from generator.language.grammar import Grammar
-
-_SENTENCE = re.compile(r"[^.!?\n]*(?:[.!?](?!\s|$)[^.!?\n]*)*[.!?]*")
-"""Up to a mark that ends a sentence; the point of 4.6 has no space after it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,20 +20,6 @@ class Sentence:
     """Without space around it."""
     rows: frozenset[int]
     """Rows counted from 0, -1 for the last; called in this sentence or before it in the paragraph."""
-
-
-def sentences(text: str, grammar: Grammar) -> Iterator[Sentence]:
-    """The sentences of a text that may claim something; a new line begins a new paragraph."""
-    small = text.lower()
-    if not any(sign in small for kind in grammar.claims for sign in kind.signs):
-        return
-    for paragraph in text.split("\n"):
-        rows: frozenset[int] = frozenset()
-        for found in _SENTENCE.finditer(paragraph):
-            for _, part in parts(found[0]):
-                if sentence := part.strip():
-                    rows = rows_called(sentence, grammar) or rows
-                    yield Sentence(sentence, rows)
 
 
 def rows_called(text: str, grammar: Grammar) -> frozenset[int]:

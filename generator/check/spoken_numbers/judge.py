@@ -9,8 +9,8 @@ from fractions import Fraction
 
 from generator.check.claims.claim import within
 from generator.check.claims.mentions import Seat, held_at
+from generator.check.held_texts import Said
 from generator.check.spoken_numbers.near import belongs_to, called_in, shown
-from generator.check.spoken_numbers.speech import Said
 from generator.compute.figure import Figure
 from generator.compute.result import Comparison, LessonResult
 from generator.language import Language

@@ -7,8 +7,8 @@ from collections.abc import Set as AbstractSet
 from decimal import Decimal
 
 from generator.check.claims.mentions import Seat, held_at
+from generator.check.held_texts import HeldText
 from generator.check.spoken_numbers.judge import Fault
-from generator.check.spoken_numbers.speech import Speech
 from generator.check.spoken_numbers.whose import Follower
 from generator.compute.result import Comparison, LessonResult
 from generator.language import Language
@@ -16,8 +16,8 @@ from generator.language import Language
 
 def missing(
     result: LessonResult,
-    heard: Speech,
-    script: Speech,
+    heard: HeldText,
+    script: HeldText,
     given: AbstractSet[Seat],
     language: Language,
 ) -> Iterator[Fault]:
@@ -34,7 +34,8 @@ def missing(
         given: foods that were given a number, right or wrong.
         language: of what is heard and of the script.
     """
-    comparison = result.comparisons.get(result.lesson.stop_id(heard.index))
+    stop = "" if heard.stop is None else result.lesson.stop_id(heard.stop)
+    comparison = result.comparisons.get(stop)
     if comparison is None or not language.number_words.begin:
         return  # a number in words may well have been said
     scripted = _numbers(script, language)
@@ -62,16 +63,16 @@ def _fault(comparison: Comparison, seat: Seat, offset: int, language: str) -> Fa
     return Fault(offset, frozenset({seat}), what, f"say {number}")
 
 
-def _numbers(speech: Speech, language: Language) -> frozenset[Decimal]:
+def _numbers(text: HeldText, language: Language) -> frozenset[Decimal]:
     return frozenset(
-        number.value for said in speech.said for number in language.numbers_in(said.text)
+        number.value for said in text.said for number in language.numbers_in(said.text)
     )
 
 
-def _named(speech: Speech, follower: Follower) -> dict[Seat, int]:
+def _named(text: HeldText, follower: Follower) -> dict[Seat, int]:
     """Foods named without a doubt, each with where it is named first."""
     named: dict[Seat, int] = {}
-    for said in speech.said:
+    for said in text.said:
         seats = follower.named(said)
         if len(seats) == 1:
             named.setdefault(next(iter(seats)), said.start)
