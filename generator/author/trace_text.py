@@ -5,17 +5,20 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Iterator
 
+from generator.author.brings_words import brings_words
 from generator.author.step_words import step_words
 from generator.compute.figure import Figure
 
 
 def trace_lines(figures: Iterable[Figure]) -> Iterator[str]:
-    """Each number, with its steps indented below it."""
+    """Each number, with its steps indented below it, and of a portion what it brings."""
     for figure in figures:
         yield f"{figure.id}: {figure.value} {figure.unit}"
         for step in figure.steps:
             what, says = step_words(step)
             yield f"    {what}: {says}"
+        for says in brings_words(figure):
+            yield f"    brings: {says}"
 
 
 def trace_json(figures: Iterable[Figure]) -> str:
@@ -37,4 +40,5 @@ def _data(figure: Figure) -> dict[str, object]:
         "foods": [held.id for held in figure.foods],
         "move": figure.move,
         "steps": [{"what": what, "says": says} for what, says in words],
+        "brings": list(brings_words(figure)),
     }

@@ -45,7 +45,16 @@ def label_value(measure: Measure, exact: Fraction) -> Shown:
     """
     if exact < 0:
         raise ValueError(f"a food cannot hold {exact} {measure.unit}")
-    rule = measure.entry.label
+    return by_rule(measure.entry.label, exact)
+
+
+def by_rule(rule: LabelRule, exact: Fraction) -> Shown:
+    """Round a value as a rule of the label has it.
+
+    Args:
+        rule: of 21 CFR 101.9, for an amount or for its share of the Daily Value.
+        exact: the value, not negative, in the unit of the rule.
+    """
     if exact < rule.zero_below:
         return Shown(Decimal(0), exact, Rounding(rule, None))
     number, step = next(

@@ -55,6 +55,12 @@ class MeasureEntry:
     """What the label's reference diet holds in a day, where that is not said by a Daily Value."""
     foundation_nutrients: tuple[int, ...] = ()
     """Nutrient ids in the order that Foundation foods want, where it is another one."""
+    brings: bool = False
+    """Whether it is told of a portion that holds much of it: the measures one looks for more of."""
+    little_or_much: bool = False
+    """Whether adults are told of a portion that it holds little or much of it."""
+    percent: LabelRule | None = None
+    """How a label shows its share of the Daily Value; in percent."""
     grams_per_teaspoon: int | None = None
     """Shown as teaspoons as well, of so many grams."""
     in_every_entry: bool = False
@@ -71,6 +77,19 @@ _PURE = Most(Fraction(1))
 _PURE_IN_MG = Most(
     Fraction(1000), "it would weigh more than the food itself; it is given in mg here"
 )
+
+
+_WHOLE_PERCENT = LabelRule("(d)(7)(ii)", (Step(Decimal(1)),))
+_VITAMIN_PERCENT = LabelRule(
+    "(c)(8)(iii)",
+    (
+        Step(Decimal(2), until=Fraction(10)),
+        Step(Decimal(5), until=Fraction(50)),
+        Step(Decimal(10)),
+    ),
+)
+"""Of vitamins and minerals other than sodium. A tie goes up, as in the rule's own example: 235 mg of
+potassium, 5.0 percent, are shown as 6 percent."""
 
 
 def _gram(paragraph: str) -> LabelRule:
@@ -139,6 +158,8 @@ class Measure(StrEnum):
         ),
         daily_value=Decimal(2300),
         # Sodium's share of table salt by weight, from the atomic weights 22.99 and 35.45.
+        little_or_much=True,
+        percent=_WHOLE_PERCENT,
         most=Most(
             1000 * Fraction(2299, 5844),
             "pure salt holds no more; sodium is in mg here, and 1 g of salt is 393 mg of sodium",
@@ -166,6 +187,8 @@ class Measure(StrEnum):
             zero_below=Fraction(1, 2),
         ),
         daily_value=Decimal(20),
+        little_or_much=True,
+        percent=_WHOLE_PERCENT,
         most=_PURE,
         in_every_entry=True,
     )
@@ -177,6 +200,8 @@ class Measure(StrEnum):
         nutrients=(1079, 2033),
         label=_gram("(c)(6)"),
         daily_value=Decimal(28),
+        brings=True,
+        percent=_WHOLE_PERCENT,
         most=_PURE,
         in_every_entry=True,
     )
@@ -186,6 +211,8 @@ class Measure(StrEnum):
         nutrients=(1003,),
         label=_gram("(c)(7)"),
         daily_value=Decimal(50),
+        brings=True,
+        percent=_WHOLE_PERCENT,
         most=_PURE,
         in_every_entry=True,
     )
@@ -196,6 +223,8 @@ class Measure(StrEnum):
         label=_vitamin("10"),
         daily_value=Decimal(1300),
         # Calcium's share of calcium carbonate, from the atomic weights 40.08, 12.01 and 16.00.
+        brings=True,
+        percent=_VITAMIN_PERCENT,
         most=Most(
             1000 * Fraction(4008, 10009),
             "pure calcium carbonate, as in tablets, holds no more: 400 mg of calcium in 1 g",
@@ -207,6 +236,8 @@ class Measure(StrEnum):
         nutrients=(1089,),
         label=_vitamin("0.1"),
         daily_value=Decimal(18),
+        brings=True,
+        percent=_VITAMIN_PERCENT,
         most=_PURE_IN_MG,
     )
     POTASSIUM = MeasureEntry(
@@ -216,6 +247,8 @@ class Measure(StrEnum):
         label=_vitamin("10"),
         daily_value=Decimal(4700),
         # Potassium's share of potassium chloride, from the atomic weights 39.10 and 35.45.
+        brings=True,
+        percent=_VITAMIN_PERCENT,
         most=Most(
             1000 * Fraction(3910, 7455),
             "pure potassium chloride, sold in place of salt, holds no more: 524 mg of potassium in 1 g",
@@ -227,5 +260,7 @@ class Measure(StrEnum):
         nutrients=(1162,),
         label=_vitamin("1"),
         daily_value=Decimal(90),  # from memory
+        brings=True,
+        percent=_VITAMIN_PERCENT,
         most=_PURE_IN_MG,
     )

@@ -93,6 +93,8 @@ def _problem(
     if kind == "extra_forbidden":
         known = [*known_keys(model, tuple(around)), *(() if inside else also)]
         what = f"`{last}` is not a key that belongs here"
+        if last in _GONE and last not in known:
+            return Problem(places.key(*inside, last), what, _GONE[str(last)])
         return Problem(places.key(*inside, last), what, did_you_mean(str(last), known))
     if kind == "missing" and isinstance(last, str):
         hint = f"add `{last}:` {_inside(inside)}{_one_of(choices(model, detail['loc']))}"
@@ -127,6 +129,13 @@ def _problem(
         return Problem(place, f"{_shown(given)} is no language tag", _tag_hint(str(given)))
     what, hint = _plain(kind, context, given)
     return Problem(place, f"{name} {what}", _hint(path, hint))
+
+
+_GONE = {
+    "how_often": "take it out: no word says how often any more; what each portion brings is worked out "
+    "and stands on its page and in the notes, and what you want to say of a food goes under `reveal:`"
+}
+"""Keys of earlier lesson files, each with what to write instead."""
 
 
 def _tag_hint(word: str) -> str:

@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from generator.author.brings_words import brings_words
 from generator.author.step_words import step_words
 from generator.author.trace_text import trace_json, trace_lines
 from generator.compute.label import label_value
@@ -25,7 +26,11 @@ def test_lines(tmp_path: Path) -> None:
     assert heads == [f"{figure.id}: {figure.value} {figure.unit}" for figure in figures]
     assert lines[0] == "breakfast.bagel-plain_oatmeal-cooked.at-home: 170 kcal"
     assert lines[1].startswith("    record: USDA FoodData Central, SR Legacy")
-    assert len(lines) == len(figures) + sum(len(figure.steps) for figure in figures)
+    steps = [line for line in lines if line.startswith(" ") and not line.startswith("    brings: ")]
+    assert len(steps) == sum(len(figure.steps) for figure in figures)
+    # FDC 171688 holds 2.4 g of fiber and 4.6 mg of vitamin C in 100 g [R]; 150 g of it, by hand.
+    fiber = "fiber: 3.6 g ÷ 28 g = 12.9 percent, shown as 13 (21 CFR 101.9(d)(7)(ii))"
+    assert f"    brings: {fiber}; 21 CFR 101.54: 10 percent or more" in lines
 
 
 def test_json_keeps_every_number_exact(tmp_path: Path) -> None:
@@ -40,6 +45,7 @@ def test_json_keeps_every_number_exact(tmp_path: Path) -> None:
         )
         assert one["kind"] == figure.kind.value
         assert (one["stop"], one["row"], one["side"]) == (figure.stop, figure.row, figure.side)
+        assert one["brings"] == list(brings_words(figure))
         assert one["foods"] == [held.id for held in figure.foods]
 
 

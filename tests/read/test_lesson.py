@@ -263,3 +263,12 @@ def test_the_lessons_of_the_site_can_be_worked_out() -> None:
 
 def test_a_site_without_lessons(tmp_path: Path) -> None:
     assert sorted((site(tmp_path) / "lessons").iterdir()) == []
+
+
+@pytest.mark.parametrize("line", ["how_often: show", "how_often: {apple-raw: most days}"])
+def test_how_often_is_told_what_to_write_instead(tmp_path: Path, line: str) -> None:
+    (problem,) = problems(tmp_path, GOOD.replace("minutes: 10\n", f"minutes: 10\n{line}\n"))
+    assert str(problem).startswith(
+        "lessons/meal/lesson.yaml:5:1: `how_often` is not a key that belongs here: take it out: "
+    )
+    assert "what each portion brings is worked out" in problem.hint

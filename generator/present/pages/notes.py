@@ -12,6 +12,7 @@ from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
 from generator.present.views.notes import AnswerView, NotesView, PlanView, StopSourcesView
 from generator.present.views.stop import StopView
+from generator.present.words.brings import brings_views
 from generator.present.words.care import care_lines
 from generator.present.words.count_truth import count_truths
 from generator.present.words.prose import inline
@@ -50,6 +51,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         ),
         care=care_lines(result, say),
         sources=tuple(_sources(stops)),
+        brings=brings_views(result.holdings, say),
         days=bool(result.days),
         downloads=told.links.paper,
         stamp=print_stamp(result),

@@ -16,11 +16,12 @@ from generator.present.recording.slides.slide import Held, RowOfTwo
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Paper, StopKind, nothing
 from generator.present.stops.row import row_view, total_view
-from generator.present.views.amounts import SourceView
+from generator.present.views.amounts import BringsView, SourceView
 from generator.present.views.comparison import ChartView, RowView, TotalView
 from generator.present.views.notes import AnswerView, LikelyView
 from generator.present.views.stop import Head
 from generator.present.words.amounts import holding_view, weighed
+from generator.present.words.brings import brings_rule, brings_views
 from generator.present.words.families import ABOUT, MEASURE, MISTAKE
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say
@@ -46,6 +47,10 @@ class CompareView:
     reveal: Markup
     chart: ChartView
     sources: tuple[SourceView, ...]
+    brings: tuple[BringsView, ...]
+    """Of each portion that has a record."""
+    brings_says: str
+    """What is looked at for it, in a sentence."""
 
 
 def _view(told: StopInLesson[CompareStop]) -> CompareView:
@@ -65,6 +70,8 @@ def _view(told: StopInLesson[CompareStop]) -> CompareView:
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
         chart=chart_view(comparison, say, told.folder),
         sources=source_views(comparison, say),
+        brings=brings_views(comparison.holdings, say),
+        brings_says=brings_rule(say),
     )
 
 

@@ -72,3 +72,15 @@ class SourceView:
     food: str
     says: str
     """Record, portion weight and rounding, in one sentence."""
+
+
+@dataclass(frozen=True, slots=True)
+class BringsView:
+    """What one portion brings."""
+
+    portion: str
+    """``Apple, 1 medium``."""
+    much: str
+    """``fiber and iron``, or that it is less than a tenth of each."""
+    for_adults: tuple[str, ...]
+    """Sentences with the shares, what is low or high, and what the record does not know."""

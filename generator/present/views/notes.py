@@ -7,7 +7,7 @@ from typing import ClassVar
 
 from markupsafe import Markup
 
-from generator.present.views.amounts import SourceView
+from generator.present.views.amounts import BringsView, SourceView
 from generator.present.views.page import LinkView, PageView
 
 
@@ -91,6 +91,8 @@ class NotesView:
     adaptations: tuple[str, ...]
     care: tuple[str, ...]
     sources: tuple[StopSourcesView, ...]
+    brings: tuple[BringsView, ...]
+    """Of each portion that has a record."""
     days: bool
     """Whether a day's need was estimated."""
     downloads: tuple[LinkView, ...]

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from generator.compute.brings import Level
 from generator.compute.day import Lean
 from generator.compute.likely import LIKELY
 from generator.model.film import FILM_KEYS
@@ -52,6 +53,7 @@ PERSON = Family("day_person_", tuple(map(str, Sex)))
 CHOICE = Family("day_choice_", tuple(map(str, Lean)))
 ANSWER = Family("day_answer_", tuple(map(str, Lean)))
 HANGS = Family("day_hangs_", tuple(map(str, Lean)))
+LEVEL = Family("brings_", tuple(map(str, Level)))
 FILM = Family("film_", FILM_KEYS)
 FAMILIES = (
     STOP,
@@ -65,5 +67,6 @@ FAMILIES = (
     CHOICE,
     ANSWER,
     HANGS,
+    LEVEL,
     FILM,
 )

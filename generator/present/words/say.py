@@ -7,7 +7,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from babel import Locale, UnknownLocaleError
-from babel.numbers import format_decimal
+from babel.numbers import format_decimal, format_percent
 
 from generator.compute.rounding import to_places
 from generator.model.measure import Measure
@@ -57,6 +57,10 @@ class Say:
     def quantity(self, value: Decimal, measure: Measure) -> str:
         """A number with its unit, kept on one line by a no-break space."""
         return f"{self.number(value)}\N{NO-BREAK SPACE}{measure.unit}"
+
+    def percent(self, value: Decimal) -> str:
+        """``16%``, by CLDR."""
+        return format_percent(value / 100, locale=self._locale)
 
     def listed(self, parts: tuple[str, ...]) -> str:
         """``a``, ``a and b``, ``a, b and c``."""
