@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.author.food_proposal import free_id, is_drunk, proposed_group, proposed_name
-from generator.model.amount import parse_amount
+from generator.model.amount import Amount, parse_amount, same_unit
 from generator.model.food_record import FoodRecord, RecordPortion
 
 HEAVIEST = Decimal(5000)
@@ -109,12 +109,14 @@ def _figures(record: FoodRecord) -> Iterator[str]:
 
 def _portions(record: FoodRecord) -> list[tuple[str, RecordPortion]]:
     """Wording for a lesson and portion; 100 g alone where the record weighs nothing usable."""
-    kept: dict[str, tuple[str, RecordPortion]] = {}
+    kept: dict[Amount, tuple[str, RecordPortion]] = {}
     for portion in record.portions:
         said = _said(portion.wording)
         amount = parse_amount(said)
-        if amount and amount.number > 0 and not amount.grams and portion.grams <= HEAVIEST:
-            kept.setdefault(amount.unit, (said, portion))
+        if not amount or amount.number <= 0 or amount.grams or portion.grams > HEAVIEST:
+            continue
+        if not any(same_unit(amount, other) for other in kept):
+            kept[amount] = (said, portion)
     hundred = RecordPortion("100 g", Decimal(100))
     return list(kept.values()) or [("100 g", hundred)]
 

@@ -20,12 +20,14 @@ class Amount:
     number: Fraction
     """How many units; kept exact, so that a third of a cup stays a third."""
     unit: str
-    """The household unit in the singular, or ``g`` for grams."""
+    """The household unit as written, in small letters, or ``g`` for grams."""
+    in_decimals: bool = False
+    """Whether its number was written with a decimal point, as packages do."""
 
     @property
     def grams(self) -> Fraction | None:
         """Grams, where the amount was given in grams; else nothing."""
-        return self.number if self.unit in {"g", "gram"} else None
+        return self.number if self.unit in {"g", "gram", "grams"} else None
 
 
 def parse_amount(text: str) -> Amount | None:
@@ -37,13 +39,30 @@ def parse_amount(text: str) -> Amount | None:
         if int(found["bottom"]) == 0:
             return None
         number = int(found["whole"] or 0) + Fraction(int(found["top"]), int(found["bottom"]))
-        return Amount(number, _singular(found["a"]))
-    return Amount(Fraction(Decimal(found["number"])), _singular(found["b"]))
+        return Amount(number, _spaced(found["a"]))
+    decimal = Decimal(found["number"])
+    return Amount(Fraction(decimal), _spaced(found["b"]), in_decimals="." in found["number"])
 
 
-def _singular(unit: str) -> str:
-    """``slices`` and ``cups chopped`` as ``slice`` and ``cup chopped``, so that both spellings find a portion."""
-    first, *rest = unit.lower().split()
-    if len(first) > 3 and first.endswith("s") and not first.endswith("ss"):
-        first = first[:-1]
-    return " ".join([first, *rest])
+def same_unit(one: Amount, other: Amount) -> bool:
+    """Whether two amounts count the same: ``1 small bag`` and ``2 small bags``, ``1 cup`` and ``3 cups``."""
+    words, others = one.unit.split(), other.unit.split()
+    return len(words) == len(others) and all(map(_same_word, words, others))
+
+
+def _same_word(one: str, other: str) -> bool:
+    return one == other or one in _singulars(other) or other in _singulars(one)
+
+
+def _singulars(word: str) -> set[str]:
+    """What an English word may be the plural of: ``cookies`` of ``cookie`` or ``cooky``."""
+    changed = {"s": "", "es": "", "ies": "y", "ves": "f"}
+    return {
+        word.removesuffix(end) + back
+        for end, back in changed.items()
+        if word.endswith(end) and not word.endswith("ss") and len(word) > len(end) + 1
+    }
+
+
+def _spaced(unit: str) -> str:
+    return " ".join(unit.lower().split())

@@ -11,10 +11,11 @@ from typing import TYPE_CHECKING, Annotated, Literal
 
 from pydantic import Field, create_model, field_validator
 
-from generator.model.amount import parse_amount
+from generator.model.amount import parse_amount, same_unit
 from generator.model.base import Frozen
 from generator.model.food_record import FIGURES
 from generator.model.measure import Measure
+from generator.model.unit_words import ONE, OTHER, UnitForms, Units, unit_forms
 from generator.model.wording import FALLBACK, Wording, wording
 
 FINEST = 8
@@ -51,10 +52,23 @@ class Portion(Frozen):
     """Weight of the whole stated amount, in grams."""
     record: str
     """The record's own amount and unit."""
+    units: Mapping[str, Mapping[str, str]] = {}
+    """By language: its unit by CLDR plural category, where the words' table of units lacks it."""
 
     def name(self, language: str) -> Wording[str]:
         """What the portion is called in a language: ``1 medium``."""
         return wording(self.names, language)
+
+    def unit(self, language: str, units: Units) -> UnitForms | None:
+        """What its unit is called; nothing where the language has no words for it.
+
+        Args:
+            language: tag of BCP 47.
+            units: the language's table, for a portion without words of its own.
+        """
+        own = self.units.get(language) or self.units.get(language.partition("-")[0])
+        name = self.name(language)
+        return own or (None if name.foreign else unit_forms(name.words, units))
 
     @field_validator("names")
     @classmethod
@@ -63,6 +77,15 @@ class Portion(Frozen):
         if amount is None or amount.number <= 0:
             raise ValueError("need an English amount with a number: write {en: 1 cup}")
         return names
+
+    @field_validator("units")
+    @classmethod
+    def _for_one_and_several(
+        cls, units: Mapping[str, Mapping[str, str]]
+    ) -> Mapping[str, Mapping[str, str]]:
+        if any(not {ONE, OTHER} <= forms.keys() for forms in units.values()):
+            raise ValueError("need a word for one and for several: write {es: {one: …, other: …}}")
+        return units
 
 
 class Figures(Frozen):
@@ -171,7 +194,7 @@ class Food:
         fitting = [
             (wanted.number / held.number, portion)
             for portion in self.entry.portions
-            if (held := parse_amount(portion.names[FALLBACK])) and held.unit == wanted.unit
+            if (held := parse_amount(portion.names[FALLBACK])) and same_unit(held, wanted)
         ]
         if not fitting:
             return None

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from generator.model.unit_words import Units
+
 
 @dataclass(frozen=True, slots=True)
 class Words:
@@ -18,6 +20,8 @@ class Words:
     """Language tag of BCP 47, such as ``en`` or ``es``."""
     texts: Mapping[str, str | Mapping[str, str]] = field(repr=False)
     """By key; a text with plural forms by form."""
+    units: Units = field(default_factory=dict, repr=False)
+    """What household units are called, one and several."""
 
     def plain(self, key: str) -> str:
         """A text without plural forms, its places unfilled.

@@ -21,6 +21,8 @@ _RECORD = "fdc"
 """An entry that names its record is whole; one that does not adds to the program's entry."""
 _INSIDE = ("names", "texts")
 """Keys by language, of which an entry may bring some."""
+UNITS = "units"
+"""Key of the words' table of household units, to which a site may add its own."""
 
 
 def lies_over(root: Path, path: str) -> bool:
@@ -121,9 +123,11 @@ def _merged(own: Source, below: Source, path: DataPath, leave: str = "") -> Sour
     for name in own.data:
         if name in below.data and name != leave and own.data[name] != below.data[name]:
             keys["replaced", name] = own.keys[(*path, name)]
-    return Source(
-        own.path, own.text, {**below.data, **own.data}, {**below.values, **own.values}, keys
-    )
+    data = {**below.data, **own.data}
+    if isinstance(own.data.get(UNITS), dict):
+        data[UNITS] = {**_dict(below.data.get(UNITS)), **_dict(own.data[UNITS])}
+        keys.pop(("replaced", UNITS), None)
+    return Source(own.path, own.text, data, {**below.values, **own.values}, keys)
 
 
 class _Layers(NamedTuple):

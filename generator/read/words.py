@@ -8,16 +8,18 @@ from pathlib import Path
 from babel import Locale, UnknownLocaleError
 
 from generator.model.places import Path as DataPath
+from generator.model.unit_words import OTHER, Units, read_units
 from generator.model.words import Words
 from generator.problems import Place, Problem
 from generator.read.explain import did_you_mean
-from generator.read.overlay import read_over
-from generator.read.source import Source
+from generator.read.overlay import UNITS, read_over
+from generator.read.source import Data, Source
 
 _FIRST = "en"
 _LARGEST = 500_000
 """Bytes of a file of words; ours have a tenth of it."""
 _BACK = "take it from the last commit"
+_UNIT = "write one and several, such as `cup: cups`, below `units:`"
 
 
 def read_words(
@@ -44,7 +46,11 @@ def read_words(
         for path, place in (source.keys if source else {}).items():
             replaced = path[:1] == ("replaced",) and len(path) > 1
             places["replaced" if replaced else "words", language, *path[replaced:]] = place
-    return {name: Words(name, _texts(source)) for name, source in sources.items() if source}
+    return {
+        name: Words(name, _texts(source), _units(source, problems))
+        for name, source in sources.items()
+        if source
+    }
 
 
 def _source(root: Path, language: str, problems: list[Problem]) -> Source | None:
@@ -71,7 +77,30 @@ def _texts(source: Source) -> dict[str, str | dict[str, str]]:
         if isinstance(value, dict)
         else str(value)
         for key, value in data.items()
+        if key != UNITS
     }
+
+
+def _units(source: Source, problems: list[Problem]) -> Units:
+    """The table of units; a line that is none is told and left out."""
+    data = source.data.get(UNITS, {}) if isinstance(source.data, dict) else {}
+    if not isinstance(data, dict):
+        problems.append(Problem(source.places.key(UNITS), "`units` must be a table", _UNIT))
+        return {}
+    written: dict[str, str | dict[str, str]] = {}
+    for one, more in data.items():
+        if isinstance(more, str):
+            written[one] = more
+        elif isinstance(more, dict) and _are_forms(more):
+            written[one] = {form: str(text) for form, text in more.items()}
+        else:
+            place = source.places.key(UNITS, one)
+            problems.append(Problem(place, f"what several `{one}` are called is missing", _UNIT))
+    return read_units(written)
+
+
+def _are_forms(more: dict[str, Data]) -> bool:
+    return OTHER in more and all(isinstance(text, str) and text.strip() for text in more.values())
 
 
 def _unusable(source: Source) -> list[Problem]:
@@ -79,6 +108,8 @@ def _unusable(source: Source) -> list[Problem]:
     data = source.data if isinstance(source.data, dict) else {}
     found = []
     for key, value in data.items():
+        if key == UNITS:
+            continue
         forms = value if isinstance(value, dict) else {"": value}
         what = ""
         if isinstance(value, dict) and "other" not in value:

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.model.amount import parse_amount
+from generator.model.amount import parse_amount, same_unit
 from generator.model.grades import GradeBand, parse_grades
 from generator.model.moment import clock, parse_moment
 
@@ -18,12 +18,12 @@ from generator.model.moment import clock, parse_moment
     ("text", "number", "unit"),
     [
         ("1 medium", "1", "medium"),
-        ("2 slices", "2", "slice"),
-        ("1 1/2 cups chopped", "3/2", "cup chopped"),
+        ("2 slices", "2", "slices"),
+        ("1 1/2 cups chopped", "3/2", "cups chopped"),
         ("0.5 cup", "1/2", "cup"),
         ("150 g", "150", "g"),
         ("150g", "150", "g"),
-        ("2 glasses", "2", "glasse"),
+        ("2 glasses", "2", "glasses"),
         ("1 glass", "1", "glass"),
         ("8 fl oz", "8", "fl oz"),
         ("  3  oz ", "3", "oz"),
@@ -33,6 +33,29 @@ def test_amounts(text: str, number: str, unit: str) -> None:
     amount = parse_amount(text)
     assert amount is not None
     assert (amount.number, amount.unit) == (Fraction(number), unit)
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "same"),
+    [
+        ("1 slice", "2 slices", True),
+        ("1 cup chopped", "1 1/2 cups chopped", True),
+        ("1 small bag", "2 small bags", True),
+        ("1 glass", "2 glasses", True),
+        ("1 drink box", "3 drink boxes", True),
+        ("1 cookie", "3 cookies", True),
+        ("1 patty", "2 patties", True),
+        ("1 outer leaf", "2 outer leaves", True),
+        ("1 cup", "1 cup chopped", False),
+        ("1 small", "1 small bag", False),
+        ("1 piece", "1 pie", False),
+    ],
+)
+def test_one_and_several_are_one_unit(one: str, other: str, same: bool) -> None:
+    first, second = parse_amount(one), parse_amount(other)
+    assert first is not None
+    assert second is not None
+    assert same_unit(first, second) is same_unit(second, first) is same
 
 
 @pytest.mark.parametrize("text", ["", "cup", "1", "12", "1/0 cup", "-1 cup", "1,5 cup", "½ cup", "1.2.3 g"])  # fmt: skip

@@ -30,6 +30,7 @@ MISTAKES = [
     ("a figure left empty", FOODS, "calcium: 47", "calcium: ~", "`calcium` is empty"),
     ("a food without an English name", FOODS, "{en: Amaranth, es: Amaranto cocido}", "{es: Amaranto cocido}", "need an English name"),
     ("a portion without English", FOODS, "{en: 1 cup, es: 1 taza}", "{es: 1 taza}", "need an English amount"),
+    ("a unit without several", FOODS, "{en: 1 cup, es: 1 taza}, grams: 246", "{en: 1 cup, es: 1 taza}, units: {es: {one: taza}}, grams: 246", "need a word for one and for several"),
     ("a portion without a number", FOODS, "{en: 1 cup,", "{en: cup,", "need an English amount"),
     ("a portion of none", FOODS, "{en: 1 cup,", "{en: 0 cup,", "need an English amount"),
     ("an allergen misspelled", FOODS, "allergens: [wheat]", "allergens: [weat]", "cannot be `weat`"),

@@ -122,10 +122,27 @@ def test_words_lie_over_by_their_key(tmp_path: Path) -> None:
     assert told(held)[0].startswith("site_data/words/en.yaml:1:1: `list_and` stands here")
 
 
+def test_units_of_a_site_stand_beside_the_programs(tmp_path: Path) -> None:
+    held = laid(tmp_path, words_en="units: {loaf: loaves, slice: slabs}\n")
+    units = held.words["en"].units
+    assert units["loaf"] == {"one": "loaf", "other": "loaves"}
+    assert units["slice"]["other"] == "slabs"
+    assert units.keys() == library().words["en"].units.keys() | {"loaf"}
+    assert held.words["en"].texts == library().words["en"].texts
+
+
 @pytest.mark.parametrize(
     ("name", "text", "what"),
     [
         ("words_en", "list_end: and\n", "1:1: `list_end` is no text of the site"),
+        ("words_en", "units: cup\n", "1:1: `units` must be a table"),
+        ("words_en", "units: {cup: 2}\n", "1:9: what several `cup` are called is missing"),
+        ("words_en", "units: {cup: {few: x}}\n", "1:9: what several `cup` are called is missing"),
+        (
+            "words_en",
+            "units: {cup: {other: [x]}}\n",
+            "1:9: what several `cup` are called is missing",
+        ),
         ("foods", "fods:\n  kiwi: {}\n", "1:1: `fods` is no key of this file"),
         ("foods", "foods:\n", "1:7: `foods:` must hold entries"),
         ("moves", "moves: [march]\n", "1:8: `moves:` must hold entries"),

@@ -12,7 +12,7 @@ from generator.model.figure import FigureKind
 from generator.present.recording.line_breaks import lines_of
 from generator.present.recording.showing_name import showing_name
 from generator.present.recording.webvtt import webvtt_time
-from generator.present.words.amounts import amount_words
+from generator.present.words.food_amount import amount_words
 from generator.present.words.say import Say
 
 _ON_PAGE = ("correction", "correction_amount")

@@ -20,8 +20,9 @@ from generator.present.views.amounts import SourceView
 from generator.present.views.notes import AnswerView
 from generator.present.views.number import Number
 from generator.present.views.stop import Head
-from generator.present.words.amounts import amount_words, food_name, weighed
+from generator.present.words.amounts import food_name, weighed
 from generator.present.words.families import ANSWER, CHOICE, HANGS, PERSON
+from generator.present.words.food_amount import amount_words
 from generator.present.words.number import quantity
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say, digits

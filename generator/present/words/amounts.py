@@ -12,12 +12,11 @@ from generator.compute.holding import Holding
 from generator.compute.rounding import whole
 from generator.model.measure import Measure
 from generator.present.views.amounts import BlocksView, HoldingView, WorkingView
+from generator.present.words.food_amount import amount_words
 from generator.present.words.foreign import of_library
 from generator.present.words.number import number
-from generator.present.words.say import Say, as_decimal
+from generator.present.words.say import Say
 
-_WRITTEN_IN = "en"
-"""Language of the amounts in a lesson file; they are looked up among the portions' English names."""
 SIDE_KEYS = ("first", "second")
 _HALF = 5
 """Tenths that are said and drawn as one half."""
@@ -46,21 +45,6 @@ def food_name(holding: Holding, say: Say) -> str:
     """The lesson's own wording, or the library's name."""
     name = holding.name(say.language)
     return of_library(name.words) if name.foreign else name.words
-
-
-def amount_words(holding: Holding, say: Say) -> str:
-    """``1 medium``, as the page's language says it; ``2 × 1 rebanada`` for a multiple in another language."""
-    serving = holding.serving
-    name = serving.portion.name(say.language) if serving and serving.portion else None
-    if serving is None or name is None:
-        return holding.item.amount or ""
-    if name.foreign:
-        return of_library(holding.item.amount or name.words)
-    if serving.times == 1:
-        return name.words
-    if say.language == _WRITTEN_IN:
-        return holding.item.amount or ""
-    return f"{say.number(as_decimal(serving.times))} × {name.words}"
 
 
 def weighed(held: Holding, say: Say) -> str:

@@ -93,9 +93,12 @@ class Say:
         """Every text by its key, for the browser's scripts."""
         return self._words.texts
 
+    def plural(self, number: Decimal) -> str:
+        """The CLDR plural category of a number: ``one``, ``other`` and what else the language has."""
+        return self._locale.plural_form(number)
+
     def _form(self, forms: Mapping[str, str], number: object) -> str:
-        category = self._locale.plural_form(Decimal(str(number)))
-        return forms.get(category) or forms["other"]
+        return forms.get(self.plural(Decimal(str(number)))) or forms["other"]
 
 
 def is_language(tag: str) -> bool:

@@ -6,7 +6,8 @@ from generator.compute.holding import Holding
 from generator.compute.result import Comparison
 from generator.model.measure import Measure
 from generator.present.views.amounts import SourceView
-from generator.present.words.amounts import amount_words, food_name
+from generator.present.words.amounts import food_name
+from generator.present.words.food_amount import amount_words
 from generator.present.words.say import Say, as_decimal
 
 
