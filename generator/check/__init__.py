@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from generator.check.address import address_is_somebodys
+from generator.check.amounts import amounts_said
 from generator.check.caps import counts_within_caps
 from generator.check.captions import CAPTION_RULES
 from generator.check.claims import captions_against_numbers, words_against_numbers
@@ -38,6 +39,7 @@ RULES: tuple[Rule, ...] = (
     foods_differ,
     standards_known,
     plausible_values,
+    amounts_said,
     words_against_numbers,
     captions_against_numbers,
     kind_words,

@@ -5,15 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from generator.check.food_places import food_place
 from generator.check.rule import rule
-from generator.compute.figure import Figure
 from generator.compute.holding import Holding
 from generator.compute.plausible import most_possible, two_days_worth
 from generator.compute.result import LessonResult
 from generator.model.amount import parse_amount
 from generator.model.figure import FigureKind
 from generator.model.measure import Measure
-from generator.model.places import Path
 from generator.problems import Place, Problem, Weight
 
 
@@ -27,18 +26,7 @@ def plausible_values(result: LessonResult) -> Iterator[Problem]:
     for figure in result.figures:
         for held in figure.foods if figure.kind is FigureKind.HOLDS else ():
             if held.item.value is not None:
-                yield from _problems(_place(figure, result), held, figure.measure)
-
-
-def _place(figure: Figure, result: LessonResult) -> Place:
-    """Where the value of a food is written."""
-    at, ids = next((at, ids) for at, ids in enumerate(result.lesson.ids) if ids.stop == figure.stop)
-    number = ids.parts.index(figure.row)
-    path: Path = ("ate", number)
-    if figure.side is not None:
-        path = ("rows", number, "foods", figure.side)
-    kind = result.lesson.file.stops[at].kind
-    return result.lesson.places.at("stops", at, kind, *path, "value")
+                yield from _problems(food_place(result, figure, "value"), held, figure.measure)
 
 
 def _problems(place: Place, held: Holding, measure: Measure) -> Iterator[Problem]:

@@ -14,15 +14,17 @@ import generator.check
 from generator.check import RULES, check_lesson, check_words
 from generator.check.rule import Rule
 from generator.compute.result import LessonResult
+from generator.compute.work_out import work_out
 from generator.model.film import Film, Sound
 from generator.model.lesson import Video
 from generator.model.personal import LeftOut, Personal
 from generator.model.places import Places
 from generator.model.recorded import FilmedFigure, Recorded, RecordedFile
+from generator.model.texts import in_language
 from generator.model.translation import Translation
 from generator.problems import Place
 from tests.caption_lesson import LESSON, Timed, captioned, filed
-from tests.project import worked
+from tests.project import library, worked
 
 Made = Callable[[Path], LessonResult]
 """Makes a lesson in a folder."""
@@ -44,6 +46,14 @@ def translated(folder: Path) -> LessonResult:
     result = worked(folder, LESSON)
     empty = Translation("es", {}, {}, Places("lessons/meal/lesson.es.yaml", {}, {}))
     return replace(result, lesson=replace(result.lesson, translations={"es": empty}))
+
+
+def in_spanish(folder: Path) -> LessonResult:
+    """The lesson in Spanish, with an amount that only its own language says."""
+    result = other("name: Juice, value: 1020", "name: Juice, amount: 1 carton, value: 1020")(folder)
+    beside = Translation("es", {}, {}, Places("lessons/meal/lesson.es.yaml", {}, {}))
+    lesson = replace(result.lesson, translations={"es": beside})
+    return work_out(in_language(lesson, "es", str, str), library())
 
 
 def filmed(folder: Path) -> LessonResult:
@@ -108,6 +118,7 @@ CASES: Mapping[str, tuple[Made, str]] = {
         other("name: Juice, value: 1020", "name: Juice, amount: 10 g, value: 1020"),
         "10 g cannot hold 1020 kcal",
     ),
+    "amounts_said": (in_spanish, "“1 carton” cannot be said in es"),
     "words_against_numbers": (
         other("We will see.", "The bagel holds twice as much."),
         "does not hold",
@@ -147,6 +158,7 @@ CASES: Mapping[str, tuple[Made, str]] = {
 }
 """By rule: a lesson, and a part of what the rule says of it."""
 OF_WORDS = {
+    "amounts_said",
     "words_against_numbers",
     "kind_words",
     "easy_to_read",
