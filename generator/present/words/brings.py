@@ -7,8 +7,9 @@ from collections.abc import Iterable, Iterator
 from generator.compute.brings import SOUGHT, Brings, Level, Share, what_it_brings
 from generator.compute.holding import Holding
 from generator.present.views.amounts import BringsView
-from generator.present.words.amounts import amount_words, food_name
+from generator.present.words.amounts import food_name
 from generator.present.words.families import LEVEL, MEASURE
+from generator.present.words.food_amount import amount_words
 from generator.present.words.say import Say
 
 
