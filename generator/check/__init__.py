@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 
 from generator.check.address import address_is_somebodys
 from generator.check.amounts import amounts_said
-from generator.check.caps import counts_within_caps
+from generator.check.caps import counts_of_a_stop_within_its_cap, counts_within_caps
 from generator.check.captions import CAPTION_RULES
 from generator.check.claims import captions_against_numbers, words_against_numbers
 from generator.check.curly_quotes import no_curly_quotes
@@ -35,6 +35,7 @@ from generator.problems import Place, Problem
 
 RULES: tuple[Rule, ...] = (
     counts_within_caps,
+    counts_of_a_stop_within_its_cap,
     something_to_move,
     foods_differ,
     standards_known,

@@ -1,4 +1,4 @@
-"""No move is counted more often than is kind to a child of the lesson's age."""
+"""No move, and no stop with all its moves, asks for more counts than is kind at the lesson's age."""
 
 from __future__ import annotations
 
@@ -10,6 +10,9 @@ from generator.check.rule import rule
 from generator.compute.result import CountedMove, LessonResult
 from generator.model.grades import GradeBand
 from generator.problems import Problem
+
+AT_ONE_STOP = {GradeBand.K_2: 30, GradeBand.G3_5: 60, GradeBand.G6_8: 80}
+"""The most counts of one stop together. Ours and cautious, as the caps of the moves are."""
 
 
 @rule
@@ -30,6 +33,37 @@ def counts_within_caps(result: LessonResult) -> Iterator[Problem]:
                     what,
                     f"make `one_move_per` {_enough(movement.counts if movement else (), band)} or more",
                 )
+
+
+@rule
+def counts_of_a_stop_within_its_cap(result: LessonResult) -> Iterator[Problem]:
+    """All moves of a stop together over the cap of the lesson's youngest grades.
+
+    Where one of them is over its own cap that is told, and nothing here.
+    """
+    band = result.lesson.file.grades.band
+    for index, stop in enumerate(result.lesson.file.stops):
+        movement = result.movements.get(result.lesson.stop_id(index))
+        counts = movement.counts if movement else ()
+        together = sum(counted.count.whole for counted in counts)
+        each_fits = all(one.count.whole <= one.move.caps.for_band(band) for one in counts)
+        if each_fits and together > AT_ONE_STOP[band]:
+            place = result.lesson.places.at("stops", index, stop.kind, "moves")
+            what = f"these moves are {together} counts together, and the most at one stop is {AT_ONE_STOP[band]} for grades {band}"
+            yield Problem(place, what, _fewer(counts, AT_ONE_STOP[band]))
+
+
+def _fewer(counts: tuple[CountedMove, ...], most: int) -> str:
+    """The smallest easy step that keeps all counts of a stop together within their cap."""
+    needed = next(
+        (
+            step
+            for step in (1, 2, 5, 10, 20, 25, 50, 100, 200, 250, 500)
+            if sum(floor(counted.row.gap.size / step) for counted in counts) <= most
+        ),
+        1000,
+    )
+    return f"make `one_move_per` {needed} or more, or let a row `rest`"
 
 
 def _enough(counts: tuple[CountedMove, ...], band: GradeBand) -> Decimal:

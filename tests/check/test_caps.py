@@ -7,7 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from generator.check.caps import counts_within_caps
+from generator.check.caps import AT_ONE_STOP, counts_of_a_stop_within_its_cap, counts_within_caps
+from generator.model.grades import GradeBand
 from generator.problems import Weight
 from tests.project import GOOD, library, worked
 
@@ -53,3 +54,30 @@ def test_the_youngest_grade_decides(tmp_path: Path) -> None:
     assert caps.k_2 < caps.g3_5
     text = lesson((caps.k_2 + 1) * 10, "2-5")
     assert "its cap for grades K-2" in next(counts_within_caps(worked(tmp_path, text))).what
+
+
+def several(tmp_path: Path, *values: int, grades: str = "3-5", per: str = "10") -> list[str]:
+    """What is said of a stop with a row for each value, all counted in the same move."""
+    rows = "".join(
+        f"        - [{{name: A{value}, value: 0, source: x}}, {{name: B{value}, value: {value}, source: x}}]\n"
+        for value in values
+    )
+    text = re.sub(r"(?<=rows:\n)(?:        - .*\n)+", rows, GOOD)
+    text = re.sub(r"moves: \[.*\]", f"moves: [{', '.join(['side-step'] * len(values))}]", text)
+    text = text.replace("grades: 3-5", f"grades: {grades}").replace("per: 10", f"per: {per}")
+    return [problem.hint for problem in counts_of_a_stop_within_its_cap(worked(tmp_path, text))]
+
+
+def test_four_rows_within_their_own_caps_may_be_too_many_together(tmp_path: Path) -> None:
+    """Common practice, no source: fifty of one move is allowed, two hundred at one stop is not."""
+    assert several(tmp_path, 300, 290) == []
+    assert several(tmp_path, 300, 309) == []  # 30 and 30: as many as are allowed
+    told = several(tmp_path, 500, 450, 400, 90)
+    assert told == ["make `one_move_per` 25 or more, or let a row `rest`"]
+    assert several(tmp_path, 500, 450, 400, 90, per="25") == []
+
+
+def test_the_cap_of_a_stop_follows_the_youngest_grade(tmp_path: Path) -> None:
+    assert AT_ONE_STOP[GradeBand.K_2] < AT_ONE_STOP[GradeBand.G3_5] < AT_ONE_STOP[GradeBand.G6_8]
+    assert several(tmp_path, 200, 110, grades="K-2") != []
+    assert several(tmp_path, 200, 110) == []

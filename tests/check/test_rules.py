@@ -24,7 +24,7 @@ from generator.model.texts import in_language
 from generator.model.translation import Translation
 from generator.problems import Place
 from tests.caption_lesson import LESSON, Timed, captioned, filed
-from tests.project import library, worked
+from tests.project import GOOD, library, worked
 
 Made = Callable[[Path], LessonResult]
 """Makes a lesson in a folder."""
@@ -105,6 +105,12 @@ SAME = LESSON.replace(
 HARD = "Considerable international deliberation necessitates extraordinary organisational collaboration."
 CASES: Mapping[str, tuple[Made, str]] = {
     "counts_within_caps": (other("one_move_per: 10", "one_move_per: 1"), "its cap for grades"),
+    "counts_of_a_stop_within_its_cap": (
+        lambda folder: worked(
+            folder, GOOD.replace("3-5", "K-2").replace("value: 110", "value: 320")
+        ),
+        "counts together, and the most at one stop is 30",
+    ),
     "something_to_move": (other("per: 10", "per: 999"), "leaves nothing to move: its gap of"),
     "foods_differ": (
         lambda folder: worked(folder, SAME),

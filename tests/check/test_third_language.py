@@ -149,7 +149,7 @@ def test_every_name_is_marked_on_every_page(pages: Mapping[str, str]) -> None:
         "index": "Apple",
         "worksheet": "Apple",
         "answers": "Apple",
-        "cards": "March on the spot",
+        "cards": "March in place",
     }
     for page, name in named.items():
         html = pages[f"fr/two-snacks/{page}.html"]
@@ -195,4 +195,4 @@ def test_a_begun_translation_lists_the_names_with_their_places(tmp_path: Path) -
     line = line_of(root, "site_data/foods.yaml", "  grapes-raw:", "names")
     assert lacking == 5
     assert f"#   site_data/foods.yaml:{line}  grapes-raw: `fr: …` in `names:`  # Grapes" in text
-    assert "march: `fr:` below `texts:`  # March on the spot" in text
+    assert "march: `fr:` below `texts:`  # March in place" in text

@@ -89,7 +89,7 @@ MISTAKES = [
     ("one move too few", "[march, side-step]", "[march]", "28:14", "1 move for 2 rows of `breakfast`", "one move for each row"),
     ("one move too many", "[march, side-step]", "[march, side-step, march]", "28:14", "3 moves for 2 rows", "one move for each row"),
     ("a move misspelled", "[march,", "[marhc,", "28:15", "no move `marhc`", "did you mean `march`?"),
-    ("a move by its name", "[march,", "[March on the spot,", "28:15", "no move `March on the spot`", "did you mean `march`?"),
+    ("a move by its name", "[march,", "[March in place,", "28:15", "no move `March in place`", "did you mean `march`?"),
     ("a move by its Spanish name", "[march,", "[Marcha en el lugar,", "28:15", "no move", "did you mean `march`?"),
     ("a step of nothing", "one_move_per: 10", "one_move_per: 0", "27:21", "too small", "more than 0"),
     ("a step of no size", "one_move_per: 10", "one_move_per: 1e-30", "27:21", "finer than can be shown", "1 decimal"),

@@ -39,6 +39,8 @@ class MoveView:
     cards: tuple[MoveCardView, ...]
     still: tuple[str, ...]
     """``Row 2: nothing to move.``, for each row without a card."""
+    together: str
+    """``50 counts for the whole team.``; empty where there are not several counts to add."""
     before: tuple[str, ...]
     """Room check and stop signs, before anyone moves."""
 
@@ -57,8 +59,14 @@ def _view(told: StopInLesson[MoveStop]) -> MoveView:
         still=tuple(
             say("nothing_to_move", row=say("card_row", number=place)) for place in movement.still
         ),
+        together=_together(movement.moved, say),
         before=before_moving(say),
     )
+
+
+def _together(moved: tuple[CountedMove, ...], say: Say) -> str:
+    whole = sum(counted.count.whole for counted in moved)
+    return say("move_together", n=whole, counts=say.number(whole)) if len(moved) > 1 else ""
 
 
 def _card(
