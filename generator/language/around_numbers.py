@@ -20,6 +20,8 @@ class AroundNumbers:
     """The ending of *2nd*, *3.º*."""
     time_before: re.Pattern[str]
     """At, until: with a small number, an hour."""
+    clock_before: re.Pattern[str]
+    """At, until: with hours and minutes said one behind the other, a time: *at two ten*."""
     time_after: re.Pattern[str]
     """Minutes, years, years old, o'clock."""
     month_before: re.Pattern[str]

@@ -4,71 +4,94 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from decimal import Decimal
+from fractions import Fraction
 
+from generator.language.amounts import Amount, amount_at
+from generator.language.digits import tokens
 from generator.language.number import Number
 from generator.language.number_words import NumberWords
 
-_TOKEN = re.compile(r"\d+(?:[.,]\d+)*|[^\W\d_]+|[^\w\s\-–]")
-"""Digits, words, and each mark by itself; a space or a hyphen parts words and is no token."""
-_PART = re.compile(r"[.,](\d{1,2})$")
-"""The part of one in a number whose thousands, groups of three digits, are marked."""
+_BREATH = re.compile(r",\s+")
 
 
 def numbers_in(text: str, known: NumberWords) -> tuple[Number, ...]:
     """The numbers of a text in order."""
     if text.isascii() and not known.sign.search(text):
         return ()
-    tokens = list(_TOKEN.finditer(text))
-    words = [_bare(token[0]) for token in tokens]
-    found: list[Number] = []
+    of_measures = tuple(_of_measures(text, known))
+    found = list(_amounts(text, known))
+    if not of_measures:
+        return tuple(found)
+    apart = [
+        number
+        for number in found
+        if not any(number.start < none.end and none.start < number.end for none in of_measures)
+    ]
+    return tuple(sorted((*apart, *of_measures), key=lambda number: number.start))
+
+
+def _amounts(text: str, known: NumberWords) -> Iterator[Number]:
+    found = tokens(text, known)
+    words = [bare(token[0]) for token in found]
     at = 0
-    while at < len(tokens):
-        begins = words[at] in known.begin or words[at][:1].isdigit()
-        read = _read(words, at, known) if begins else None
-        if read is None:
+    while at < len(words):
+        if words[at] in known.nothing.alone:
+            start, end = found[at].span()
+            yield Number(Decimal(0), start, end, text[start:end], in_words=True, nothing=True)
             at += 1
-            continue
-        value, used = read
-        start, end = tokens[at].start(), tokens[at + used - 1].end()
-        in_words = not words[at][:1].isdigit()
-        loose = words[at] in known.articles and used <= 2
-        found.append(Number(value, start, end, text[start:end], in_words, bare=not loose))
-        at += used
-    return tuple(found)
+        elif amount := _in_one_breath(text, found, words, at, known) or amount_at(words, at, known):
+            start, end = found[at].start(), found[at + amount.used - 1].end()
+            said, in_words = text[start:end], not words[at][:1].isnumeric()
+            value = _decimal(amount.value)
+            yield Number(value, start, end, said, in_words, not amount.loose, amount.unit)
+            at += amount.used
+        else:
+            at += 1
 
 
-def _read(words: Sequence[str], at: int, known: NumberWords) -> tuple[Decimal, int] | None:
-    """A number at a token, with the part of one behind it: *and a half*, *point five*."""
-    if words[at][:1].isdigit():
-        value = _digits(words[at], known)
-        used = 1
-    else:
-        read = known.read(words, at)
-        if read is None:
-            return None
-        value, used = Decimal(read[0]), read[1]
-    if value is None:
+def _in_one_breath(
+    text: str, found: Sequence[re.Match[str]], words: Sequence[str], at: int, known: NumberWords
+) -> Amount | None:
+    """*Holds four, twenty.*: a comma where somebody took a breath, and nothing behind it."""
+    if words[at + 1 : at + 2] != [","] or not at or words[at - 1] not in known.holds:
         return None
-    for half in known.half:
-        if tuple(words[at + used : at + used + len(half)]) == half:
-            return value + Decimal("0.5"), used + len(half)
-    tenth = known.read(words, at + used + 1) if words[at + used : at + used + 1] else None
-    if tenth and words[at + used] in known.point and tenth[0] < 10:
-        return value + Decimal(tenth[0]) / 10, used + 1 + tenth[1]
-    return value, used
+    hundreds = known.read(words[at : at + 1], 0)
+    rest = known.read(words, at + 2) if at + 2 < len(words) else None
+    if not hundreds or not rest or not (0 < hundreds[0] < 10 <= rest[0] < 100):
+        return None
+    used = 2 + rest[1]
+    ends = at + used == len(words) or words[at + used] in {".", "!"}
+    between = text[found[at].end() : found[at + 2].start()]
+    if not ends or not _BREATH.fullmatch(between):
+        return None
+    return Amount(Fraction(hundreds[0] * 100 + rest[0]), used)
 
 
-def _digits(text: str, known: NumberWords) -> Decimal | None:
-    if known.thousands.fullmatch(text):
-        part = _PART.search(text)
-        whole = re.sub(r"[.,]", "", text[: part.start()] if part else text)
-        return Decimal(whole + (f".{part[1]}" if part else ""))
-    return Decimal(text.replace(",", ".")) if known.plain.fullmatch(text) else None
+def _of_measures(text: str, known: NumberWords) -> Iterator[Number]:
+    """*No sodium*, said of what holds it."""
+    for found in known.nothing.of.finditer(text):
+        named = found["measure"]
+        for measure, pattern in known.nothing.measures.items():
+            if pattern.fullmatch(named):
+                start, end = found.span("said")
+                yield Number(
+                    Decimal(0),
+                    start,
+                    end,
+                    found["said"],
+                    in_words=True,
+                    nothing=True,
+                    measure=measure,
+                )
 
 
-def _bare(word: str) -> str:
+def _decimal(value: Fraction) -> Decimal:
+    return Decimal(value.numerator) / Decimal(value.denominator)
+
+
+def bare(word: str) -> str:
     """In small letters, without accents."""
     if word.isascii():
         return word.lower()

@@ -51,7 +51,9 @@ class Judge:
         """What is wrong with a number that is said of some foods, or of none."""
         leeway = self.language.claims.leeway(" ".join(said.text[: number.start].split()[-3:]))
         offset = said.start + number.start
-        if self.comparison and seats and self._held(said, number):
+        if number.nothing and not self._none_of_it(said, number, seats):
+            return None  # there may be none of something else
+        if self.comparison and seats and (number.measure or self._held(said, number)):
             wrong = self._of_food(number, seats, leeway, self.comparison)
             return Fault(offset, seats, *wrong) if wrong else None
         if self._any(number.value, leeway, self.computed) or number.value in self.written():
@@ -64,6 +66,12 @@ class Judge:
             what,
             f"the nearest is {shown(nearest)}, {called_in(nearest, self.result)}",
         )
+
+    def _none_of_it(self, said: Said, number: Number, seats: frozenset[Seat]) -> bool:
+        """Whether a food is said to hold none of what is compared."""
+        measure = self.comparison.stop.measure if self.comparison else None
+        held = number.measure is not None or self._held(said, number)
+        return bool(seats) and held and number.measure in {None, measure}
 
     def _held(self, said: Said, number: Number) -> bool:
         """Whether the number is what a food holds, and no step of a calculation."""

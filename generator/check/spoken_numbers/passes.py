@@ -12,6 +12,8 @@ from generator.language.number import Number
 
 _LARGEST_SMALL = 12
 """In words, up to here a number is mostly a word: *one of them*, *two lunches*, *three rows*."""
+_FRACTION = re.compile(r"\d+/\d+|[¼-¾⅐-⅞]")
+"""A part of one, written as such."""
 
 
 def figures(text: str, found: Sequence[Number], around: AroundNumbers) -> tuple[Number, ...]:
@@ -21,13 +23,14 @@ def figures(text: str, found: Sequence[Number], around: AroundNumbers) -> tuple[
 
     1. *A name*: right behind row, step, page, grade, age and the like: ``row two``, ``grade 4``.
     2. *An order*: with its ending: ``2nd``, ``3.º``. Words like *second* are no numbers to begin with.
-    3. *A time*: with minutes, years, o'clock behind it, written ``3:05``, or up to 24 behind *at*.
+    3. *A time*: with minutes, years, o'clock behind it, written ``3:05``, or up to 24 or said as
+       hours and minutes behind *at*: ``at two ten``.
     4. *A date*: beside a month, or 1900 to 2099 behind *in* or *since*.
-    5. *A part*: ``two thirds``, ``3/4``, ``40 percent``.
+    5. *A part*: ``two thirds``, ``3/4``, ``40 percent``; with a unit it is a figure: ``½ gram``.
     6. *A multiple*: ``three times as much``; the check of claims looks at it.
     7. *Counting aloud*: three or more in a row with one step between them: ``one, two, three``.
-    8. *A small word*: up to twelve in words, or *a hundred*, unless a unit follows, or it ends what
-       a food holds.
+    8. *A small word*: up to twelve in words, *a hundred* or *a dozen*, unless a unit follows, or it
+       ends what a food holds. *Nothing* is one too.
     9. *Something else*: followed by a word that is neither a unit nor a small word: ``two lunches``,
        ``1 cup``, ``350 steps``.
     10. *Together with one that passed*: ``rows one and two``.
@@ -52,26 +55,48 @@ def figures(text: str, found: Sequence[Number], around: AroundNumbers) -> tuple[
 
 def _passes(text: str, number: Number, around: AroundNumbers) -> bool:
     head, tail = text[: number.start], text[number.end :]
+    if number.measure:
+        return False  # it says that something holds none of it
     return bool(
         around.labels_before.search(head)
         or around.ordinal_after.match(tail)
         or _time(number, head, tail, around)
         or _date(number, head, tail, around)
         or around.fraction_after.match(tail)
-        or re.match(r"/\d", tail)
-        or re.search(r"\d/$", head)
+        or _part(number, head, tail, around)
         or around.multiple_after.match(tail)
         or _small_word(number, head, tail, around)
-        or _something_else(tail, around)
+        or _something_else(number, tail, around)
     )
 
 
 def _time(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
     written = re.match(r":\d\d", tail) or re.search(r"\d:$", head)
-    hour = (
-        number.value <= 24 and around.time_before.search(head) and not around.unit_after.match(tail)
+    has_unit = _has_unit(number, tail, around)
+    hour = number.value <= 24 and around.time_before.search(head)
+    clock = (
+        number.in_words
+        and 100 < number.value < 1260
+        and number.value % 100 < 60
+        and around.clock_before.search(head)
     )
-    return bool(written or hour or around.time_after.match(tail))
+    return bool(written or (not has_unit and (hour or clock)) or around.time_after.match(tail))
+
+
+def _has_unit(number: Number, tail: str, around: AroundNumbers) -> bool:
+    return bool(number.unit or around.unit_after.match(tail))
+
+
+def _part(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
+    """``3/4`` or ``½`` of something that has no unit; and a date that is written with strokes."""
+    stroke = re.match(r"/\d", tail) or re.search(r"\d/$", head)
+    held = around.holds_before.search(head) and _ends(tail)
+    alone = _FRACTION.fullmatch(number.text) and not held
+    return bool(stroke or (alone and not _has_unit(number, tail, around)))
+
+
+def _ends(tail: str) -> bool:
+    return re.match(r"\s*(?:[.,;:!?]|$)", tail) is not None
 
 
 def _date(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
@@ -81,7 +106,7 @@ def _date(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
     year = (
         1900 <= number.value <= 2099 and number.text.isdecimal() and around.year_before.search(head)
     )
-    return bool((day or year) and not around.unit_after.match(tail))
+    return bool((day or year) and not _has_unit(number, tail, around))
 
 
 def _small_word(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
@@ -89,12 +114,12 @@ def _small_word(number: Number, head: str, tail: str, around: AroundNumbers) -> 
         return False
     if around.of_after.match(tail):
         return True
-    ends = re.match(r"\s*(?:[.,;:!?]|$)", tail)
-    return not around.unit_after.match(tail) and not (ends and around.holds_before.search(head))
+    held = _ends(tail) and around.holds_before.search(head)
+    return not _has_unit(number, tail, around) and not held
 
 
-def _something_else(tail: str, around: AroundNumbers) -> bool:
-    if around.unit_after.match(tail):
+def _something_else(number: Number, tail: str, around: AroundNumbers) -> bool:
+    if _has_unit(number, tail, around):
         return False
     if around.of_after.match(tail):
         return True

@@ -24,6 +24,7 @@ AROUND_NUMBERS = AroundNumbers(
     ),
     ordinal_after=after("st", "nd", "rd", "th", "º", "ª"),
     time_before=before("at", "until", "till", "by", "before", "around", "after", "past", "to"),
+    clock_before=before("at", "until", "till"),
     time_after=after(
         r"(?:more\s+)?(?:seconds?|minutes?|hours?|days?|nights?|weeks?|months?|years?|birthdays?)",
         r"o['’]?\s?clock", r"a\.?m\.?", r"p\.?m\.?", "noon",
@@ -46,7 +47,7 @@ AROUND_NUMBERS = AroundNumbers(
     of_after=after(r"of\s+(?:them|us|you|these|those|the|my|your|our|his|her|their|each|every)"),
     holds_before=before(
         "holds?", "held", "contains?", "has", r"(?<!\bI )(?<!\bwe )(?<!\byou )(?<!\bthey )have", "brings?", "gives?",
-        between=r"(?:(?:about|around|exactly|only|just|almost|nearly|over|under)\s+)?",
+        between=r"(?:(?:about|around|exactly|only|just|almost|nearly|over|under|minus|plus)\s+)?",
     ),
     sum_words=words(
         "minus", "plus", "subtract", "take", "taken", "add", "added", "gaps?", "difference", "total",

@@ -1,4 +1,4 @@
-"""English number words from 0 to 9,999, by the grammar every schoolbook has.
+"""English number words from 0 to 99,999, by the grammar every schoolbook has.
 
 Own code, because a caption's problem needs the place of each number, which the library text2num
 does not give, and because it has no file for Intel Macs; the tests hold us against num2words.
@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from generator.language.en.parts import NOTHING, PARTS
 from generator.language.number_words import NumberWords, Read, sign_of
 
 _UP_TO_19 = (
@@ -17,9 +18,16 @@ _UP_TO_19 = (
 )
 _FROM_20 = "twenty thirty forty fifty sixty seventy eighty ninety"
 _UNITS = {word: value for value, word in enumerate(_UP_TO_19.split())}
+_UNITS |= {"ninteen": 19}
 _TENS = {word: 10 * value for value, word in enumerate(_FROM_20.split(), 2)}
-_BEGIN = frozenset({*_UNITS, *_TENS, "a"})
+_TENS |= {"fourty": 40, "ninty": 90}
+"""With what is often written in their place."""
+_OH = frozenset({"oh", "o", "zero"})
+"""*One oh five*: the tens are none."""
+_BEGIN = frozenset({*_UNITS, *_TENS, "a", "an", "half", "quarter", "couple", "hundred", "point"})
 """Words a number can begin with."""
+_LARGE = frozenset({"hundred", "thousand"})
+"""Behind two numbers they belong to the second alone."""
 
 
 def _read(tokens: Sequence[str], at: int) -> Read | None:
@@ -80,12 +88,17 @@ def _below_100(tokens: Sequence[str], at: int) -> Read | None:
 
 
 def _colloquial(tokens: Sequence[str], at: int) -> Read | None:
-    """*Four ten*, *two eighty*, *one twenty-five*."""
+    """*Four ten*, *two eighty*, *twelve fifty*, *one oh five*; *ten eleven* is counting."""
     hundreds = _UNITS.get(_word(tokens, at), 0)
-    rest = _below_100(tokens, at + 1)
-    if not 0 < hundreds < 10 or rest is None or rest[0] < 10 or (hundreds, rest[0]) == (1, 10):
+    if not 0 < hundreds < 20:
         return None
-    if _word(tokens, at + 1 + rest[1]) in {"hundred", "thousand"}:
+    if _word(tokens, at + 1) in _OH:
+        one = _UNITS.get(_word(tokens, at + 2), 0)
+        return (hundreds * 100 + one, 3) if 0 < one < 10 else None
+    rest = _below_100(tokens, at + 1)
+    if rest is None or rest[0] < 10 or hundreds == 10 or rest[0] - hundreds in {1, -1}:
+        return None
+    if (hundreds, rest[0]) == (1, 10) or _word(tokens, at + 1 + rest[1]) in _LARGE:
         return None
     return hundreds * 100 + rest[0], 1 + rest[1]
 
@@ -94,13 +107,37 @@ def _word(tokens: Sequence[str], at: int) -> str:
     return tokens[at] if at < len(tokens) else ""
 
 
+_ZERO = ("nothing", "none", "without", "free")
+
 NUMBER_WORDS = NumberWords(
     read=_read,
     begin=_BEGIN,
-    sign=sign_of(*(_BEGIN - {"a"}), "hundred", "thousand"),
+    sign=sign_of(*(_BEGIN - {"a", "an"}), "hundred", "thousand", "dozen", "score", "no", *_ZERO),
     thousands=re.compile(r"\d{1,3}(?:,\d{3})+(?:\.\d{1,2})?"),
     plain=re.compile(r"\d+(?:\.\d{1,2})?"),
+    spaced=True,
     point=frozenset({"point"}),
-    half=(("and", "a", "half"),),
+    no_point=frozenset(
+        [
+            "this",
+            "that",
+            "what",
+            "the",
+            "a",
+            "at",
+            "any",
+            "some",
+            "each",
+            "every",
+            "first",
+            "last",
+            "next",
+        ]
+    ),
     articles=frozenset({"a"}),
+    holds=frozenset(
+        ["holds", "hold", "held", "has", "contains", "contain", "brings", "gives", "is"]
+    ),
+    parts=PARTS,
+    nothing=NOTHING,
 )

@@ -23,6 +23,7 @@ AROUND_NUMBERS = AroundNumbers(
     ),
     ordinal_after=after(r"\.?[ºª°]", "er", "ero", "era", "do", "da", "to", "ta"),
     time_before=before("a las", "a la", "hasta las", "antes de las", "después de las"),
+    clock_before=before("a las?", "hasta las?", "antes de las?"),
     time_after=after(
         r"(?:segundos?|minutos?|horas?|días?|noches?|semanas?|mes(?:es)?|años?|cumpleaños)",
         "en punto", r"a\.?\s?m\.?", r"p\.?\s?m\.?", "de la (?:mañana|tarde|noche)",
@@ -45,7 +46,7 @@ AROUND_NUMBERS = AroundNumbers(
     of_after=after(r"de\s+(?:ellos|ellas|nosotros|ustedes|estos|estas|esos|esas|los|las|mis|tus|sus|cada)"),
     holds_before=before(
         "tienen?", "tenía", "contienen?", "llevan?", "traen?", "dan?", "aportan?",
-        between=r"(?:(?:alrededor de|cerca de|casi|exactamente|solo|sólo|unos|unas|más de|menos de)\s+)?",
+        between=r"(?:(?:alrededor de|cerca de|casi|exactamente|solo|sólo|unos|unas|más de|menos de|menos|más)\s+)?",
     ),
     sum_words=words(
         "menos", "más", "resta", "restar", "quita", "quítale", "quitar", "suma", "sumar", "diferencias?",

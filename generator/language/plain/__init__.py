@@ -11,7 +11,7 @@ from generator.language.around_numbers import AroundNumbers
 from generator.language.form import Leeway
 from generator.language.grammar import Grammar
 from generator.language.language import Language
-from generator.language.number_words import NumberWords
+from generator.language.number_words import Nothing, NumberWords, Parts
 from generator.language.phrases import Phrases
 from generator.model.measure import Unit
 
@@ -25,14 +25,32 @@ _NUMBER_WORDS = NumberWords(
     sign=re.compile(r"\d"),
     thousands=re.compile(r"\d{1,3}(?:[.,]\d{3})+"),
     plain=re.compile(r"\d+(?:[.,]\d{1,2})?"),
+    spaced=False,
     point=frozenset(),
-    half=(),
+    no_point=frozenset(),
     articles=frozenset(),
+    holds=frozenset(),
+    parts=Parts(
+        before={},
+        behind={},
+        couple={},
+        large={},
+        loose=frozenset(),
+        one=frozenset(),
+        alone={},
+        never_alone=frozenset(),
+        units=frozenset(),
+        of=frozenset(),
+        held=frozenset(),
+        goes_on=frozenset(),
+    ),
+    nothing=Nothing(frozenset(), _NEVER, {}),
 )
 _AROUND_NUMBERS = AroundNumbers(
     labels_before=re.compile(r"\d\s$"),  # the end of a number whose thousands a space parts
     ordinal_after=re.compile(f"(?!{_UNITS})"),  # a number without a unit may be anything
     time_before=_NEVER,
+    clock_before=_NEVER,
     time_after=_NEVER,
     month_before=_NEVER,
     month_after=_NEVER,
