@@ -30,7 +30,7 @@ def step_words(step: Step) -> tuple[str, str]:
         case steps.Subtraction():
             return "subtraction", _subtraction(step)
         case steps.Addition():
-            return "sum", f"{' + '.join(map(str, step.parts))} = {step.total}, of shown values"
+            return "sum", _sum(step)
         case steps.Division():
             return "division", _division(step)
         case steps.AsWritten():
@@ -58,6 +58,11 @@ def plain(exact: Fraction) -> str:
     if bottom != 1:
         return f"{exact.numerator}/{exact.denominator}"
     return f"{(Decimal(exact.numerator) / Decimal(exact.denominator)).normalize():f}"
+
+
+def digits(value: Decimal) -> str:
+    """A value without needless zeros, whatever an educator wrote: ``3`` for ``3.0``."""
+    return f"{value.normalize():f}"
 
 
 def _record(step: steps.FromRecord) -> str:
@@ -109,17 +114,23 @@ def _own(step: steps.OwnValue) -> str:
     )
 
 
+def _sum(step: steps.Addition) -> str:
+    if len(step.parts) == 1:
+        return f"{digits(step.total)}, the shown value of the only food"
+    return f"{' + '.join(map(digits, step.parts))} = {digits(step.total)}, of shown values"
+
+
 def _subtraction(step: steps.Subtraction) -> str:
     gap, unit = step.gap, step.unit
     unrounded = f"before rounding the gap is {plain(abs(gap.exact))} {unit}"
-    worked = f"{gap.larger} − {gap.smaller} = {gap.size} {unit}"
+    worked = f"{digits(gap.larger)} − {digits(gap.smaller)} = {digits(gap.size)} {unit}"
     return f"{worked}, between shown values; {unrounded}"
 
 
 def _division(step: steps.Division) -> str:
     count = step.count
-    left = f", {count.left_over} {step.unit} left over" if count.left_over else ""
-    return f"{step.gap} ÷ {count.per} = {count.whole}{left}"
+    left = f", {digits(count.left_over)} {step.unit} left over" if count.left_over else ""
+    return f"{digits(step.gap)} ÷ {digits(count.per)} = {count.whole}{left}"
 
 
 def _day(
@@ -138,12 +149,15 @@ def _day(
             return "equation", f"NASEM 2023, {of}: {need.equation} = {need.kcal} kcal a day"
         case steps.NeedRounding(need, balance):
             return "rounding", f"to the nearest 10 kcal: {need.kcal} → {balance.needed}"
-        case steps.Balance(balance):
+        case steps.Balance(balance, exact):
             larger, smaller = (pick(balance.eaten, balance.needed) for pick in (max, min))
-            return "subtraction", f"{larger} − {smaller} = {balance.gap}, of shown values"
+            worked = f"{digits(larger)} − {digits(smaller)} = {digits(balance.gap)}"
+            says = f"before rounding the gap is {plain(exact)} kcal"
+            return "subtraction", f"{worked}, between shown values; {says}"
         case steps.Leaning(balance):
-            ratio = f"{balance.eaten} ÷ {balance.needed} = {to_places(balance.ratio, 2)}"
-            even = f"up to {balance.even_within} kcal is even"
+            eaten, needed = digits(balance.eaten), digits(balance.needed)
+            ratio = f"{eaten} ÷ {needed} = {to_places(balance.ratio, 2)}"
+            even = f"up to {digits(balance.even_within)} kcal is even"
             return "lean", f"{ratio}: {balance.lean}; {even}"
         case _:
             assert_never(step)

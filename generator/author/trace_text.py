@@ -6,14 +6,14 @@ import json
 from collections.abc import Iterable, Iterator
 
 from generator.author.brings_words import brings_words
-from generator.author.step_words import step_words
+from generator.author.step_words import digits, step_words
 from generator.compute.figure import Figure
 
 
 def trace_lines(figures: Iterable[Figure]) -> Iterator[str]:
     """Each number, with its steps indented below it, and of a portion what it brings."""
     for figure in figures:
-        yield f"{figure.id}: {figure.value} {figure.unit}"
+        yield f"{figure.id}: {digits(figure.value)} {figure.unit}"
         for step in figure.steps:
             what, says = step_words(step)
             yield f"    {what}: {says}"
@@ -31,7 +31,7 @@ def _data(figure: Figure) -> dict[str, object]:
     return {
         "id": figure.id,
         "kind": figure.kind.value,
-        "value": str(figure.value),
+        "value": digits(figure.value),
         "unit": figure.unit.value,
         "exact": str(figure.exact),
         "stop": figure.stop,

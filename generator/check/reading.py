@@ -30,5 +30,7 @@ def easy_to_read(result: LessonResult) -> Iterator[Problem]:
     aim = lesson.file.reading_grade or max(lesson.file.grades.last, 3)
     if found and found.grade > aim:
         named = "; ".join(f"“{sentence}”" for sentence in formula.hardest(whole))
+        # nothing but very short sentences: their words are the hard ones
+        hint = f"shorten first: {named}" if named else "say it in shorter words"
         what = f"the learner's texts read like grade {found.grade}, and the lesson aims at {aim}"
-        yield Problem(lesson.places.at("title"), what, f"shorten first: {named}", Weight.QUESTION)
+        yield Problem(lesson.places.at("title"), what, hint, Weight.QUESTION)

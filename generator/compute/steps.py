@@ -155,6 +155,8 @@ class Balance:
 
     balance: DayBalance
     """Both sums in kcal, as shown."""
+    exact: Fraction
+    """What lies between the two before any rounding, kcal; never negative."""
 
 
 @dataclass(frozen=True, slots=True)

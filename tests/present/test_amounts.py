@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 from generator.compute.count import count_moves
 from generator.compute.gap import Gap
 from generator.model.measure import Measure
+from generator.present.stops.row import total_view
 from generator.present.views.number import Number
 from generator.present.words.amounts import blocks_view, gap_working, holding_view, teaspoons
 from generator.present.words.say import Say
@@ -54,20 +55,41 @@ def test_blocks_in_words_and_numbers_make_the_value(value: Decimal) -> None:
 @pytest.mark.parametrize(
     ("grams", "said"),
     [
-        ("0", "about 0 teaspoons"),
+        ("0", "0 teaspoons"),
+        ("0.4", "less than ¼ teaspoon"),
         ("0.5", "about ¼ teaspoon"),  # only a value of an educator's own is finer than a gram
         ("1", "about ¼ teaspoon"),
+        ("2", "about ½ teaspoon"),
         ("4", "about 1 teaspoon"),
         ("5", "about 1¼ teaspoons"),
         ("8", "about 2 teaspoons"),
         ("38", "about 9½ teaspoons"),
         ("11.9", "about 3 teaspoons"),
         ("39", "about 9¾ teaspoons"),
+        ("4800", "about 1,200 teaspoons"),
     ],
 )
 def test_teaspoons_of_four_grams(grams: str, said: str) -> None:
     """4 g of sugar a teaspoon: public message (status S); USDA weighs 4.2 (SR28 19335, status R)."""
     assert teaspoons(Decimal(grams), Measure.SUGARS, SAY) == said
+
+
+def test_hundreds_taken_apart_into_tens_are_written_with_their_thousands() -> None:
+    assert blocks_view(Decimal(11_570), SAY, in_tens=True).label == "1,157 tens"
+    assert blocks_view(Decimal(123_000), SAY).label == "1,230 hundreds"
+
+
+def test_the_total_of_one_row_is_no_sum(tmp_path: Path) -> None:
+    one_row = GOOD.replace(
+        "        - [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]\n",
+        "",
+    )
+    one_row = one_row.replace("moves: [march, side-step]", "moves: [march]")
+    assert one_row.count("- [{food") == 1
+    lines = total_view(worked(tmp_path, one_row).comparisons["breakfast"], SAY).working.lines
+    assert lines == ("260 − 170 = 90",)
+    lines = total_view(worked(tmp_path, GOOD).comparisons["breakfast"], SAY).working.lines
+    assert lines == ("170 + 80 = 250", "260 + 110 = 370", "370 − 250 = 120")
 
 
 def gap(first: int, second: int) -> Gap:

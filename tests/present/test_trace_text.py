@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from generator.author.brings_words import brings_words
-from generator.author.step_words import step_words
+from generator.author.step_words import plain, step_words
 from generator.author.trace_text import trace_json, trace_lines
 from generator.compute.label import label_value
 from generator.compute.steps import LabelRounding
@@ -31,6 +31,21 @@ def test_lines(tmp_path: Path) -> None:
     # FDC 171688 holds 2.4 g of fiber and 4.6 mg of vitamin C in 100 g [R]; 150 g of it, by hand.
     fiber = "fiber: 3.6 g ÷ 28 g = 12.9 percent, shown as 13 (21 CFR 101.9(d)(7)(ii))"
     assert f"    brings: {fiber}; 21 CFR 101.54: 10 percent or more" in lines
+
+
+def test_no_number_has_zeros_that_say_nothing(tmp_path: Path) -> None:
+    """However an educator writes a value of her own: ``3.0`` and ``1.50`` are 3 and 1.5."""
+    row = "- [{name: Milk, value: 3.0, source: carton}, {name: Cream, value: 1.5, source: carton}]"
+    start, end = GOOD.index("        - [{food: oat"), GOOD.index("      solve:")
+    text = GOOD[:start] + f"        {row}\n" + GOOD[end:]
+    text = text.replace("measure: energy", "measure: saturated_fat")
+    text = text.replace("_per: 10", "_per: 0.5").replace("[march, side-step]", "[march]")
+    figures = worked(tmp_path, text).figures
+    lines = "\n".join(trace_lines(figures))
+    assert "breakfast.cream_milk.at-home: 3 g\n" in lines
+    assert "3 − 1.5 = 1.5 g" in lines
+    assert "sum: 3, the shown value of the only food" in lines
+    assert "3.0" not in lines + trace_json(figures)
 
 
 def test_json_keeps_every_number_exact(tmp_path: Path) -> None:
@@ -57,6 +72,10 @@ def test_a_day_is_traced_to_published_bodies_and_equations() -> None:
     took = Decimal("575.77") - Decimal("7.01") * 40 + Decimal("6.60") * 163 + Decimal("12.14") * 57
     assert took == Decimal("2063.15")
     lines = list(trace_lines(RESULTS["two-days"].figures))
+    eaten = next(one for one in RESULTS["two-days"].figures if one.id == "rainy-day.eaten")
+    ate = sum((held.shown.exact for held in eaten.foods), Fraction(0))
+    gap = next(one for one in RESULTS["two-days"].figures if one.id == "rainy-day.gap")
+    assert gap.exact == abs(Fraction(took) - ate) != gap.value
     begin = lines.index("rainy-day.needed: 2060 kcal")
     assert lines[begin + 1 : begin + 7] == [
         "    record: reference woman: 163 cm, 57 kg (IOM 2005, Dietary Reference Intakes for Energy)",
@@ -66,7 +85,10 @@ def test_a_day_is_traced_to_published_bodies_and_equations() -> None:
         ),
         f"    rounding: to the nearest 10 kcal: {took} → 2060",
         "rainy-day.gap: 180 kcal",
-        f"    subtraction: 2060 − 1880 = {2060 - 1880}, of shown values",
+        (
+            f"    subtraction: 2060 − 1880 = {2060 - 1880}, between shown values; "
+            f"before rounding the gap is {plain(abs(Fraction(took) - ate))} kcal"
+        ),
         f"    lean: 1880 ÷ 2060 = 0.91: even; up to {2060 // 10} kcal is even",
     ]
 

@@ -55,23 +55,23 @@ def _figures(stop: str, day: Day) -> Iterator[Figure]:
             f"{stop}.{kind}", kind, value, energy, energy.unit, exact, stop, steps, foods=foods
         )
 
+    eaten, needed = sum((one.exact for one in shown), Fraction(0)), Fraction(day.need.kcal)
     yield figure(
         FigureKind.EATEN,
         balance.eaten,
-        sum((one.exact for one in shown), Fraction(0)),
+        eaten,
         Addition(tuple(one.value for one in shown), balance.eaten),
     )
     yield figure(
         FigureKind.NEEDED,
         balance.needed,
-        Fraction(day.need.kcal),
+        needed,
         ReferenceBody(person, day.body),
         NeedEquation(person, day.need),
         NeedRounding(day.need, balance),
     )
-    yield figure(
-        FigureKind.GAP, balance.gap, Fraction(balance.gap), Balance(balance), Leaning(balance)
-    )
+    gap = abs(eaten - needed)
+    yield figure(FigureKind.GAP, balance.gap, gap, Balance(balance, gap), Leaning(balance))
 
 
 KIND = WorkedKind(stop=DayStop, after=(), work=_work, figures=_figures)

@@ -74,6 +74,7 @@ def total_view(comparison: Comparison, say: Say) -> TotalView:
         " + ".join(say.number(row.sides[side].shown.value) for row in comparison.rows)
         + f" = {say.number(value)}"
         for side, value in enumerate((total.first, total.second))
+        if len(comparison.rows) > 1
     )
     return TotalView(
         id=row_address(stop.id, TOTAL),

@@ -77,7 +77,7 @@ def blocks_view(value: Decimal, say: Say, *, in_tens: bool = False) -> BlocksVie
         ("blocks_ones", laid.ones),
         ("blocks_half" if laid.tenths == _HALF else "blocks_tenths", laid.tenths),
     ]
-    said = tuple(say(key, n=number) for key, number in parts if number)
+    said = tuple(say(key, n=number, number=say.number(number)) for key, number in parts if number)
     return BlocksView(
         say.listed(said) or say("blocks_none"), laid.hundreds, laid.tens, laid.ones, laid.tenths
     )
@@ -88,10 +88,16 @@ def teaspoons(grams: Decimal, measure: Measure, say: Say) -> str:
     in_one = measure.entry.grams_per_teaspoon
     if in_one is None:
         return ""
+    if grams == 0:
+        return say("teaspoons_none")
     spoons, quarters = divmod(whole(Fraction(grams) * 4 / in_one), 4)
-    number = (say.number(spoons) if spoons or not quarters else "") + _QUARTERS.get(quarters, "")
-    form = spoons + 1 if quarters else spoons  # ½ a teaspoon, 1½ teaspoons
-    return say("teaspoons", n=form, spoons=number)
+    part = _QUARTERS.get(quarters, "")
+    if spoons:
+        # 1½ teaspoons are several
+        return say("teaspoons", n=spoons + bool(part), spoons=say.number(spoons) + part)
+    if not part:
+        return say("teaspoons_trace")
+    return say("teaspoons_half" if part == _QUARTERS[2] else "teaspoons_part", spoons=part)
 
 
 def gap_working(
