@@ -43,7 +43,7 @@ def _of_food(held: Holding, language: str) -> Iterator[LackingName]:
         return
     food = held.food.name(language)
     shown = (
-        not held.item.name or held.food.entry.choking
+        not held.item.name or held.food.entry.can_choke
     )  # what can choke is called by its own name
     if food.foreign and shown:
         yield LackingName(language, ("foods", held.food.id, "names"), food.words)

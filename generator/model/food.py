@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from decimal import Decimal
@@ -20,8 +21,12 @@ from generator.model.wording import FALLBACK, Wording, wording
 
 FINEST = 8
 """Decimal places of a figure; records have five. ``1e-999999`` would be a number of a million digits."""
+_PART = re.compile(r"(?P<top>[1-9]\d?)/(?P<bottom>[1-9]\d?) of (?P<amount>.+)")
 Grams = Annotated[Decimal, Field(gt=0, le=5000, decimal_places=FINEST, allow_inf_nan=False)]
 NoValue = Literal["no value"]
+NotLookedAt = Literal["not looked at"]
+NOT_LOOKED_AT: NotLookedAt = "not looked at"
+"""Of allergens and choking: nobody has said either way, which is not the same as none."""
 Value = (
     Annotated[Decimal, Field(ge=0, le=100_000, decimal_places=FINEST, allow_inf_nan=False)]
     | NoValue
@@ -51,9 +56,17 @@ class Portion(Frozen):
     grams: Grams
     """Weight of the whole stated amount, in grams."""
     record: str
-    """The record's own amount and unit."""
+    """The record's own amount and unit, a part of it such as ``1/4 of 1 cup``, or grams alone."""
     units: Mapping[str, Mapping[str, str]] = {}
     """By language: its unit by CLDR plural category, where the words' table of units lacks it."""
+
+    @property
+    def of_record(self) -> tuple[Fraction, str]:
+        """Which part of which amount of its record it is: a quarter of ``1 cup``, or all of it."""
+        wanted = " ".join(self.record.split())
+        if found := _PART.fullmatch(wanted):
+            return Fraction(int(found["top"]), int(found["bottom"])), found["amount"]
+        return Fraction(1), wanted
 
     def name(self, language: str) -> Wording[str]:
         """What the portion is called in a language: ``1 medium``."""
@@ -140,10 +153,30 @@ class FoodEntry(Frozen):
     """Release of the record, where it is not the one the file opens with."""
     drink: bool = False
     """Whether it is drunk."""
-    allergens: tuple[Allergen, ...] = ()
-    """Those that it plainly contains."""
-    choking: bool = False
+    allergens: tuple[Allergen, ...] | NotLookedAt = NOT_LOOKED_AT
+    """Those that it plainly contains; an empty list where somebody looked and none is plain."""
+    choking: bool | NotLookedAt = False
     """Whether it can choke a child under four; some foods, such as nuts, however they are cut."""
+    raw: bool = False
+    """Whether it is raw and eaten only cooked: no lesson may show it."""
+    as_published: str = ""
+    """Why figures that look wrong are right as its record has them; then nobody asks about them."""
+
+    @property
+    def contains(self) -> tuple[Allergen, ...]:
+        """The allergens it is known to contain; none where nobody has looked."""
+        return () if self.allergens == NOT_LOOKED_AT else self.allergens
+
+    @property
+    def can_choke(self) -> bool:
+        """Whether it is known to choke; not where nobody has looked."""
+        return self.choking is True
+
+    @property
+    def not_looked_at(self) -> tuple[str, ...]:
+        """The keys of which nobody has said either way."""
+        keys = {"allergens": self.allergens, "choking": self.choking}
+        return tuple(key for key, said in keys.items() if said == NOT_LOOKED_AT)
 
     @field_validator("names")
     @classmethod

@@ -109,16 +109,39 @@ def test_every_value_is_its_record_s_and_a_blank_is_no_value() -> None:
 
 def test_every_portion_weighs_what_its_record_says() -> None:
     """Against USDA SR Legacy: the weight belongs to the record's own amount, which may not be 1."""
-    weights: defaultdict[str, set[Decimal]] = defaultdict(set)
+    weights: defaultdict[str, set[Fraction]] = defaultdict(set)
     for row in rows("food_portion.csv"):
-        weights[row["fdc_id"]].add(Decimal(row["gram_weight"]))
+        weights[row["fdc_id"]].add(Fraction(row["gram_weight"]))
     wrong = [
         f"{food.id}, {portion.record}: {portion.grams} g"
         for food in library().foods.values()
         for portion in food.entry.portions
-        if portion.grams not in weights[str(food.entry.fdc)]
+        if portion.record not in PLAIN_WEIGHTS
+        and Fraction(portion.grams) / portion.of_record[0] not in weights[str(food.entry.fdc)]
     ]
     assert wrong == []
+
+
+PLAIN_WEIGHTS = {"28.35 g": "1 oz", "85 g": "3 oz"}
+"""An ounce and three, as SR Legacy weighs them of other foods (171477, 175168 and more) [R]; NIST
+Handbook 44 has 28.349523125 g [M]. For records that weigh no amount anybody eats."""
+
+
+def test_a_plain_weight_is_called_what_it_is() -> None:
+    named = {
+        (portion.record, portion.names["en"])
+        for food in library().foods.values()
+        for portion in food.entry.portions
+        if portion.record.endswith(" g")
+    }
+    assert named == set(PLAIN_WEIGHTS.items())
+
+
+def test_a_part_of_a_record_s_amount_says_which() -> None:
+    """A cup of kimchi weighs 150 g: USDA SR Legacy 170392 (status R)."""
+    quarter = next(one for one in library().foods["kimchi"].entry.portions if one.grams < 100)
+    assert quarter.of_record == (Fraction(1, 4), "1 cup")
+    assert quarter.grams * 4 == 150
 
 
 def test_every_record_keeps_its_title() -> None:

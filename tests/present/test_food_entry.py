@@ -2,27 +2,20 @@
 
 from __future__ import annotations
 
-import csv
-
 import pytest
 
 from generator.author.food_entry import scalar
 from generator.author.food_proposal import free_id, proposed_group
 from tests.project import library
-from tests.read.fooddata.official_zip import REFERENCE
+from tests.reference import rows
 
 FOODS = library().foods
 
 
-@pytest.mark.skipif(
-    not REFERENCE.is_dir(), reason="the official SR Legacy files are not beside this project"
-)
 def test_most_groups_are_proposed_as_people_chose_them() -> None:
     """Common practice, no source: a proposal is looked over anyway, so nine in ten will do."""
-    with (REFERENCE / "food_category.csv").open(encoding="utf-8", newline="") as file:
-        titles = {row["id"]: row["description"] for row in csv.DictReader(file)}
-    with (REFERENCE / "food.csv").open(encoding="utf-8", newline="") as file:
-        shelf = {int(r["fdc_id"]): titles[r["food_category_id"]] for r in csv.DictReader(file)}
+    titles = {row["id"]: row["description"] for row in rows("food_category.csv")}
+    shelf = {int(row["fdc_id"]): titles[row["food_category_id"]] for row in rows("food.csv")}
     wrong = [
         f"{food.id}: {proposed}, not {food.entry.group}"
         for food in FOODS.values()

@@ -26,7 +26,7 @@ def care_lines(result: LessonResult, say: Say) -> tuple[str, ...]:
     if result.holdings:
         lines.append(allergen_line(result, say))
     lines.append(say("care_young"))
-    if risky := _names((food for food in _foods(result) if food.entry.choking), say):
+    if risky := _names((food for food in _foods(result) if food.entry.can_choke), say):
         lines.append(say("care_choking", listed=say.listed(risky)))
     if result.lesson.file.cooking:
         lines.append(say("care_cooking"))
@@ -46,7 +46,7 @@ def allergen_line(result: LessonResult, say: Say) -> str:
 
     Where it knows of none this is said: no line at all reads as if there were none.
     """
-    named = {allergen for food in _foods(result) for allergen in food.entry.allergens}
+    named = {allergen for food in _foods(result) for allergen in food.entry.contains}
     listed = tuple(sorted(say(ALLERGEN.key(name)) for name in named))
     return say("allergens", listed=say.listed(listed)) if listed else say("allergens_none")
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from pathlib import Path
 
-from generator.model.food import Food, Portion
+from generator.model.food import FINEST, Food, Portion
 from generator.model.food_record import FoodRecord
 from generator.model.library import Library
 from generator.model.places import Path as DataPath
@@ -152,8 +152,12 @@ def _at(data: Data, path: DataPath) -> Data:
 
 
 def _weights(found: FoodRecord, portion: Portion) -> list[Decimal]:
-    """What the record says a wording weighs; grams weigh themselves."""
-    wanted = " ".join(portion.record.split())
+    """What the record says a wording weighs, or that part of it; grams weigh themselves."""
+    part, wanted = portion.of_record
     if wanted == f"{portion.grams} g":
         return [portion.grams]
-    return [one.grams for one in found.portions if one.wording == wanted]
+    return [
+        round(one.grams * part.numerator / part.denominator, FINEST)
+        for one in found.portions
+        if one.wording == wanted
+    ]

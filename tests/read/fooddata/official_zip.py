@@ -8,24 +8,7 @@ import zipfile
 from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 
-REFERENCE = Path(__file__).parents[4] / "shared" / "reference-data" / "usda_sr_legacy"
-"""The official files of SR Legacy, April 2018, but for food_nutrient.csv; not part of this project."""
-
-NUTRIENT_OF = {
-    "kcal_100g": "1008",
-    "fat_g": "1004",
-    "satfat_g": "1258",
-    "sodium_mg": "1093",
-    "sugars_g": "2000",
-    "fiber_g": "1079",
-    "protein_g": "1003",
-    "carb_g": "1005",
-    "calcium_mg": "1087",
-    "iron_mg": "1089",
-    "potassium_mg": "1092",
-    "vitamin_c_mg": "1162",
-}
-"""Columns of values_per_100g.csv and the official nutrient ids of nutrient.csv beside it."""
+from tests.sr_legacy_copy import NUTRIENT_OF, PUBLISHED
 
 Table = Sequence[Sequence[str]]
 
@@ -115,10 +98,14 @@ def small_zip(
     return file
 
 
-def sr_legacy_zip(file: Path, changed: Mapping[tuple[str, str], str] | None = None) -> Path:
+def sr_legacy_zip(
+    file: Path,
+    changed: Mapping[tuple[str, str], str] | None = None,
+    tables: Path = PUBLISHED,
+) -> Path:
     """SR Legacy as published: its files, and food_nutrient.csv made of values_per_100g.csv.
 
-    `changed` gives other amounts by FDC id and nutrient id.
+    `changed` gives other amounts by FDC id and nutrient id; `tables` may be the copy of some foods.
     """
     names = (
         "food.csv",
@@ -131,23 +118,23 @@ def sr_legacy_zip(file: Path, changed: Mapping[tuple[str, str], str] | None = No
     folder = "FoodData_Central_sr_legacy_food_csv_2018-04/"
     with zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED, compresslevel=1) as archive:
         for name in names:
-            archive.write(REFERENCE / name, folder + name)
-        text = csv_text(_food_nutrient(changed or {}))
+            archive.write(tables / name, folder + name)
+        text = csv_text(_food_nutrient(changed or {}, tables))
         archive.writestr(f"{folder}food_nutrient.csv", text)
     return file
 
 
-def reference_values() -> list[dict[str, str]]:
+def reference_values(tables: Path = PUBLISHED) -> list[dict[str, str]]:
     """The rows of values_per_100g.csv."""
-    with (REFERENCE / "values_per_100g.csv").open(encoding="utf-8", newline="") as file:
+    with (tables / "values_per_100g.csv").open(encoding="utf-8", newline="") as file:
         return list(csv.DictReader(file))
 
 
-def _food_nutrient(changed: Mapping[tuple[str, str], str]) -> Iterable[Sequence[str]]:
+def _food_nutrient(changed: Mapping[tuple[str, str], str], tables: Path) -> Iterable[Sequence[str]]:
     tail = ("data_points", "derivation_id", "min", "max", "median", "footnote", "min_year_acquired")
     yield ("id", "fdc_id", "nutrient_id", "amount", *tail)
     number = 0
-    for row in reference_values():
+    for row in reference_values(tables):
         for column, nutrient in NUTRIENT_OF.items():
             amount = changed.get((row["fdc_id"], nutrient), row[column])
             if amount:  # the official file has no row where a record has no value

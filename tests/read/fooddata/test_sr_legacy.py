@@ -18,15 +18,11 @@ from generator.author.foods import refresh_foods
 from generator.model.food_record import Imported
 from generator.read.fooddata.importing import import_foods
 from generator.read.fooddata.index import INDEX, opened_index, record
-from tests.read.fooddata.official_zip import (
-    NUTRIENT_OF,
-    REFERENCE,
-    reference_values,
-    sr_legacy_zip,
-)
+from tests.read.fooddata.official_zip import reference_values, sr_legacy_zip
+from tests.sr_legacy_copy import COPY, NUTRIENT_OF, PUBLISHED
 
-pytestmark = pytest.mark.skipif(
-    not REFERENCE.is_dir(), reason="the official SR Legacy files are not beside this project"
+whole_release = pytest.mark.skipif(
+    not PUBLISHED.is_dir(), reason="the official SR Legacy files are not beside this project"
 )
 SITE = Path(__file__).parents[3]
 FIGURE_OF = {
@@ -53,6 +49,7 @@ def imported(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, Imported]:
     return root, one
 
 
+@whole_release
 def test_the_counts_are_the_published_ones(imported: tuple[Path, Imported]) -> None:
     """references.md 11 b (C): 14,449 portions, 18 with amount 0; 7,793 foods."""
     assert imported[1].foods == 7793
@@ -60,6 +57,7 @@ def test_the_counts_are_the_published_ones(imported: tuple[Path, Imported]) -> N
     assert imported[1].weightless == 18
 
 
+@whole_release
 def test_every_value_of_every_food_is_the_official_one(imported: tuple[Path, Imported]) -> None:
     compared = Counter[str]()
     with opened_index(imported[0]) as index:
@@ -75,9 +73,10 @@ def test_every_value_of_every_food_is_the_official_one(imported: tuple[Path, Imp
     assert min(compared.values()) > 5900  # 1,816 of 7,793 have no sugars: references.md 11 b (C)
 
 
+@whole_release
 def test_every_portion_weighs_what_the_official_file_says(imported: tuple[Path, Imported]) -> None:
     official: dict[int, list[tuple[str, Decimal]]] = {}
-    with (REFERENCE / "food_portion.csv").open(encoding="utf-8", newline="") as file:
+    with (PUBLISHED / "food_portion.csv").open(encoding="utf-8", newline="") as file:
         for row in csv.DictReader(file):
             if Decimal(row["amount"]):
                 words = f"{row['amount']} {row['modifier']}".split()
@@ -91,6 +90,14 @@ def test_every_portion_weighs_what_the_official_file_says(imported: tuple[Path, 
             assert [(one.wording, one.grams) for one in found.portions] == portions
 
 
+@pytest.fixture(scope="module")
+def of_the_library(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with an index of the records of the library's foods, from the copy of them."""
+    root = tmp_path_factory.mktemp("library")
+    import_foods(root, sr_legacy_zip(root / "some.zip", tables=COPY), lambda _read, _total: None)
+    return root
+
+
 def site(folder: Path) -> Path:
     shutil.copytree(SITE / "site_data", folder / "site_data")
     return folder
@@ -101,24 +108,20 @@ def index_for(root: Path, made: Path) -> None:
     shutil.copyfile(made / INDEX, root / INDEX)
 
 
-def test_a_refresh_changes_nothing_in_our_library(
-    imported: tuple[Path, Imported], tmp_path: Path
-) -> None:
+def test_a_refresh_changes_nothing_in_our_library(of_the_library: Path, tmp_path: Path) -> None:
     """So every figure and every weight in site_data/foods.yaml is that of its record."""
     root = site(tmp_path)
-    index_for(root, imported[0])
+    index_for(root, of_the_library)
     before = (root / "site_data/foods.yaml").read_bytes()
     compared = refresh_foods(root)
     assert compared.changes == compared.gone == compared.unweighed == compared.unread == ()
     assert (root / "site_data/foods.yaml").read_bytes() == before
 
 
-def test_a_refresh_fills_in_what_an_older_file_lacks(
-    imported: tuple[Path, Imported], tmp_path: Path
-) -> None:
+def test_a_refresh_fills_in_what_an_older_file_lacks(of_the_library: Path, tmp_path: Path) -> None:
     """From a file without the minerals and vitamin C to ours, byte for byte."""
     root = site(tmp_path)
-    index_for(root, imported[0])
+    index_for(root, of_the_library)
     file = root / "site_data/foods.yaml"
     ours = file.read_text("utf-8")
     file.write_text(re.sub(r", calcium: [^}]*", "", ours), "utf-8")
@@ -130,7 +133,8 @@ def test_a_refresh_fills_in_what_an_older_file_lacks(
 
 def test_a_refresh_writes_the_figures_of_a_newer_release_and_nothing_else(tmp_path: Path) -> None:
     root = site(tmp_path)
-    newer = sr_legacy_zip(root / "newer.zip", {("171688", "1008"): "53", ("171688", "1079"): ""})
+    changed = {("171688", "1008"): "53", ("171688", "1079"): ""}
+    newer = sr_legacy_zip(root / "newer.zip", changed, COPY)
     import_foods(root, newer, lambda _read, _total: None)
     before = (root / "site_data/foods.yaml").read_text("utf-8").splitlines()
     compared = refresh_foods(root)
