@@ -33,7 +33,7 @@ def write_schema(root: Path) -> Path:
     library = read_library(root)
     file = root / SCHEMA
     file.parent.mkdir(parents=True, exist_ok=True)
-    write_whole(file, lesson_schema(library.foods, library.moves))
+    write_whole(file, lesson_schema(library.eatable, library.moves))
     return file
 
 

@@ -16,6 +16,7 @@ from generator.check.interface_words import interface_translated
 from generator.check.kind_words import kind_captions, kind_words
 from generator.check.languages import checked_less
 from generator.check.links import safe_links
+from generator.check.looked_at import foods_looked_at
 from generator.check.names import names_complete
 from generator.check.nothing_to_move import something_to_move
 from generator.check.plausible_values import plausible_values
@@ -41,6 +42,7 @@ RULES: tuple[Rule, ...] = (
     standards_known,
     plausible_values,
     amounts_said,
+    foods_looked_at,
     words_against_numbers,
     captions_against_numbers,
     kind_words,

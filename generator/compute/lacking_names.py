@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from generator.compute.holding import Holding
 from generator.compute.result import LessonResult
+from generator.model.food import NOT_LOOKED_AT
 from generator.model.places import Path
 
 
@@ -42,9 +43,9 @@ def _of_food(held: Holding, language: str) -> Iterator[LackingName]:
     if held.food is None:
         return
     food = held.food.name(language)
-    shown = (
-        not held.item.name or held.food.entry.can_choke
-    )  # what can choke is called by its own name
+    entry = held.food.entry
+    # What can choke, and what nobody has looked at, care calls by its own name.
+    shown = not held.item.name or entry.can_choke or entry.allergens == NOT_LOOKED_AT
     if food.foreign and shown:
         yield LackingName(language, ("foods", held.food.id, "names"), food.words)
     if held.serving and (portion := held.serving.portion) and portion.name(language).foreign:

@@ -29,3 +29,8 @@ class Library:
     """Where words of the library stand: ``("foods", "apple-raw", "names")``, ``("moves", "march",
     "texts")``, ``("words", "es", "grams")``, and ``("languages", 1)`` and ``("address",)``
     of the site; ``("replaced", …)`` what stands in the place of the program's own."""
+
+    @property
+    def eatable(self) -> tuple[str, ...]:
+        """Ids of the foods a lesson may name: all but those that are raw and eaten only cooked."""
+        return tuple(name for name, food in self.foods.items() if not food.entry.raw)

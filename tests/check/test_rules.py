@@ -16,6 +16,7 @@ from generator.check.rule import Rule
 from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.model.film import Film, Sound
+from generator.model.food import NOT_LOOKED_AT
 from generator.model.lesson import Video
 from generator.model.personal import LeftOut, Personal
 from generator.model.places import Places
@@ -25,6 +26,7 @@ from generator.model.translation import Translation
 from generator.problems import Place
 from tests.caption_lesson import LESSON, Timed, captioned, filed
 from tests.project import GOOD, library, worked
+from tests.worked import worked as of_stops
 
 Made = Callable[[Path], LessonResult]
 """Makes a lesson in a folder."""
@@ -98,6 +100,16 @@ def with_film(folder: Path) -> LessonResult:
     return replace(result, lesson=lesson)
 
 
+def not_looked_at(_: Path) -> LessonResult:
+    """A lesson with a food whose allergens nobody has looked at."""
+    food = library().foods["apple-raw"]
+    entry = food.entry.model_copy(update={"allergens": NOT_LOOKED_AT})
+    other = replace(library(), foods={**library().foods, food.id: replace(food, entry=entry)})
+    row = "[{food: apple-raw, amount: 1 medium}, {food: pear-raw, amount: 1 medium}]"
+    stop = f"- compare: {{id: c, measure: energy, sides: [A, B], rows: [{row}]}}\n"
+    return of_stops(stop, other)
+
+
 ROW = "[{name: Oatmeal, value: 170, source: card}, {name: Plain bagel, value: 260, source: card}]"
 SAME = LESSON.replace(
     ROW, "[{food: apple-raw, amount: 1 medium}, {food: apple-raw, amount: 1 medium}]"
@@ -125,6 +137,7 @@ CASES: Mapping[str, tuple[Made, str]] = {
         "10 g cannot hold 1020 kcal",
     ),
     "amounts_said": (in_spanish, "“1 carton” cannot be said in es"),
+    "foods_looked_at": (not_looked_at, "nobody has looked at `apple-raw` yet: its allergens"),
     "words_against_numbers": (
         other("We will see.", "The bagel holds twice as much."),
         "does not hold",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from generator.compute.result import LessonResult
-from generator.model.food import Food
+from generator.model.food import NOT_LOOKED_AT, Food
 from generator.model.measure import Measure
 from generator.present.words.families import ALLERGEN
 from generator.present.words.foreign import of_library
@@ -48,7 +48,11 @@ def allergen_line(result: LessonResult, say: Say) -> str:
     """
     named = {allergen for food in _foods(result) for allergen in food.entry.contains}
     listed = tuple(sorted(say(ALLERGEN.key(name)) for name in named))
-    return say("allergens", listed=say.listed(listed)) if listed else say("allergens_none")
+    line = say("allergens", listed=say.listed(listed)) if listed else say("allergens_none")
+    unseen = (food for food in _foods(result) if food.entry.allergens == NOT_LOOKED_AT)
+    if names := _names(unseen, say):
+        line += " " + say("allergens_not_looked_at", listed=say.listed(names))
+    return line
 
 
 def _foods(result: LessonResult) -> tuple[Food, ...]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -45,11 +45,24 @@ def item_problems(
         what = f"there is no food `{name}` in site_data/foods.yaml"
         yield UnknownFood(written.place(*keys, "food"), what, food=name)
         return
+    if food.entry.raw:
+        yield _raw(food, written.library.foods.values(), written.place(*keys, "food"))
     if "value" in item:
         return
     yield from _amount(word(item, "amount"), food, written.place(*keys, "amount"), measure)
     if measure and food.value(measure) is None:
         yield _no_value(food, measure, written.place(*keys, "food"))
+
+
+def _raw(food: Food, foods: Iterable[Food], place: Place) -> Problem:
+    """A food that nobody eats as it is, with cooked ones of its kind."""
+    kind = food.entry.record.split(",")[0]
+    cooked = [
+        one.id for one in foods if one.entry.record.split(",")[0] == kind and not one.entry.raw
+    ]
+    what = f"`{food.id}` is raw, and nobody eats it before it is cooked"
+    find = f'look for a cooked one with: python3 generator foods find "{kind.lower()} cooked"'
+    return Problem(place, what, f"take {either(cooked[:3])}, or {find}" if cooked else find)
 
 
 def _no_value(food: Food, measure: Measure, place: Place) -> Problem:
