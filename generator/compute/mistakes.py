@@ -8,7 +8,8 @@ slips with places, and those in dividing, are our own list: common practice, no 
 
 Two mistakes can give one answer: 50 − 24 = 34 is smaller-from-larger and also 0 − N = N. The
 order of ``Mistake`` decides: the subtraction bugs from the most widespread on, adding, then the
-slips that are known by nothing but the size of the error. ``theme/js/mistakes.js`` does the same
+slips that are known by nothing but the size of the error; below twenty a miscount comes before
+them all. ``theme/js/mistakes.js`` does the same
 in the browser, held to it by ``tests/examples/mistakes.json``.
 """
 
@@ -18,6 +19,10 @@ from collections.abc import Callable
 from decimal import Decimal
 from enum import StrEnum
 
+_COUNTED_BELOW = 20
+"""Below it children count rather than write digit under digit, so one out is a hop miscounted."""
+_ONE = 10
+"""In tenths."""
 _Column = Callable[[int, int, int], int]
 """What two digits leave, given what the place before borrowed; below 0 where it borrows in turn."""
 
@@ -28,7 +33,7 @@ class Mistake(StrEnum):
     SMALLER_FROM_LARGER = "smaller_from_larger"
     """In each place the smaller digit is taken from the larger: 63 − 29 = 46."""
     NO_DECREMENT = "no_decrement"
-    """A ten is borrowed and not paid back: 230 − 184 = 156."""
+    """A ten is traded for ten ones and still counted as a ten: 230 − 184 = 156."""
     ZERO_GIVES_DIGIT = "zero_gives_digit"
     """0 − N is written as N: 230 − 184 = 54."""
     ZERO_GIVES_ZERO = "zero_gives_zero"
@@ -37,6 +42,12 @@ class Mistake(StrEnum):
     """Borrowing skips a 0 and leaves it a 0: 300 − 184 = 26."""
     ADDED = "added"
     """Both are put together: 230 − 184 = 414."""
+    TOOK_ZERO = "took_zero"
+    """Taking 0 away is taken to leave 0: 45 − 0 = 0."""
+    SAME_NUMBER = "same_number"
+    """Both sides hold one number, and that is given as the gap: 21 − 21 = 21."""
+    OWN_NUMBER = "own_number"
+    """What one side holds is given as the gap: 410 − 90 = 410."""
     FORGOT_TO_DIVIDE = "forgot_to_divide"
     """The gap is given as the count: 460 ÷ 10 = 460."""
     MULTIPLIED = "multiplied"
@@ -47,6 +58,18 @@ class Mistake(StrEnum):
     """A 0 is kept in the wrong place: 460 ÷ 10 = 406."""
     COUNTED_LEFT_OVER = "counted_left_over"
     """What is left over becomes a count, or a part of one: 465 ÷ 10 = 47."""
+    COUNTED_TENS = "counted_tens"
+    """The tens are counted where a count is several of them: 270 ÷ 20 = 27."""
+    DIVIDED_BY_TENS = "divided_by_tens"
+    """Divided by the tens of a count without its 0: 270 ÷ 20 = 135."""
+    GAVE_LEFT_OVER = "gave_left_over"
+    """What is left over is given as the count: 27 ÷ 4 = 3."""
+    COUNTED_HUNDREDS = "counted_hundreds"
+    """The hundreds are given as the count: 320 ÷ 10 = 3."""
+    STOPPED_AT_HUNDREDS = "stopped_at_hundreds"
+    """The hundreds alone are counted out, and not what comes after them: 320 ÷ 10 = 30."""
+    ONE_OFF = "one_off"
+    """Counted once too often or too few: 16 − 9 = 8, 460 ÷ 10 = 47."""
     DROPPED_ZERO = "dropped_zero"
     """A tenth of the answer: 410 − 90 = 32."""
     KEPT_ZERO = "kept_zero"
@@ -70,6 +93,8 @@ def gap_mistake(larger: Decimal, smaller: Decimal, answer: Decimal) -> Mistake |
     top, bottom = _tenths(larger), _tenths(smaller)
     if top < bottom:
         raise ValueError(f"{larger} is smaller than {smaller}")
+    if counted(larger, smaller) and bottom and abs(answer * 10 - (top - bottom)) == _ONE:
+        return Mistake.ONE_OFF
     return _first(answer * 10, Decimal(top - bottom), gap_answers(top, bottom))
 
 
@@ -92,9 +117,17 @@ def count_mistake(gap: Decimal, per: Decimal, answer: Decimal) -> Mistake | None
         Mistake.TOOK_ONE_AWAY: (gap - per,),
         Mistake.MOVED_ZERO: _zero_inside(int(count)),
         Mistake.COUNTED_LEFT_OVER: (count + 1, gap / per) if gap % per else (),
+        **_tens_and_hundreds(gap, per),
+        Mistake.GAVE_LEFT_OVER: (gap % per,) if gap % per else (),
+        Mistake.ONE_OFF: (count + 1, count - 1),
         **_place_slips(count, Decimal(1)),
     }
     return _first(answer, count, answers)
+
+
+def counted(larger: Decimal, smaller: Decimal) -> bool:
+    """Whether children count from one number to the other: small and whole. Common practice, no source."""
+    return larger < _COUNTED_BELOW and not (larger % 1 or smaller % 1)
 
 
 def gap_answers(top: int, bottom: int) -> dict[Mistake, tuple[Decimal, ...]]:
@@ -103,6 +136,10 @@ def gap_answers(top: int, bottom: int) -> dict[Mistake, tuple[Decimal, ...]]:
     return {
         **{bug: tuple(map(Decimal, answers)) for bug, answers in bugs.items()},
         Mistake.ADDED: (Decimal(top + bottom),),
+        Mistake.TOOK_ZERO: () if bottom else (Decimal(0),),
+        Mistake.SAME_NUMBER: (Decimal(top),) if top == bottom else (),
+        Mistake.OWN_NUMBER: (Decimal(top), Decimal(bottom)) if top != bottom else (),
+        Mistake.ONE_OFF: (Decimal(top - bottom + _ONE), Decimal(top - bottom - _ONE)),
         **_place_slips(Decimal(top - bottom), Decimal(10)),
     }
 
@@ -162,6 +199,19 @@ def _zero_inside(count: int) -> tuple[Decimal, ...]:
     """A number with one 0 put between its digits: 46 gives 406."""
     digits = str(count)
     return tuple(Decimal(f"{digits[:at]}0{digits[at:]}") for at in range(1, len(digits)))
+
+
+def _tens_and_hundreds(gap: Decimal, per: Decimal) -> dict[Mistake, tuple[Decimal, ...]]:
+    """Counts that see only the tens, or only the hundreds."""
+    tens, hundreds = per // 10, gap // 100
+    in_tens = not per % 10 and per > 10  # a count of ten is the tens themselves
+    counted = hundreds > 0 and per < 100  # a count of a hundred is the hundreds
+    return {
+        Mistake.COUNTED_TENS: (gap // 10,) if in_tens and gap // 10 else (),
+        Mistake.DIVIDED_BY_TENS: (gap / tens,) if in_tens else (),
+        Mistake.COUNTED_HUNDREDS: (hundreds,) if counted else (),
+        Mistake.STOPPED_AT_HUNDREDS: (hundreds * 100 // per,) if counted else (),
+    }
 
 
 def _place_slips(right: Decimal, one: Decimal) -> dict[Mistake, tuple[Decimal, ...]]:

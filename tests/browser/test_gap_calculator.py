@@ -78,12 +78,13 @@ def test_enter_in_an_entry_checks_it_and_leads_to_the_next(address: str, page: P
     [
         ("", "", "Write the gap, then check."),
         ("many", "", "Write one number in digits, such as 230."),
-        ("154", "", "In one place the smaller digit was taken from the larger."),
+        ("154", "", "Start with the ones of 230. Not enough? Trade 1"),
         ("414", "", "Start with 230 and take 184 away"),
         ("7", "", "Count up from 184: first to 200, then on to 230."),
         ("46", "46", "That is the gap. How many times does 10 fit into it?"),
         ("46", "5", "What is left over is less than 10"),
-        ("46", "9", "Count in steps of 10 up to 46."),
+        ("46", "3", "but very close. Count once more."),
+        ("46", "9", "How many tens are in 46?"),
     ],
 )
 def test_not_yet_says_what_happened_and_keeps_what_was_written(

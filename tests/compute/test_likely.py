@@ -48,6 +48,15 @@ def test_two_sides_alike_leave_nothing_to_get_wrong() -> None:
     assert told("120", "120") == {}
 
 
+@pytest.mark.parametrize(
+    ("first", "second", "wrong"),
+    [("16", "9", {"6", "8"}), ("6", "2", {"3", "5"}), ("1", "0", {"2"})],
+)
+def test_below_twenty_children_miscount_by_one(first: str, second: str, wrong: set[str]) -> None:
+    """Common practice, no source: at this size they count, and no digit stands under another."""
+    assert told(first, second) == dict.fromkeys(wrong, Mistake.ONE_OFF)
+
+
 HALVES = st.integers(0, 40_000).map(lambda halves: Decimal(halves) / 2)
 
 

@@ -17,13 +17,18 @@ import { say } from "./say.js";
 
 /**
  * What is said of each mistake of mistakes.js, and where none is seen.
- * @type {Record<string, string> & { unread: string }}
+ * @type {Record<string, string> & { unread: string, count_step: string }}
  */
 const NOT_YET = keys({
   unread: "not_yet_unread",
   gap_step: "not_yet_gap_step",
   gap_look: "not_yet_gap_look",
   count_step: "not_yet_count_step",
+  count_step_10: "not_yet_count_step_ones",
+  count_step_20: "not_yet_count_step_twos",
+  count_step_40: "not_yet_count_step_fours",
+  count_step_100: "not_yet_count_step_tens",
+  count_step_200: "not_yet_count_step_twenties",
   smaller_from_larger: "not_yet_smaller_from_larger",
   no_decrement: "not_yet_no_decrement",
   zero_gives_digit: "not_yet_zero_gives_digit",
@@ -35,6 +40,16 @@ const NOT_YET = keys({
   took_one_away: "not_yet_took_one_away",
   moved_zero: "not_yet_moved_zero",
   counted_left_over: "not_yet_counted_left_over",
+  took_zero: "not_yet_took_zero",
+  same_number: "not_yet_same_number",
+  own_number: "not_yet_own_number",
+  one_off: "not_yet_one_off",
+  one_out: "not_yet_one_out",
+  counted_tens: "not_yet_counted_tens",
+  divided_by_tens: "not_yet_divided_by_tens",
+  gave_left_over: "not_yet_gave_left_over",
+  counted_hundreds: "not_yet_counted_hundreds",
+  stopped_at_hundreds: "not_yet_stopped_at_hundreds",
   dropped_zero: "not_yet_dropped_zero",
   kept_zero: "not_yet_kept_zero",
   ten_off: "not_yet_ten_off",
@@ -49,10 +64,31 @@ export function notYet({ larger, smaller, per, counting, text }) {
   const language = document.documentElement.lang;
   const tenths = readTenths(text, language);
   const rest = restingPlace(smaller, larger);
-  const numbers = Object.entries({ larger, smaller, per, rest, gap: larger - smaller });
+  const numbers = Object.entries({ larger, smaller, per, rest, gap: larger - smaller, tens: per / 10, more: (larger - smaller) % 1000 });
   const written = Object.fromEntries(numbers.map(([name, number]) => [name, writeTenths(number, language)]));
   if (!text.trim()) return counting ? say("not_yet_count_empty", written) : say("not_yet_gap_empty", written);
   if (tenths === null) return say("not_yet_unread", written);
-  const seen = counting ? countMistake(larger - smaller, per, tenths) || "count_step" : gapMistake(larger, smaller, tenths) || (rest ? "gap_step" : "gap_look");
-  return say(NOT_YET[seen] ?? NOT_YET.unread, written);
+  return say(counting ? ofCount(larger - smaller, per, tenths) : ofGap(larger, smaller, tenths, rest), written);
+}
+
+/**
+ * @param {number} larger
+ * @param {number} smaller
+ * @param {number} answer
+ * @param {number} rest
+ */
+function ofGap(larger, smaller, answer, rest) {
+  return NOT_YET[gapMistake(larger, smaller, answer) || (rest ? "gap_step" : "gap_look")] ?? NOT_YET.unread;
+}
+
+/**
+ * Where nothing is seen, the next step is one that fits what a count is made of.
+ * @param {number} gap
+ * @param {number} per
+ * @param {number} answer
+ */
+function ofCount(gap, per, answer) {
+  const seen = countMistake(gap, per, answer);
+  if (!seen) return NOT_YET[`count_step_${per}`] ?? NOT_YET.count_step;
+  return NOT_YET[seen === "one_off" ? "one_out" : seen] ?? NOT_YET.unread;
 }

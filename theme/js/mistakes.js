@@ -4,6 +4,8 @@
  * tenths, so that half a gram is a whole number too.
  */
 
+const COUNTED_BELOW = 200; // tenths; children count there rather than write digit under digit
+
 /**
  * @param {number} top the larger value
  * @param {number} bottom the smaller value
@@ -11,7 +13,9 @@
  * @returns {string} the mistake's name, or nothing for an answer we cannot read
  */
 export function gapMistake(top, bottom, answer) {
-  return first(answer, top - bottom, { ...bugAnswers(top, bottom), added: [top + bottom], ...placeSlips(top - bottom) });
+  const counted = top < COUNTED_BELOW && (top % 10) + (bottom % 10) === 0;
+  if (counted && bottom && Math.abs(answer - (top - bottom)) === 10) return "one_off";
+  return first(answer, top - bottom, { ...bugAnswers(top, bottom), ...slips(top, bottom), ...placeSlips(top - bottom) });
 }
 
 /**
@@ -31,6 +35,21 @@ export function bugAnswers(top, bottom) {
 }
 
 /**
+ * Answers that need no digits to be seen: added, or one of the two numbers, or one out.
+ * @param {number} top
+ * @param {number} bottom
+ */
+function slips(top, bottom) {
+  return {
+    added: [top + bottom],
+    took_zero: bottom ? [] : [0],
+    same_number: top === bottom ? [top] : [],
+    own_number: top === bottom ? [] : [top, bottom],
+    one_off: [top - bottom + 10, top - bottom - 10],
+  };
+}
+
+/**
  * @param {number} gap
  * @param {number} per how much of the gap is one count
  * @param {number} answer
@@ -43,6 +62,8 @@ export function countMistake(gap, per, answer) {
     took_one_away: [gap - per],
     moved_zero: zeroInside(count),
     counted_left_over: gap % per ? [count * 10 + 10, (gap * 10) / per] : [],
+    ...tensAndHundreds(gap, per),
+    one_off: [count * 10 + 10, count * 10 - 10],
     ...placeSlips(count * 10),
   });
 }
@@ -93,6 +114,23 @@ function acrossZero(top, bottom) {
     skipped ||= lender > one * 10;
   }
   return skipped && top >= 0 ? [answer] : [];
+}
+
+/**
+ * Counts that see only the tens, only what is left over, or only the hundreds.
+ * @param {number} gap
+ * @param {number} per
+ */
+function tensAndHundreds(gap, per) {
+  const inTens = per > 100 && per % 100 === 0; // a count of ten is the tens themselves
+  const hundreds = per < 1000 ? Math.floor(gap / 1000) : 0;
+  return {
+    counted_tens: inTens && gap >= 100 ? [Math.floor(gap / 100) * 10] : [],
+    divided_by_tens: inTens ? [(gap * 100) / per] : [],
+    gave_left_over: gap % per ? [gap % per] : [],
+    counted_hundreds: hundreds ? [hundreds * 10] : [],
+    stopped_at_hundreds: hundreds ? [Math.floor((hundreds * 1000) / per) * 10] : [],
+  };
 }
 
 /** @param {number} count */

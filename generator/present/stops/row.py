@@ -16,6 +16,7 @@ from generator.present.words.amounts import (
     gap_working,
     holding_view,
 )
+from generator.present.words.counting import count_hint, count_question
 from generator.present.words.number import number, quantity
 from generator.present.words.say import Say, digits
 
@@ -56,7 +57,14 @@ def row_address(stop: str, row: str) -> str:
 
 def _count_view(gap: Gap, count: Count, say: Say) -> CountView:
     left = say.number(count.left_over) if count.left_over else ""
-    return CountView(number(gap.size, say), number(count.whole, say), number(count.per, say), left)
+    return CountView(
+        gap=number(gap.size, say),
+        whole=number(count.whole, say),
+        per=number(count.per, say),
+        left_over=left,
+        question=count_question(count.per, say),
+        hint=count_hint(count.per, say),
+    )
 
 
 def row_hint(gap: Gap, say: Say) -> str:

@@ -21,6 +21,10 @@ class CountView:
     """How much of the gap is one count."""
     left_over: str
     """What the count leaves over, formatted; empty when nothing is."""
+    question: str
+    """``How many tens?``"""
+    hint: str
+    """How to find it."""
 
 
 @dataclass(frozen=True, slots=True)

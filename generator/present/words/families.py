@@ -54,6 +54,11 @@ CHOICE = Family("day_choice_", tuple(map(str, Lean)))
 ANSWER = Family("day_answer_", tuple(map(str, Lean)))
 HANGS = Family("day_hangs_", tuple(map(str, Lean)))
 LEVEL = Family("brings_", tuple(map(str, Level)))
+COUNT_OF = Family(
+    "count_of_",
+    ("ones", "twos", "fours", "fives", "tens", "twenties", "fifties", "hundreds", "groups"),
+)
+COUNT_HINT = Family("count_hint_", ("ones", "twos", "fours", "tens", "twenties", "groups"))
 FILM = Family("film_", FILM_KEYS)
 FAMILIES = (
     STOP,
@@ -68,5 +73,7 @@ FAMILIES = (
     ANSWER,
     HANGS,
     LEVEL,
+    COUNT_OF,
+    COUNT_HINT,
     FILM,
 )

@@ -1,0 +1,32 @@
+"""What is asked of a count, and the hint to it, by what one count is made of."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from generator.present.words.families import COUNT_HINT, COUNT_OF
+from generator.present.words.say import Say
+
+_MADE_OF = {
+    Decimal(1): "ones",
+    Decimal(2): "twos",
+    Decimal(4): "fours",
+    Decimal(5): "fives",
+    Decimal(10): "tens",
+    Decimal(20): "twenties",
+    Decimal(50): "fifties",
+    Decimal(100): "hundreds",
+}
+_GROUPS = "groups"
+
+
+def count_question(per: Decimal, say: Say) -> str:
+    """``How many tens?``, above the room for the count."""
+    return say(COUNT_OF.key(_MADE_OF.get(per, _GROUPS)), per=say.number(per))
+
+
+def count_hint(per: Decimal, say: Say) -> str:
+    """How to find the count, in words that give no number of the row away."""
+    made_of = _MADE_OF.get(per, _GROUPS)
+    hint = made_of if made_of in COUNT_HINT.members else _GROUPS
+    return say(COUNT_HINT.key(hint), per=say.number(per))
