@@ -79,6 +79,8 @@ def test_enter_in_an_entry_checks_it_and_leads_to_the_next(address: str, page: P
         ("", "", "Write the gap, then check."),
         ("many", "", "Write one number in digits, such as 230."),
         ("154", "", "Start with the ones of 230. Not enough? Trade 1"),
+        ("46 tens", "", "That counts tens or hundreds. How much is it all together?"),
+        ("-46", "", "A gap is never below 0. Start with the larger number, 230"),
         ("414", "", "Start with 230 and take 184 away"),
         ("7", "", "Count up from 184: first to 200, then on to 230."),
         ("46", "46", "That is the gap. How many times does 10 fit into it?"),

@@ -10,6 +10,8 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
+from babel import Locale
+from babel.numbers import format_decimal
 
 from generator.compute.mistakes import gap_answers, gap_mistake
 
@@ -23,6 +25,13 @@ import { readFileSync } from "node:fs";
 import { gapMistake } from "../../theme/js/mistakes.js";
 const calls = JSON.parse(readFileSync(0, "utf-8"));
 console.log(JSON.stringify(calls.map(call => gapMistake(...call))));
+"""
+
+READ = """
+import { readFileSync } from "node:fs";
+import { readings } from "../../theme/js/read-tenths.js";
+const calls = JSON.parse(readFileSync(0, "utf-8"));
+console.log(JSON.stringify(calls.map(call => readings(...call))));
 """
 
 
@@ -56,6 +65,32 @@ def test_python_and_the_browser_agree_on_what_no_example_holds(node: str) -> Non
     )
     exact = [[Decimal(str(number)) / 10 for number in call] for call in calls]
     assert json.loads(done.stdout) == [gap_mistake(*numbers) or "" for numbers in exact]
+
+
+def test_numbers_are_read_as_cldr_writes_them(node: str) -> None:
+    """Numbers of tenths in six languages, as babel 2.18 writes them by CLDR 47, with and without groups."""
+    chance = random.Random(1200)  # noqa: S311 - nothing secret: a seed, so that a failure comes back
+    calls, wanted = [], []
+    for _ in range(1500):
+        tenths = chance.randrange(10 ** chance.randint(1, 6))
+        locale = chance.choice(["en-US", "es-US", "es-MX", "es-ES", "es", "de-DE", "pt-BR"])
+        written = format_decimal(
+            Decimal(tenths) / 10,
+            locale=Locale.parse(locale, sep="-"),
+            group_separator=chance.random() < 0.7,
+        )
+        calls.append([f"{written}{chance.choice(['', ' g', ' kcal.'])}", locale])
+        wanted.append(tenths)
+    done = subprocess.run(
+        [node, "--input-type=module", "-e", READ],
+        cwd=HERE,
+        input=json.dumps(calls),
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    for call, tenths, found in zip(calls, wanted, json.loads(done.stdout), strict=True):
+        assert found == [tenths], call
 
 
 def test_arithmetic_and_clocks(node: str) -> None:

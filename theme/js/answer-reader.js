@@ -1,7 +1,7 @@
 import { restingPlace, writeTenths } from "./gap-arithmetic.js";
 import { keys } from "./keys.js";
 import { countMistake, gapMistake } from "./mistakes.js";
-import { readTenths } from "./read-tenths.js";
+import { readings } from "./read-tenths.js";
 import { say } from "./say.js";
 
 /**
@@ -57,17 +57,28 @@ const NOT_YET = keys({
 });
 
 /**
+ * A number in a way that cannot be read as another one: without a sign between thousands.
+ * @param {number} tenths
+ * @param {string} language
+ */
+function unmistakable(tenths, language) {
+  return new Intl.NumberFormat(language, { useGrouping: false }).format(tenths / 10);
+}
+
+/**
  * Says what led to a wrong answer and what the next smaller step is.
  * @param {Entry} entry
  */
 export function notYet({ larger, smaller, per, counting, text }) {
   const language = document.documentElement.lang;
-  const tenths = readTenths(text, language);
+  const [tenths, other] = readings(text, language, counting ? "" : say("not_ones"));
   const rest = restingPlace(smaller, larger);
   const numbers = Object.entries({ larger, smaller, per, rest, gap: larger - smaller, tens: per / 10, more: (larger - smaller) % 1000 });
   const written = Object.fromEntries(numbers.map(([name, number]) => [name, writeTenths(number, language)]));
   if (!text.trim()) return counting ? say("not_yet_count_empty", written) : say("not_yet_gap_empty", written);
-  if (tenths === null) return say("not_yet_unread", written);
+  if (tenths === undefined) return readings(text, language).length ? say("not_yet_not_ones", written) : say("not_yet_unread", written);
+  if (tenths < 0) return say("not_yet_below_zero", written);
+  if (other !== undefined) return say("not_yet_two_ways", { one: unmistakable(tenths, language), other: unmistakable(other, language) });
   return say(counting ? ofCount(larger - smaller, per, tenths) : ofGap(larger, smaller, tenths, rest), written);
 }
 

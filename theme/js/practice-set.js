@@ -4,7 +4,8 @@ import { writeTenths } from "./gap-arithmetic.js";
 import { LiveElement } from "./live-element.js";
 import { make } from "./make.js";
 import { practiceProblems } from "./practice-numbers.js";
-import { readTenths } from "./read-tenths.js";
+import { readings } from "./read-tenths.js";
+import { say } from "./say.js";
 
 const AT_ONCE = 12;
 
@@ -112,7 +113,7 @@ export class PracticeSet extends LiveElement {
 /** The answer to one problem; it is not kept, for the set begins anew at every visit. */
 class PracticeAnswer extends CheckedAnswer {
   isRight() {
-    return readTenths(this.text(), document.documentElement.lang) === this.number("larger") - this.number("smaller");
+    return readings(this.text(), document.documentElement.lang, say("not_ones")).includes(this.number("larger") - this.number("smaller"));
   }
 
   answer() {

@@ -1,7 +1,7 @@
 import { CheckedAnswer } from "../../js/checked-answer.js";
 import { LiveElement } from "../../js/live-element.js";
 import { bringPlay } from "../../js/play-loader.js";
-import { readTenths } from "../../js/read-tenths.js";
+import { readings } from "../../js/read-tenths.js";
 import { say } from "../../js/say.js";
 
 /** Takes answers for the rows of a comparison. */
@@ -20,7 +20,7 @@ export class GapCalculator extends LiveElement {
 class Row extends CheckedAnswer {
   /** The first entry that is not right yet. */
   open() {
-    return this.inputs.find((input) => readTenths(input.value, document.documentElement.lang) !== this.number(input.name));
+    return this.inputs.find(({ name, value }) => !readings(value, document.documentElement.lang, name === "gap" ? say("not_ones") : "").includes(this.number(name)));
   }
 
   isRight() {

@@ -1,6 +1,6 @@
 import { CheckedAnswer } from "../../js/checked-answer.js";
 import { LiveElement } from "../../js/live-element.js";
-import { readTenths } from "../../js/read-tenths.js";
+import { readings } from "../../js/read-tenths.js";
 import { say } from "../../js/say.js";
 
 /** Takes the learner's answer which way a day leans, and by how much. */
@@ -28,8 +28,8 @@ class Leaning extends CheckedAnswer {
 
   isRight() {
     const { lean, gap } = this.day.dataset;
-    const tenths = readTenths(this.written(), document.documentElement.lang);
-    return this.chosen() === lean && tenths === Math.round(Number(gap) * 10);
+    const found = readings(this.written(), document.documentElement.lang, say("not_ones"));
+    return this.chosen() === lean && found.includes(Math.round(Number(gap) * 10));
   }
 
   answer() {
