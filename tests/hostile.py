@@ -179,7 +179,7 @@ def _moves(data: dict[str, Any], write: Write) -> dict[str, Any]:
 def _site(data: dict[str, Any], write: Write) -> dict[str, Any]:
     short = SHORT if HOSTILE in write("", "x") else re.sub(r"\W", "x", SHORT)
     standards = {
-        code: {"says": write(told["says"], "standard.says")}
+        code: {"says": {tag: write(says, "standard.says") for tag, says in told["says"].items()}}
         for code, told in data["standards"].items()
     }
     data |= {

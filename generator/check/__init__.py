@@ -12,6 +12,7 @@ from generator.check.claims import captions_against_numbers, words_against_numbe
 from generator.check.curly_quotes import no_curly_quotes
 from generator.check.cut_off import nothing_cut_off
 from generator.check.film import FILM_RULES
+from generator.check.grade_fit import numbers_fit_the_grades
 from generator.check.interface_words import interface_translated
 from generator.check.kind_words import kind_captions, kind_words
 from generator.check.languages import checked_less
@@ -26,7 +27,7 @@ from generator.check.replaced import replaced_entries
 from generator.check.rule import Rule
 from generator.check.same_food import foods_differ
 from generator.check.spoken_numbers import spoken_numbers, untranslated_numbers
-from generator.check.standards import standards_known
+from generator.check.standards import standards_known, standards_translated
 from generator.check.titles import titles_apart
 from generator.check.translations import translations_complete
 from generator.compute.lacking_names import LackingName
@@ -40,6 +41,8 @@ RULES: tuple[Rule, ...] = (
     something_to_move,
     foods_differ,
     standards_known,
+    standards_translated,
+    numbers_fit_the_grades,
     plausible_values,
     amounts_said,
     foods_looked_at,

@@ -22,3 +22,16 @@ def standards_known(result: LessonResult) -> Iterator[Problem]:
             place = result.lesson.places.at("standards", number)
             what = f"the site's list has no standard `{code}`"
             yield Problem(place, what, hint, Weight.QUESTION)
+
+
+@rule
+def standards_translated(result: LessonResult) -> Iterator[Problem]:
+    """A question for each code that lacks words in a language the lesson is translated into."""
+    known = result.lesson.standards
+    for number, code in enumerate(result.lesson.file.standards):
+        for language in result.lesson.translations:
+            if code in known and not {language, language.partition("-")[0]} & known[code]:
+                place = result.lesson.places.at("standards", number)
+                what = f"the standard `{code}` has no words in {language}"
+                hint = f"write `says: {{…, {language}: …}}` below it in site_data/site.yaml; until then the notes show it marked"
+                yield Problem(place, what, hint, Weight.QUESTION)

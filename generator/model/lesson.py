@@ -134,8 +134,8 @@ class Lesson:
     """What the files of its recording are, by the keys of `video:`; none where it names none."""
     left_out: tuple[LeftOut, ...] = field(default=(), repr=False)
     """What is taken out of its files before they are published."""
-    standards: frozenset[str] = field(default_factory=frozenset, repr=False)
-    """Codes of standards for which the site has words."""
+    standards: Mapping[str, frozenset[str]] = field(default_factory=dict, repr=False)
+    """Codes of standards for which the site has words, and the languages it has them in."""
     recorded: Recorded | None = field(default=None, repr=False)
     """What the numbers were when the lesson was filmed; nothing while no record is kept."""
 

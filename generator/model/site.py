@@ -19,8 +19,12 @@ Language = Annotated[str, Field(pattern=LANGUAGE_TAG)]
 class Standard(Frozen):
     """One code of a curriculum standard."""
 
-    says: Text
-    """One-line paraphrase."""
+    says: Text | Mapping[Language, Text]
+    """One-line paraphrase, in the site's first language or by language: ``{en: …, es: …}``."""
+
+    def in_languages(self, first: str) -> Mapping[str, str]:
+        """The paraphrase by language; without one written, it is in the first of the site."""
+        return {first: self.says} if isinstance(self.says, str) else self.says
 
 
 def _or_nothing(written: object) -> object:

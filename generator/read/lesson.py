@@ -11,6 +11,7 @@ from generator.model.ids import lesson_ids
 from generator.model.lesson import Lesson, LessonFile, LessonHead
 from generator.model.library import Library
 from generator.model.places import Places
+from generator.model.site import SiteFile
 from generator.model.stops import STOP_KINDS, Stop
 from generator.problems import Place, Problem
 from generator.read.captions import read_captions
@@ -92,9 +93,14 @@ def _made_of(
         caption_limits=library.site.captions,
         films=films,
         left_out=left_out,
-        standards=frozenset(library.site.standards),
+        standards=_standards(library.site),
     )
     return _with_neighbors(root, lesson, library, problems, filmed=filmed)
+
+
+def _standards(site: SiteFile) -> Mapping[str, frozenset[str]]:
+    first = site.languages[0]
+    return {code: frozenset(one.in_languages(first)) for code, one in site.standards.items()}
 
 
 def _file(head: LessonHead, stops: Mapping[int, Stop]) -> LessonFile:

@@ -58,6 +58,16 @@ def in_spanish(folder: Path) -> LessonResult:
     return work_out(in_language(lesson, "es", str, str), library())
 
 
+def untold_in_spanish(folder: Path) -> LessonResult:
+    """A lesson with a translation and a standard that has only English words."""
+    result = worked(folder, LESSON.replace("grades: 3-5", "grades: 3-5\nstandards: [3.NBT.A.2]"))
+    empty = Translation("es", {}, {}, Places("lessons/meal/lesson.es.yaml", {}, {}))
+    known = {"3.NBT.A.2": frozenset({"en"})}
+    return replace(
+        result, lesson=replace(result.lesson, translations={"es": empty}, standards=known)
+    )
+
+
 def filmed(folder: Path) -> LessonResult:
     """The lesson beside a film that says a number it never had."""
     result = worked(folder, LESSON)
@@ -131,6 +141,14 @@ CASES: Mapping[str, tuple[Made, str]] = {
     "standards_known": (
         other("grades: 3-5", "grades: 3-5\nstandards: [3.NBT.A2]"),
         "the site's list has no standard `3.NBT.A2`",
+    ),
+    "standards_translated": (
+        untold_in_spanish,
+        "the standard `3.NBT.A.2` has no words in es",
+    ),
+    "numbers_fit_the_grades": (
+        other("grades: 3-5", "grades: 2-3"),
+        "subtracting beyond 1,000 (grade 4, 4.NBT.B.4), and the lesson's grades end at 3",
     ),
     "plausible_values": (
         other("name: Juice, value: 1020", "name: Juice, amount: 10 g, value: 1020"),

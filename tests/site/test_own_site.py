@@ -99,4 +99,4 @@ def test_a_lesson_without_a_word_on_arithmetic_is_listed_by_its_standards(tmp_pa
         (project / "lessons" / name).write_text("# Page\n", "utf-8")
     write_lesson(project, "small", small_lesson(standards=["3.NBT.A.2", "9.XY"]))
     listed = (built(project) / "teachers.html").read_text("utf-8")
-    assert "<td>Add and subtract within 1000 using place value. 9.XY</td>" in listed
+    assert "<td>Add and subtract within 1,000 using place value. 9.XY</td>" in listed

@@ -46,9 +46,9 @@ def _untranslated(entries: Iterable[LessonEntry], surround: Surround) -> Iterato
 
 def _chosen_by(entry: LessonEntry, surround: Surround) -> tuple[str, str]:
     """What a lesson compares, and the arithmetic it needs: in its own words, else by its standards."""
-    known = surround.site.standards
-    first = surround.say.language == surround.site.languages[0]
-    says = [known[code].says if first and code in known else code for code in entry.standards]
+    site, language = surround.site, surround.say.language
+    known = {code: one.in_languages(site.languages[0]) for code, one in site.standards.items()}
+    says = [known.get(code, {}).get(language, code) for code in entry.standards]
     return _topic(entry, surround), _safe(entry.arithmetic) or " ".join(says)
 
 

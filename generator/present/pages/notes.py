@@ -18,6 +18,7 @@ from generator.present.words.count_truth import count_truths
 from generator.present.words.prose import inline
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
+from generator.present.words.standards import standard_words
 
 
 def notes_view(told: PageInLesson) -> NotesView:
@@ -59,8 +60,9 @@ def notes_view(told: PageInLesson) -> NotesView:
 
 
 def _standard(code: str, surround: Surround) -> str:
-    known = surround.site.standards.get(code)
-    return known.says if known else ""
+    site = surround.site
+    known = site.standards.get(code)
+    return standard_words(known, surround.say.language, site.languages[0]) if known else ""
 
 
 def _plan(stop: StopView, lesson: str, say: Say) -> PlanView:
