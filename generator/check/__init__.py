@@ -84,6 +84,7 @@ def check_site(
     yield from address_is_somebodys(library)
     yield from checked_less(library)
     yield from replaced_entries(library)
+    yield from library.questions
     yield from interface_translated(library)
     yield from names_complete(lacking, library.places)
     yield from titles_apart(titles)

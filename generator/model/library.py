@@ -10,7 +10,7 @@ from generator.model.move import Move
 from generator.model.places import Path
 from generator.model.site import SiteFile
 from generator.model.words import Words
-from generator.problems import Place
+from generator.problems import Place, Problem
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +28,10 @@ class Library:
     places: Mapping[Path, Place] = field(default_factory=dict, repr=False)
     """Where words of the library stand: ``("foods", "apple-raw", "names")``, ``("moves", "march",
     "texts")``, ``("words", "es", "grams")``, and ``("languages", 1)`` and ``("address",)``
-    of the site; ``("replaced", …)`` what stands in the place of the program's own."""
+    of the site; ``("replaced", …)`` what stands in the place of the program's own; and
+    ``("foods", "apple-raw", "per_100g")`` its figures."""
+    questions: tuple[Problem, ...] = ()
+    """What is questionable about its foods, found when they were read."""
 
     @property
     def eatable(self) -> tuple[str, ...]:

@@ -63,7 +63,8 @@ def read_library(root: Path) -> Library:
 
 def _foods(root: Path, problems: list[Problem], words_at: dict[DataPath, Place]) -> dict[str, Food]:
     data, places = _over(root, FOODS, "foods", problems, words_at)
-    words_at |= {path: place for path, place in places.keys.items() if path[-1:] == ("names",)}
+    told_at = {("names",), ("per_100g",)}
+    words_at |= {path: place for path, place in places.keys.items() if path[-1:] in told_at}
     source = _part(FoodSource, data, places, "source", problems)
     release = f"{source.name}, {source.release}" if source else ""
     entries = _entries(FoodEntry, data, places, "foods", problems)

@@ -10,9 +10,9 @@ from generator.carried import theme_of
 from generator.check import check_site
 from generator.problems import Place, Problem
 from generator.read.draft import draft_place
-from generator.read.library import read_library
 from generator.read.unseen import unseen_lessons
 from generator.steps.drafts import drafts_told, of_draft
+from generator.steps.library import checked_library
 from generator.steps.site import SiteMap, Unmade, map_of
 from generator.steps.surroundings import refuse_half_made
 from generator.steps.work import WorkedLesson, lesson_files, names_and_titles, work_lesson
@@ -39,7 +39,7 @@ def check_lessons(root: Path, only: Collection[str] = ()) -> Checked:
     Raises:
         LessonError: the site's data must be put right.
     """
-    library = read_library(root)
+    library = checked_library(root)
     refuse_half_made(Path(theme_of(root)), library)
     names = {Path(path).parent.name: path for path in lesson_files(root)}
     wanted = {name: path for name, path in names.items() if name in only or not only}

@@ -20,8 +20,8 @@ from generator.making import Surroundings, make_lesson
 from generator.present.languages import folder_of
 from generator.problems import LessonError, Problem, Weight
 from generator.read.handwritten import handwritten_pages
-from generator.read.library import read_library
 from generator.steps.facts import LessonFacts, facts_of, from_facts, to_facts
+from generator.steps.library import checked_library
 from generator.steps.surroundings import surroundings
 from generator.steps.work import work_lesson
 
@@ -221,7 +221,7 @@ def _kept(recipe: Recipe, name: str, key: str) -> KeptLesson | None:
 @lru_cache(maxsize=1)
 def _known(root: Path, key: str) -> KnownLibrary:
     store = Store(root / ".cache" / "library")
-    return known_library(store, key, lambda: read_library(root))
+    return known_library(store, key, lambda: checked_library(root))
 
 
 @lru_cache(maxsize=1)

@@ -18,8 +18,8 @@ from generator.model.texts import in_language
 from generator.present.words import foreign
 from generator.problems import LessonError, Place, Problem, Weight
 from generator.read.lesson import read_lesson
-from generator.read.library import read_library
 from generator.read.site_folder import folder_problems
+from generator.steps.library import checked_library
 from generator.steps.surroundings import refuse_half_made
 
 Mark = Callable[[str], str]
@@ -64,7 +64,7 @@ def work(root: Path, only: str | None = None) -> Worked:
     Raises:
         LessonError: with every problem of every file, when at least one must be put right.
     """
-    library = read_library(root)
+    library = checked_library(root)
     refuse_half_made(Path(theme_of(root)), library)
     worked = [work_lesson(root, path, library) for path in lesson_files(root, only)]
     problems = [problem for one in worked for problem in one.problems]
