@@ -8,6 +8,7 @@ from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
+from generator.author.food_care import NOBODY_LOOKED, FoodCare, care_lines, care_told
 from generator.author.food_proposal import free_id, is_drunk, proposed_group, proposed_name
 from generator.model.amount import Amount, parse_amount, same_unit
 from generator.model.food_record import FoodRecord, RecordPortion
@@ -42,6 +43,8 @@ class FoodEntryText:
     """An amount a lesson can ask for."""
     lines: tuple[str, ...]
     """The entry, without the indent of the file."""
+    left: tuple[str, ...]
+    """What is to be looked at before a lesson shows it, a sentence each."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +57,8 @@ class Wishes:
     """Plain name in English."""
     group: str = ""
     """Shelf of the library."""
+    care: FoodCare = NOBODY_LOOKED
+    """Allergens and choking; these are never proposed as if somebody had looked."""
 
 
 def food_entry(
@@ -87,8 +92,10 @@ def food_entry(
         ),
         *([f"  release: {json.dumps(record.release)}"] if own_release else []),
         *(["  drink: true"] if is_drunk(title, group) else []),
+        *(f"  {line}" for line in care_lines(title, record.category, wishes.care)),
     )
-    return FoodEntryText(id_, name, group, portions[0][0], lines)
+    left = tuple(care_told(id_, title, record.category, wishes.care))
+    return FoodEntryText(id_, name, group, portions[0][0], lines, left)
 
 
 def figure(value: Decimal | None) -> str:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
+from generator.author.doubtful_records import figures_questioned
 from generator.author.food_entry import FoodEntryText, Wishes, food_entry
 from generator.author.reference_files import renew_schema
 from generator.model.food import Food
@@ -60,7 +61,7 @@ def find_foods(root: Path, wanted: str, most: int = 12) -> FoundFoods:
     return FoundFoods(find_in_library(foods, wanted, most), records, known, has_index(root))
 
 
-def add_food(root: Path, fdc: int, id_: str = "", name: str = "", group: str = "") -> FoodEntryText:
+def add_food(root: Path, fdc: int, wishes: Wishes) -> FoodEntryText:
     """Write a record of the index into ``site_data/foods.yaml``; returns the entry.
 
     Raises:
@@ -68,18 +69,19 @@ def add_food(root: Path, fdc: int, id_: str = "", name: str = "", group: str = "
     """
     library = read_library(root)
     with opened_index(root) as index:
-        record = record_to_add(library, index, fdc, id_, group)
+        record = record_to_add(library, index, fdc, wishes.id, wishes.group)
+    questions = figures_questioned(record)
     entry = food_entry(
         record,
         library.foods,
-        Wishes(id_, name, group),
+        wishes,
         own_release=not shares_release(library, record),
     )
     change_foods(
         root, lambda text: with_entry(text, entry.id, entry.group, entry.lines), read_library
     )
     renew_schema(root)
-    return entry
+    return replace(entry, left=(*questions, *entry.left))
 
 
 def refresh_foods(root: Path) -> Comparison:

@@ -4,18 +4,31 @@ from __future__ import annotations
 
 from collections import Counter
 from pathlib import Path
+from typing import TypedDict, Unpack
 
 import click
 from rich.console import Console
 from rich.progress import BarColumn, DownloadColumn, Progress, TextColumn
 from rich.table import Table
 
+from generator.author.food_care import FoodCare, said_allergens
+from generator.author.food_entry import Wishes
 from generator.author.foods import FoundFoods, add_food, find_foods, import_download, refresh_foods
 from generator.cli.here import TypedPath
 from generator.cli.options import root_option
 from generator.cli.proposing import Proposing
 
 _SOURCE = "USDA FoodData Central, "
+
+
+class Said(TypedDict):
+    """The options of `add`, by their names."""
+
+    id_: str
+    name: str
+    group: str
+    allergens: str
+    choking: bool | None
 
 
 @click.group(cls=Proposing)
@@ -70,18 +83,28 @@ def find(words: tuple[str, ...], root: Path) -> None:
 @click.option("--id", "id_", default="", help="What a lesson calls it, such as black-beans.")
 @click.option("--name", default="", help="Its plain name in English.")
 @click.option("--group", default="", help="The group of the library it stands in.")
+@click.option(
+    "--allergens",
+    default="",
+    help="The major allergens it plainly contains, such as “milk, wheat”, or none.",
+)
+@click.option(
+    "--choking/--no-choking", default=None, help="Whether a child under 4 can choke on it."
+)
 @root_option
-def add(
-    fdc_id: int, id_: str, name: str, group: str, root: Path
-) -> None:  # click passes each option by name
+def add(fdc_id: int, root: Path, **said: Unpack[Said]) -> None:
     """Write the record FDC_ID with its portions into site_data/foods.yaml."""
-    entry = add_food(root, fdc_id, id_, name, group)
+    care = FoodCare(said_allergens(said["allergens"]), said["choking"])
+    wishes = Wishes(said["id_"], said["name"], said["group"], care)
+    entry = add_food(root, fdc_id, wishes)
     click.echo(f"site_data/foods.yaml holds `{entry.id}` now, in the group {entry.group}:\n")
     click.echo("\n".join(f"  {line}" for line in entry.lines))
     click.echo(
         f"\nLook over the name (“{entry.name}”: plain words, no brand), the group and the portions; "
-        "add the Spanish names, allergens, and `choking: true` or `drink: true` where they belong."
+        "add the Spanish names, and `drink: true` where it belongs."
     )
+    for one in entry.left:
+        click.echo(one)
     click.echo(f"In a lesson, write {{food: {entry.id}, amount: {entry.amount}}}")
 
 

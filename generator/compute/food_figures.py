@@ -97,6 +97,7 @@ def doubts(held: Mapping[str, Decimal | None]) -> Iterator[Doubt]:
     protein, fat, carbohydrate = held.get("protein"), held.get("fat"), held.get("carbohydrate")
     if protein is None or fat is None or carbohydrate is None or wrong & {"protein", *PARTS}:
         return
+    carbohydrate = max(carbohydrate, Decimal(0))  # by difference it may come out a little below
     weight = protein + fat + carbohydrate
     if weight > 100 + GRAMS:
         yield Doubt(DoubtKind.TOGETHER, "protein", weight, Decimal(100))
