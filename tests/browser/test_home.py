@@ -62,6 +62,19 @@ def test_the_choice_stands_in_the_address_and_is_taken_from_it(home: Page) -> No
     expect(home.get_by_label("About")).to_have_value("sodium")
 
 
+def test_energy_can_be_left_out(home: Page) -> None:
+    """A family may need fewer numbers about food (product.md, Care)."""
+    about_energy = home.locator(".lessons > li[data-topics~=energy]").count()
+    everything = len(home.evaluate(SHOWN))
+    home.get_by_label("About").select_option("Not energy")
+    assert 0 < about_energy < everything
+    assert home.locator(".lessons > li[data-topics~=energy]:visible").count() == 0
+    assert len(home.evaluate(SHOWN)) == everything - about_energy
+    assert home.url.endswith("#topic=-energy")
+    home.reload()
+    assert len(home.evaluate(SHOWN)) == everything - about_energy
+
+
 @pytest.mark.parametrize("hash_", ["#topic=moon&grade=99", "#%E0%A4%A&&=&language", "#main"])
 def test_an_address_that_chooses_what_is_not_there_chooses_nothing(home: Page, hash_: str) -> None:
     all_of_them = home.evaluate(SHOWN)

@@ -1,4 +1,5 @@
 /** What a lesson page gets once it is shown, and the only file of its bundle that does anything by being loaded. */
+import { BlocksSwitch } from "./blocks-switch.js";
 import { CaptionChoices } from "./caption-choices.js";
 import { GapChart } from "./gap-chart.js";
 import { KeepLesson } from "./keep-lesson.js";
@@ -12,6 +13,7 @@ GapChart.define();
 NumberLine.define();
 loadStyle("later.css").then(() => {
   WhoIsHere.define();
+  BlocksSwitch.define();
   ReadAloud.define();
   KeepLesson.define();
   CaptionChoices.define();

@@ -17,9 +17,17 @@ export function isWanted(lesson, { grade, minutes, topic, language }) {
   return (
     (!grade || lesson.grades.includes(` ${grade} `)) &&
     (!minutes || lesson.minutes <= Number(minutes)) &&
-    (!topic || lesson.topics.includes(` ${topic} `)) &&
+    (!topic || isAbout(lesson.topics, topic)) &&
     (!language || lesson.languages.includes(` ${language} `))
   );
+}
+
+/**
+ * @param {string} topics
+ * @param {string} topic with `-` before it for every lesson that is not about it
+ */
+function isAbout(topics, topic) {
+  return topics.includes(` ${topic.replace(/^-/, "")} `) !== topic.startsWith("-");
 }
 
 /**

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from generator.model.measure import Measure
 from generator.present.views.home import FilterView, LessonCardView
 from generator.present.words.families import MEASURE
 from generator.present.words.say import Say
@@ -40,7 +41,12 @@ def _minutes(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, st
 
 def _topics(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:
     known = _unlike(lesson.topics for lesson in lessons)
-    return tuple((one, say(MEASURE.key(one))) for one in known)
+    chosen = tuple((one, say(MEASURE.key(one))) for one in known)
+    energy = str(Measure.ENERGY)
+    if energy not in known:
+        return chosen
+    left_out = say("filter_topic_without", topic=say(MEASURE.key(energy)))
+    return (*chosen, (f"-{energy}", left_out))
 
 
 def _languages(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:

@@ -1,3 +1,4 @@
+import { isBlocksOnly } from "../../js/blocks-only.js";
 import { CheckedAnswer } from "../../js/checked-answer.js";
 import { LiveElement } from "../../js/live-element.js";
 import { bringPlay } from "../../js/play-loader.js";
@@ -28,7 +29,8 @@ class Row extends CheckedAnswer {
   }
 
   answer() {
-    return this.form.querySelector(".working + p")?.textContent ?? "";
+    const told = isBlocksOnly() ? ".working" : ".working + p"; // the calculation has no units
+    return this.form.querySelector(told)?.textContent?.trim() ?? "";
   }
 
   /** @param {HTMLInputElement} input */

@@ -1,0 +1,36 @@
+import { isBlocksOnly, keepBlocksOnly } from "./blocks-only.js";
+import { button } from "./button.js";
+import { say } from "./say.js";
+
+/**
+ * One switch for a family that needs fewer numbers about food. Nobody is asked why, and nothing
+ * on the page tells that it is on but the switch itself.
+ */
+export class BlocksSwitch {
+  static define() {
+    const opening = document.querySelector("lesson-thread:has(gap-calculator, day-balance) .opening");
+    if (opening) new BlocksSwitch().start(opening);
+  }
+
+  told = document.createElement("p");
+  pressed = button();
+
+  /** @param {Element} opening of the lesson */
+  start(opening) {
+    this.told.className = "quiet";
+    this.told.setAttribute("role", "status");
+    this.pressed.textContent = say("blocks_only");
+    this.pressed.addEventListener("click", () => {
+      keepBlocksOnly(!isBlocksOnly());
+      this.show();
+    });
+    opening.append(this.pressed, this.told);
+    this.show();
+  }
+
+  show() {
+    const on = isBlocksOnly();
+    this.pressed.setAttribute("aria-pressed", String(on));
+    this.told.textContent = on ? say("blocks_only_says") : "";
+  }
+}
