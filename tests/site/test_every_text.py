@@ -164,7 +164,11 @@ def test_no_field_of_the_library_was_forgotten() -> None:
     """Whoever adds a field adds it to ``tests/hostile.py``, or here with its reason."""
     told_by_check = {"as_published"}  # a reason in the library; no page shows it
     assert strings(FoodEntry) == {"names", "group", "record", "release"} | told_by_check
-    assert strings(Portion) == {"names", "record"}
+    assert strings(Portion) == {
+        "names",
+        "record",
+        "units",
+    }  # a unit is part of an amount, as `names` is
     assert strings(FoodSource) == {"name", "release", "licence", "url"}  # a date and an address
     assert strings(MoveText) == {"name", "count_is", "steps", "seated", "care"}
     assert strings(EnergySource) == {"name", "url"}  # an address
