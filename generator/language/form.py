@@ -11,11 +11,13 @@ class Form(StrEnum):
     TIMES = "times"
     """One number is so many times the other: ``twice``, ``three times``."""
     SHARE = "share"
-    """One number is a part of the other: ``half``, ``a third``."""
+    """One number is a part of the other: ``half``, ``a third``, ``40 percent of``."""
     SAME = "same"
     """Both numbers are alike."""
     GAP = "gap"
     """The gap between them is so large: ``320 more``; ``less`` when the number is negative."""
+    GAP_SHARE = "gap share"
+    """The gap is such a part of the other: ``50 % more``, ``a third less``; negative for less."""
     MORE = "more"
     """The one named holds more."""
     LESS = "less"
@@ -24,6 +26,10 @@ class Form(StrEnum):
     """None holds more than the one named."""
     LEAST = "least"
     """None holds less than the one named."""
+    ROWS = "rows"
+    """The side named holds more in so many rows; less when the number is negative."""
+    EVERY_ROW = "every row"
+    """The same of all rows."""
 
 
 class Leeway(StrEnum):
@@ -31,6 +37,9 @@ class Leeway(StrEnum):
 
     PLAIN = "plain"
     ALMOST = "almost"
+    BARELY = "barely"
     ABOUT = "about"
     OVER = "over"
     UNDER = "under"
+    AT_LEAST = "at least"
+    AT_MOST = "at most"

@@ -7,7 +7,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from generator.language.find_numbers import numbers_in
 from generator.language.form import Form, Leeway
+from generator.language.number_words import NumberWords
 from generator.model.measure import Measure
 
 
@@ -20,7 +22,10 @@ class Kind:
     signs: tuple[str, ...]
     """Without one of these, in small letters, the pattern is not worth trying."""
     pattern: re.Pattern[str]
-    """May hold the groups ``leeway``, ``n`` (a number or share in words or digits) and ``less``."""
+    """May hold the groups ``leeway``, ``n`` (a number or share in words or digits) and ``less``;
+    and ``claim``, where only a part of it is the claim and the rest stands around it."""
+    both: bool = False
+    """Whether it is a claim only where two foods or sides are named: *beats*, *is worth*."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +46,10 @@ class Grammar:
     """What each measure is called."""
     doubt: re.Pattern[str]
     """Words before a claim that take it back: not, if, never."""
+    denial: re.Pattern[str]
+    """Words right before a claim that turn it round, in their groups *not even*: does not."""
+    reported: re.Pattern[str]
+    """Words anywhere in a sentence that make it somebody else's: nobody said, she thinks."""
     telling: re.Pattern[str]
     """How a question begins that takes its claim for true: why, how come."""
     rows: re.Pattern[str]
@@ -51,6 +60,16 @@ class Grammar:
     """The last row."""
     total: re.Pattern[str]
     """Words for all rows together."""
+    gap: re.Pattern[str]
+    """What a gap is called."""
+    together: re.Pattern[str]
+    """Words that add foods up."""
+    counted: re.Pattern[str]
+    """A number of portions right before a food, in the group ``n``: *two apples*."""
+    percent: re.Pattern[str]
+    """The sign or the words behind a number that make it hundredths."""
+    said: NumberWords
+    """How numbers are said."""
     amounts: re.Pattern[str]
     """A number of household units, in the group ``n``."""
     clauses: re.Pattern[str]
@@ -62,11 +81,18 @@ class Grammar:
 
     def number(self, text: str) -> Fraction | None:
         """A number in words or digits."""
-        words = " ".join(text.lower().split()).removesuffix(f" {self.times_word}")
+        words = " ".join(text.lower().split())
+        if percent := self.percent.search(words):
+            hundredths = self.number(words[: percent.start()])
+            return None if hundredths is None else hundredths / 100
+        words = words.removesuffix(f" {self.times_word}")
         if words in self.numbers:
             return self.numbers[words]
         digits = plain_digits(words)
-        return Fraction(digits) if re.fullmatch(r"\d+(\.\d+)?", digits) else None
+        if re.fullmatch(r"\d+(\.\d+)?", digits):
+            return Fraction(digits)
+        found = numbers_in(words, self.said)
+        return Fraction(found[0].value) if len(found) == 1 and found[0].text == words else None
 
     def leeway(self, text: str | None) -> Leeway:
         """The leeway a phrase gives itself."""

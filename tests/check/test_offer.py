@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from generator.check.claims.claim import Claim
 from generator.check.claims.judge import holds
 from generator.check.claims.offer import offer
-from generator.check.claims.pairs import Pair
+from generator.check.claims.pair import Pair
 from generator.check.claims.read import claims_of
 from generator.language import KNOWN, Language, language_of
 from generator.language.form import Form, Leeway

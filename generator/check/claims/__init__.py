@@ -11,7 +11,8 @@ from functools import cache, partial
 from generator.check.claims.claim import Claim
 from generator.check.claims.judge import holds
 from generator.check.claims.offer import offer
-from generator.check.claims.pairs import Pair, Subject, subject
+from generator.check.claims.pair import Pair, Subject
+from generator.check.claims.pairs import subject
 from generator.check.claims.read import Sentence, claims_of, clause_before
 from generator.check.held_texts import HeldText, held_texts, lone_captions
 from generator.check.rule import rule, rule_of_words

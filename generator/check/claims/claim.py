@@ -13,6 +13,9 @@ BOUNDS: dict[Leeway, tuple[Fraction | None, Fraction | None]] = {
     Leeway.ABOUT: (Fraction(90, 100), Fraction(110, 100)),
     Leeway.OVER: (Fraction(1), None),
     Leeway.UNDER: (None, Fraction(1)),
+    Leeway.BARELY: (Fraction(80, 100), Fraction(105, 100)),
+    Leeway.AT_LEAST: (Fraction(999, 1000), None),
+    Leeway.AT_MOST: (None, Fraction(1001, 1000)),
 }
 """Lowest and highest true number, as shares of the number said. Ours, no source.
 
@@ -30,13 +33,17 @@ class Claim:
     leeway: Leeway
     """How exactly it is meant."""
     number: Fraction
-    """Times, share or gap said; 1 where the form has no number."""
+    """Times, share, gap or rows said; 1 where the form has no number, negative for *less*."""
     text: str
     """The phrase, as written."""
     start: int
     """Where it begins in its sentence."""
     end: int
     """Where it ends in its sentence."""
+    negated: bool = False
+    """Whether the sentence says that it is not so: *does not hold twice as much*."""
+    both: bool = False
+    """Whether it is a claim only where two foods or sides are named."""
 
 
 def within(leeway: Leeway, said: Fraction, true: Fraction) -> bool:

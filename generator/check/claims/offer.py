@@ -7,19 +7,27 @@ from fractions import Fraction
 from math import floor
 
 from generator.check.claims.claim import Claim
-from generator.check.claims.pairs import Pair
+from generator.check.claims.pair import Pair
 from generator.compute.rounding import to_places, whole
 from generator.language.form import Form
 from generator.language.phrases import Phrases
 
-_PLAIN = {Form.MORE, Form.LESS, Form.GAP}
+_PLAIN = {Form.MORE, Form.LESS, Form.GAP, Form.GAP_SHARE}
 """Forms that a ratio would not help to put right."""
+_GAPS = {Form.GAP, Form.GAP_SHARE}
+"""Forms that are put right by the gap."""
 
 
 def offer(claim: Claim, pair: Pair, unit: str, words: Phrases) -> str:
     """Say what is true of a pair and which phrase holds, for the educator to take over."""
+    if claim.form in {Form.ROWS, Form.EVERY_ROW}:
+        return f"it is so in {pair.first} of {pair.second} rows: say {pair.first}"
     if claim.form in {Form.MOST, Form.LEAST}:
+        if claim.negated:
+            return f"it is {pair.first:,} {unit}, and none is {_beyond(claim)}: leave the not out"
         held = max(pair.others) if claim.form is Form.MOST else min(pair.others)
+        if pair.gaps:
+            return f"it is {pair.first:,} {unit}: name the row whose gap is {held:,}"
         return f"it holds {pair.first:,} {unit}: name the food that holds {held:,}"
     known = (
         _against(pair) if claim.form in _PLAIN or 0 in {pair.first, pair.second} else _ratio(pair)
@@ -34,10 +42,10 @@ def _phrase(form: Form, pair: Pair, unit: str, words: Phrases) -> str:
         return words.same
     if form in {Form.MORE, Form.LESS}:
         return words.more if more else words.less
-    if form is not Form.GAP and smaller >= Decimal("0.9") * larger:
+    if form not in _GAPS and smaller >= Decimal("0.9") * larger:
         return words.alike
     multiple = ""
-    if form is not Form.GAP and smaller:
+    if form not in _GAPS and smaller:
         multiple = _multiple(Fraction(larger) / Fraction(smaller), words, more=more)
     return multiple or f"{larger - smaller:,} {unit} {words.more if more else words.less}"
 
@@ -54,6 +62,10 @@ def _multiple(times: Fraction, words: Phrases, *, more: bool) -> str:
     if times >= Fraction(17, 10):
         return (words.almost if more else words.over) + names[0]
     return ""
+
+
+def _beyond(claim: Claim) -> str:
+    return "more" if claim.form is Form.MOST else "less"
 
 
 def _against(pair: Pair) -> str:

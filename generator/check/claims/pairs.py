@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.check.claims.claim import Claim
-from generator.check.claims.mentions import Mention, Seat, held_at, mentions
+from generator.check.claims.mentions import Mention, mentions
+from generator.check.claims.of_foods import Named
+from generator.check.claims.of_rows import gaps, rows_won
+from generator.check.claims.pair import NOTHING_KNOWN, Pair, Subject
 from generator.check.claims.read import Sentence, rows_called
 from generator.compute.result import Comparison
 from generator.language import Language
@@ -18,69 +20,56 @@ _BEFORE = re.compile(r"(\d[\d.,]*)\s*(?:[^\W\d_]+\s+){0,2}$")
 _AFTER = re.compile(r"\s*(?:[^\W\d_]+\s+){0,1}(\d[\d.,]*)")
 
 
-@dataclass(frozen=True, slots=True)
-class Pair:
-    """Two shown values a claim can be about."""
-
-    first: Decimal
-    """Of the one the sentence is about."""
-    second: Decimal
-    """Of the one it is held against."""
-    directed: bool = True
-    """Whether the sentence says which is which."""
-    others: tuple[Decimal, ...] = ()
-    """What *the most* and *the least* are held against."""
-
-    @property
-    def turned(self) -> Pair:
-        """The same two the other way round."""
-        return Pair(self.second, self.first, self.directed, self.others)
-
-
-@dataclass(frozen=True, slots=True)
-class Subject:
-    """All pairs a claim may be about."""
-
-    pairs: tuple[Pair, ...]
-    """In the order of the rows; none where nothing is known."""
-    named: bool
-    """Whether the sentence names a food, a side, a row, the total or both numbers."""
-    every: bool = False
-    """Whether all of them must make it hold, as in *the first and the third row*; else one will do."""
-
-
 def subject(
     claim: Claim, sentence: Sentence, comparison: Comparison, language: Language
 ) -> Subject:
-    """What a claim is about: numbers beside it, foods, rows, the total, a side, or anything."""
-    grammar = language.claims
-    if numbers := _numbers_beside(claim, sentence.text, grammar):
+    """What a claim is about: numbers beside it, gaps, foods, rows, the total, a side, or anything."""
+    grammar, text = language.claims, sentence.text
+    if numbers := _numbers_beside(claim, text, grammar):
         return Subject((numbers,), named=True)
-    named = mentions(sentence.text, comparison, language)
-    start, end = _clause(claim, sentence.text, grammar)
-    here = [mention for mention in named if start <= mention.start < end] or list(named)
-    foods = [mention for mention in here if mention.seats]
-    called = rows_called(sentence.text[start:end], grammar) or sentence.rows
-    rows = sorted({row % len(comparison.rows) for row in called if row < len(comparison.rows)})
-    if foods:
-        return Subject(_of_foods(claim, foods, comparison), named=True)
+    named = mentions(text, comparison, language)
+    start, end = _clause(claim, text, grammar)
+    here = tuple(mention for mention in named if start <= mention.start < end) or named
+    foods = tuple(mention for mention in here if mention.seats)
+    if grammar.gap.search(text[start:end]) and not foods:
+        return gaps(claim, text, comparison, grammar)
+    if (
+        claim.both
+        and len({(mention.seats, mention.side) for mention in here}) < 2
+        and not _counted(foods, text, grammar)
+    ):
+        return NOTHING_KNOWN
     side = next((mention for mention in here if mention.side is not None), None)
-    turned = side is not None and (side.side == 1) != (side.start >= claim.end)
-    pairs = tuple(_row_pair(comparison, row, directed=side is not None) for row in rows)
-    if not pairs and grammar.total.search(sentence.text):
-        pairs = (_total(comparison, directed=side is not None),)
-    elif not pairs and side and not grammar.row.search(sentence.text):
-        pairs = (_total(comparison),)
-    known = bool(pairs)
-    if not known:
-        all_rows = range(len(comparison.rows))
-        pairs = (
-            *(_row_pair(comparison, row, directed=side is not None) for row in all_rows),
-            _total(comparison, directed=side is not None),
-        )
-    if turned:
+    if claim.form in {Form.ROWS, Form.EVERY_ROW}:
+        return rows_won(claim, side.side if side else None, comparison)
+    if foods:
+        return Subject(Named(claim, foods, text, comparison, grammar).pairs(), named=True)
+    called = rows_called(text[start:end], grammar) or sentence.rows
+    rows = sorted({row % len(comparison.rows) for row in called if row < len(comparison.rows)})
+    summed = grammar.total.search(text) or (side and not grammar.row.search(text))
+    pairs = _of_sides(comparison, rows, summed=bool(summed), directed=side is not None)
+    if side and (side.side == 1) != (side.start >= claim.start):
         pairs = tuple(pair.turned for pair in pairs)
-    return Subject(pairs, named=known or side is not None, every=bool(rows))
+    is_named = bool(rows or summed or side)
+    return Subject(pairs, is_named, every=bool(rows))
+
+
+def _of_sides(
+    comparison: Comparison, rows: list[int], *, summed: bool, directed: bool
+) -> tuple[Pair, ...]:
+    """Both sides of the rows called by number, of the total, or of any of them."""
+    if rows:
+        return tuple(_row_pair(comparison, row, directed=directed) for row in rows)
+    total = _total(comparison, directed=directed)
+    if summed:
+        return (total,)
+    every = range(len(comparison.rows))
+    return (*(_row_pair(comparison, row, directed=directed) for row in every), total)
+
+
+def _counted(foods: tuple[Mention, ...], sentence: str, grammar: Grammar) -> bool:
+    """Whether a number of portions is named: *two apples* and an apple are two things."""
+    return len(foods) > 1 and any(grammar.counted.search(sentence[: food.start]) for food in foods)
 
 
 def _numbers_beside(claim: Claim, sentence: str, grammar: Grammar) -> Pair | None:
@@ -107,56 +96,6 @@ def _clause(claim: Claim, sentence: str, grammar: Grammar) -> tuple[int, int]:
         elif found.start() >= claim.end:
             end = min(end, found.start())
     return start, end
-
-
-def _of_foods(claim: Claim, foods: list[Mention], comparison: Comparison) -> tuple[Pair, ...]:
-    """Pairs of two foods named, or of one food and the one beside it."""
-    before = [food for food in foods if food.start < claim.start]
-    after = [food for food in foods if food.start >= claim.end]
-    if before and after and before[-1].seats != after[0].seats:
-        return _all_pairs(before[-1].seats, after[0].seats, comparison, directed=True)
-    different = [food for food in foods if food.seats != foods[0].seats]
-    if different and not (before and after):
-        return _all_pairs(foods[0].seats, different[0].seats, comparison, directed=False)
-    seats = foods[0].seats
-    pairs = tuple(
-        Pair(
-            _value(comparison, seat),
-            _value(comparison, _beside(seat)),
-            _one_side(seats),
-            _all(comparison),
-        )
-        for seat in sorted(seats)
-    )
-    named_first = before or claim.form in {Form.MOST, Form.LEAST}  # wherever it stands, it is meant
-    return pairs if named_first else tuple(pair.turned for pair in pairs)
-
-
-def _all_pairs(
-    ones: frozenset[Seat], others: frozenset[Seat], comparison: Comparison, *, directed: bool
-) -> tuple[Pair, ...]:
-    return tuple(
-        Pair(_value(comparison, one), _value(comparison, other), directed, _all(comparison))
-        for one in sorted(ones)
-        for other in sorted(others)
-    )
-
-
-def _one_side(seats: frozenset[Seat]) -> bool:
-    """Whether the seats are one food; a word of both foods of a row tells no direction."""
-    return len({side for _, side in seats}) == 1
-
-
-def _beside(seat: Seat) -> Seat:
-    return seat[0], 1 - seat[1]
-
-
-def _value(comparison: Comparison, seat: Seat) -> Decimal:
-    return held_at(comparison, seat).shown.value
-
-
-def _all(comparison: Comparison) -> tuple[Decimal, ...]:
-    return tuple(held.shown.value for held in comparison.holdings)
 
 
 def _row_pair(comparison: Comparison, row: int, *, directed: bool) -> Pair:

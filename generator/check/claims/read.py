@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from generator.check.claims.claim import Claim
-from generator.language.form import Form
-from generator.language.grammar import Grammar
+from generator.language.form import Form, Leeway
+from generator.language.grammar import Grammar, Kind
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,24 +24,32 @@ class Sentence:
 
 def rows_called(text: str, grammar: Grammar) -> frozenset[int]:
     """Rows that a text calls by number, counted from 0; the last one is -1."""
-    called: set[int] = set()
+    return frozenset(row for _, row in rows_at(text, grammar))
+
+
+def rows_at(text: str, grammar: Grammar) -> tuple[tuple[int, int], ...]:
+    """Rows that a text calls by number, each with where it does, in order."""
     if not grammar.row.search(text):
-        return frozenset()
+        return ()
+    called: list[tuple[int, int]] = []
     for found in grammar.rows.finditer(text):
-        for word in re.findall(r"\w+", found["after"] or found["before"]):
-            number = grammar.number(word)
-            if grammar.last.fullmatch(word):
-                called.add(-1)
+        group = "after" if found["after"] else "before"
+        for word in re.finditer(r"\w+", found[group]):
+            number = grammar.number(word[0])
+            at = found.start(group) + word.start()
+            if grammar.last.fullmatch(word[0]):
+                called.append((at, -1))
             elif number is not None:
-                called.add(int(number) - 1)
-    return frozenset(called)
+                called.append((at, int(number) - 1))
+    return tuple(called)
 
 
 def claims_of(sentence: str, grammar: Grammar) -> Iterator[Claim]:
     """What a sentence claims, in the order of the patterns.
 
-    A question claims nothing, unless it asks why something is so; nor does a claim that is
-    taken back before it is made: *if it held twice as much*, *does not hold more*.
+    A question claims nothing, unless it asks why something is so; nor does what somebody else says,
+    nor a claim that is taken back before it is made: *if it held twice as much*. What is denied,
+    *does not hold more*, is claimed the other way round.
     """
     if sentence.rstrip("”\"')").endswith("?") and not grammar.telling.search(sentence):
         return
@@ -51,27 +59,40 @@ def claims_of(sentence: str, grammar: Grammar) -> Iterator[Claim]:
         if not any(sign in small for sign in kind.signs):
             continue
         for found in kind.pattern.finditer(sentence):
-            start, end = found.span()
+            start, end = found.span("claim" if "claim" in found.groupdict() else 0)
             if any(start < other_end and other_start < end for other_start, other_end in read):
                 continue
-            if grammar.doubt.search(clause_before(sentence, start, grammar)):
-                continue
-            if claim := _claim(kind.form, found, grammar):
+            if grammar.reported.search(sentence):
+                return
+            if claim := _claim(kind, found, (start, end), grammar):
                 read.append((start, end))
                 yield claim
+
+
+def _claim(
+    kind: Kind, found: re.Match[str], span: tuple[int, int], grammar: Grammar
+) -> Claim | None:
+    """The claim of a pattern that was found; nothing where words before it take it back."""
+    start, end = span
+    sentence = found.string
+    before = clause_before(sentence, start, grammar)
+    denial = grammar.denial.search(before)
+    if grammar.doubt.search(before[: denial.start()] if denial else before):
+        return None
+    groups = found.groupdict()
+    number = grammar.number(groups["n"]) if groups.get("n") else Fraction(1)
+    if number is None or number == 0:
+        return None
+    if groups.get("less") or groups.get("behind"):
+        number = -number
+    leeway = grammar.leeway(groups.get("leeway") or groups.get("nearly"))
+    negated = denial is not None
+    if denial and any(denial.groupdict().values()) and kind.form in {Form.TIMES, Form.SHARE}:
+        leeway, negated = Leeway.UNDER, False  # not even twice: less than twice
+    text = sentence[start:end].strip()
+    return Claim(kind.form, leeway, number, text, start, end, negated, kind.both)
 
 
 def clause_before(sentence: str, start: int, grammar: Grammar) -> str:
     """The part of a claim's clause that stands before it."""
     return grammar.clauses.split(sentence[:start])[-1]
-
-
-def _claim(form: Form, found: re.Match[str], grammar: Grammar) -> Claim | None:
-    groups = found.groupdict()
-    number = grammar.number(groups["n"]) if groups.get("n") else Fraction(1)
-    if number is None or number == 0:
-        return None
-    if groups.get("less"):
-        number = -number
-    leeway = grammar.leeway(groups.get("leeway"))
-    return Claim(form, leeway, number, found[0].strip(), found.start(), found.end())

@@ -1,0 +1,19 @@
+"""What a sentence says of two numbers is asked about where it is wrong, and nowhere else.
+
+The sets in ``tests/said/`` hold each sentence with its truth, which is arithmetic on their rows.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.said.asked import of_sentence
+from tests.said.sets import LANGUAGES, SENTENCES, Sentence, about, sentences
+
+EVERY = [(name, one) for name in SENTENCES for tag in LANGUAGES for one in sentences(name, tag)]
+
+
+@pytest.mark.parametrize(("name", "sentence"), EVERY, ids=str)
+def test_a_sentence_is_asked_about_where_it_is_wrong(name: str, sentence: Sentence) -> None:
+    asked = of_sentence(about(name, sentence.language), sentence.text)
+    assert bool(asked) is (sentence.truth == "F"), asked
