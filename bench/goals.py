@@ -59,6 +59,8 @@ GOALS: dict[str, AtMost | AtLeast] = {
     "pause_early": AtLeast("pause point, how early the player halts, worst", -60, "ms"),
     "pacer": AtMost("pacer, how late a number comes on a busy page", 50, "ms"),
     "rehearsal": AtMost("rehearsal video of three minutes", 3.0, "s"),
+    "recall": AtLeast("wrong sentences that are asked about", 95, "%"),
+    "precision": AtLeast("sentences asked about that are wrong", 98, "%"),
     "import": AtLeast("food download, rows read", 50_000, "rows/s"),
     "import_memory": AtMost("food download, peak memory", 300, "MiB"),
 }

@@ -25,6 +25,7 @@ BENCHES = (
     "pages",
     "home",
     "rehearsal",
+    "said",
     "food_import",
     "pacer",
     "pauses",

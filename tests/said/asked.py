@@ -44,9 +44,9 @@ def other_than(phrase: Phrase) -> Decimal:
 
 def of_sentence(about: About, text: str) -> list[str]:
     """What is asked about a sentence, as a claim or as a number."""
-    result = lesson(about, reveal=text)
-    claims = [one.what for one in claim_questions(result, about.language)]
-    return claims + [one.what for one in spoken_numbers(lesson(about, say=text))]
+    result = lesson(about, say=text)
+    claims = claim_questions(result, about.language)
+    return [one.what for one in (*claims, *spoken_numbers(result))]
 
 
 def lesson(about: About, **texts: str) -> LessonResult:
