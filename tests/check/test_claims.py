@@ -128,4 +128,6 @@ def test_both_rules_are_among_those_of_a_lesson() -> None:
             reveal: The punch holds twice as much.
         """
     )
-    assert [problem.weight for problem in check_lesson(result)] == [Weight.MUST, Weight.QUESTION]
+    told = {problem.what: problem.weight for problem in check_lesson(result)}
+    assert told["10 g cannot hold 20 g"] is Weight.MUST
+    assert told["“The punch holds twice as much” does not hold"] is Weight.QUESTION
