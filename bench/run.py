@@ -27,6 +27,7 @@ BENCHES = (
     "rehearsal",
     "said",
     "food_import",
+    "food_pairs",
     "pacer",
     "pauses",
 )

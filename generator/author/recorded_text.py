@@ -38,7 +38,7 @@ def _keys(one: FilmedFigure) -> Iterator[str]:
         yield f"foods: [{', '.join(map(_food, one.foods))}]"
     for key, text in (("side", one.side), ("move", one.move), ("person", one.person)):
         if text:
-            yield f"{key}: {_quoted(text)}"
+            yield f"{key}: {yaml_text(text)}"
     yield f"value: {digits(one.value)}"
     yield f"stop: {one.stop}"
     yield f'from: "{clock(one.start)}"'
@@ -46,11 +46,11 @@ def _keys(one: FilmedFigure) -> Iterator[str]:
 
 
 def _food(food: FilmedFood) -> str:
-    amount = f", amount: {_quoted(food.amount)}" if food.amount else ""
-    return f"{{food: {_quoted(food.food)}{amount}}}"
+    amount = f", amount: {yaml_text(food.amount)}" if food.amount else ""
+    return f"{{food: {yaml_text(food.food)}{amount}}}"
 
 
-def _quoted(text: str) -> str:
+def yaml_text(text: str) -> str:
     """Bare where YAML takes it for the same text, else in quotes that it reads the way JSON does."""
     bare = _BARE.fullmatch(text) and text not in {"true", "false", "null"}
     return text if bare else json.dumps(text, ensure_ascii=False)

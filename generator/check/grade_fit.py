@@ -10,8 +10,6 @@ from generator.compute.school_arithmetic import SUBTRACTING, Expected, asked_of
 from generator.model.grades import Grades
 from generator.problems import Problem, Weight
 
-_FAR = 2
-"""Grades below the lesson's first from which on numbers are far below it; our choice, no source."""
 _OF_SUBTRACTING = {one.code for _, one in SUBTRACTING}
 
 
@@ -23,7 +21,7 @@ def numbers_fit_the_grades(result: LessonResult) -> Iterator[Problem]:
     if hardest is None:
         return
     place = result.lesson.places.at("grades")
-    if hardest.grade > grades.last:
+    if hardest.beyond(grades):
         what = f"the numbers ask for {_told(hardest)}, and the lesson's grades end at {_grade(grades.last)}"
         hint = (
             f"choose numbers that ask for less, or let `grades:` reach to {_grade(hardest.grade)}"
@@ -31,7 +29,7 @@ def numbers_fit_the_grades(result: LessonResult) -> Iterator[Problem]:
         yield Problem(place, what, hint, Weight.QUESTION)
     gaps = [one for one in asked if one.code in _OF_SUBTRACTING]
     most = max(gaps, key=lambda one: one.last_grade, default=None)
-    if most and len(gaps) == _subtractions(asked) and most.last_grade <= grades.first - _FAR:
+    if most and len(gaps) == _subtractions(asked) and most.far_below(grades):
         what = f"every gap asks for no more than {_told(most)}, far below the lesson's first grade, {_grade(grades.first)}"
         yield Problem(place, what, _lower(most, grades), Weight.QUESTION)
 

@@ -16,6 +16,7 @@ from generator.author.food_entry import Wishes
 from generator.author.foods import FoundFoods, add_food, find_foods, import_download, refresh_foods
 from generator.cli.here import TypedPath
 from generator.cli.options import root_option
+from generator.cli.pairs import pairs
 from generator.cli.proposing import Proposing
 
 _SOURCE = "USDA FoodData Central, "
@@ -34,6 +35,9 @@ class Said(TypedDict):
 @click.group(cls=Proposing)
 def foods() -> None:
     """Find foods, and take their figures from the official records."""
+
+
+foods.add_command(pairs)
 
 
 @foods.command(name="import")

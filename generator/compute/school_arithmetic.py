@@ -11,7 +11,11 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.compute.result import Comparison, LessonResult
+from generator.model.grades import Grades
 from generator.model.stops.compare import Solve
+
+FAR = 2
+"""Grades below the first from which on numbers are far below it; our choice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +35,14 @@ class Expected:
     def last_grade(self) -> int:
         """The grade after which children do more than this."""
         return max(self.grade, self.still)
+
+    def beyond(self, grades: Grades) -> bool:
+        """Whether children of some grades have not met it yet, not even the oldest."""
+        return self.grade > grades.last
+
+    def far_below(self, grades: Grades) -> bool:
+        """Whether it is long done with, even for the youngest."""
+        return self.last_grade <= grades.first - FAR
 
 
 SUBTRACTING = (
