@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from bench.measuring.row import Case, NothingMeasuredError, Row, row, told
 from tests.said.asked import can_be_shown, of_phrase, of_sentence, other_than
-from tests.said.sets import LANGUAGES, PHRASES, SENTENCES, about, phrases, sentences
+from tests.said.sets import LANGUAGES, NOT_YET, PHRASES, SENTENCES, about, phrases, sentences
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +55,6 @@ def _phrases(name: str, language: str) -> Iterator[Tried]:
 
 def _sentences(name: str, language: str) -> Iterator[Tried]:
     comparison = about(name, language)
-    for one in sentences(name, language):
+    for one in (*sentences(name, language), *sentences(name, language, NOT_YET)):
         asked = bool(of_sentence(comparison, one.text))
         yield Tried(one.text, wrong=one.truth == "F", asked=asked)

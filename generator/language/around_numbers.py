@@ -34,6 +34,8 @@ class AroundNumbers:
     """Halves, thirds, percent: the number is a part."""
     multiple_after: re.Pattern[str]
     """Times as much: a claim, and not a number of the lesson."""
+    repeats_after: re.Pattern[str]
+    """Times: behind *a hundred* it means *very often*."""
     unit_after: re.Pattern[str]
     """Units of the measures, counts and place values: the number is of the lesson."""
     follows: frozenset[str]

@@ -50,6 +50,8 @@ class Grammar:
     """Words right before a claim that turn it round, in their groups *not even*: does not."""
     reported: re.Pattern[str]
     """Words anywhere in a sentence that make it somebody else's: nobody said, she thinks."""
+    supposed: re.Pattern[str]
+    """Words before a number that is only thought of: suppose, what if, somebody said."""
     telling: re.Pattern[str]
     """How a question begins that takes its claim for true: why, how come."""
     rows: re.Pattern[str]

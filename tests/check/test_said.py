@@ -8,7 +8,7 @@ from __future__ import annotations
 import pytest
 
 from tests.said.asked import of_sentence
-from tests.said.sets import LANGUAGES, SENTENCES, Sentence, about, sentences
+from tests.said.sets import LANGUAGES, NOT_YET, SENTENCES, Sentence, about, sentences
 
 EVERY = [(name, one) for name in SENTENCES for tag in LANGUAGES for one in sentences(name, tag)]
 
@@ -17,3 +17,11 @@ EVERY = [(name, one) for name in SENTENCES for tag in LANGUAGES for one in sente
 def test_a_sentence_is_asked_about_where_it_is_wrong(name: str, sentence: Sentence) -> None:
     asked = of_sentence(about(name, sentence.language), sentence.text)
     assert bool(asked) is (sentence.truth == "F"), asked
+
+
+@pytest.mark.parametrize("name", SENTENCES)
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_is_not_read_yet_is_moved_up_once_it_is(name: str, language: str) -> None:
+    for sentence in sentences(name, language, NOT_YET):
+        asked = of_sentence(about(name, language), sentence.text)
+        assert bool(asked) is not (sentence.truth == "F"), sentence

@@ -55,8 +55,10 @@ def _questions(result: LessonResult, texts: tuple[HeldText, ...]) -> Iterator[Pr
         if not text.tells or not _may_claim(text.text, grammar):
             continue
         amounts = cache(partial(_amounts, texts, text.stop, grammar))
+        before = ""
         for said in text.said:
-            sentence = Sentence(said.text, said.rows)
+            sentence = Sentence(said.text, said.rows, before)
+            before = said.text
             for claim in claims_of(said.text, grammar):
                 if claim.form is not Form.TIMES or claim.number not in amounts():
                     yield from _question(result, text, said.start, claim, sentence)

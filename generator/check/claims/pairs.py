@@ -6,6 +6,7 @@ import re
 from decimal import Decimal
 
 from generator.check.claims.claim import Claim
+from generator.check.claims.elsewhere import of_earlier, of_some, of_totals
 from generator.check.claims.mentions import Mention, mentions
 from generator.check.claims.of_foods import Named
 from generator.check.claims.of_rows import gaps, rows_won
@@ -42,10 +43,22 @@ def subject(
     side = next((mention for mention in here if mention.side is not None), None)
     if claim.form in {Form.ROWS, Form.EVERY_ROW}:
         return rows_won(claim, side.side if side else None, comparison)
-    if foods:
-        return Subject(Named(claim, foods, text, comparison, grammar).pairs(), named=True)
     called = rows_called(text[start:end], grammar) or sentence.rows
     rows = sorted({row % len(comparison.rows) for row in called if row < len(comparison.rows)})
+    if foods:
+        pairs = Named(claim, foods, text, comparison, grammar).pairs()
+        if len({food.seats for food in foods}) == 1:
+            earlier = tuple(one for one in named if one.start < start and one.seats)
+            if not earlier and sentence.before:
+                earlier = mentions(sentence.before, comparison, language)
+            whole = side.side if side else None
+            totals = grammar.total.search(text[start:end]) is not None
+            pairs += (
+                *of_earlier(claim, foods[0], earlier, comparison),
+                *of_some(claim, foods[0], rows, whole, comparison),
+                *of_totals(foods[0], whole, comparison, totals=totals),
+            )
+        return Subject(pairs, named=True)
     summed = grammar.total.search(text) or (side and not grammar.row.search(text))
     pairs = _of_sides(comparison, rows, summed=bool(summed), directed=side is not None)
     if side and (side.side == 1) != (side.start >= claim.start):

@@ -20,6 +20,8 @@ class Sentence:
     """Without space around it."""
     rows: frozenset[int]
     """Rows counted from 0, -1 for the last; called in this sentence or before it in the paragraph."""
+    before: str = ""
+    """The sentence before it in its text, whose foods it may go on about."""
 
 
 def rows_called(text: str, grammar: Grammar) -> frozenset[int]:
@@ -86,8 +88,9 @@ def _claim(
     if groups.get("less") or groups.get("behind"):
         number = -number
     leeway = grammar.leeway(groups.get("leeway") or groups.get("nearly"))
-    negated = denial is not None
-    if denial and any(denial.groupdict().values()) and kind.form in {Form.TIMES, Form.SHARE}:
+    negated = denial is not None or bool(groups.get("not"))
+    even = groups.get("even") or (denial and any(denial.groupdict().values()))
+    if negated and even and kind.form in {Form.TIMES, Form.SHARE}:
         leeway, negated = Leeway.UNDER, False  # not even twice: less than twice
     text = sentence[start:end].strip()
     return Claim(kind.form, leeway, number, text, start, end, negated, kind.both)

@@ -53,6 +53,8 @@ class Judge:
         offset = said.start + number.start
         if number.nothing and not self._none_of_it(said, number, seats):
             return None  # there may be none of something else
+        if self.language.claims.supposed.search(said.text[: number.start]):
+            return None
         if self.comparison and seats and (number.measure or self._held(said, number)):
             wrong = self._of_food(number, seats, leeway, self.comparison)
             return Fault(offset, seats, *wrong) if wrong else None

@@ -112,7 +112,7 @@ def _date(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
 def _small_word(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
     if not number.in_words or (number.bare and number.value > _LARGEST_SMALL):
         return False
-    if around.of_after.match(tail):
+    if around.of_after.match(tail) or (not number.bare and around.repeats_after.match(tail)):
         return True
     held = _ends(tail) and around.holds_before.search(head)
     return not _has_unit(number, tail, around) and not held

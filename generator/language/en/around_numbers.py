@@ -38,6 +38,7 @@ AROUND_NUMBERS = AroundNumbers(
         "tenths?", "percent", "per cent", "%", "out of",
     ),
     multiple_after=after(r"times\s+(?:as|the|more|what|over|and)", "-?fold", "x"),
+    repeats_after=after("times"),
     unit_after=after(
         f"(?:more |big |little )?(?:{'|'.join(UNITS.values())})",
         "teaspoons?", "counts?", "times", "moves?", "tens", "hundreds", "ones", "twenties", "twos",
@@ -52,7 +53,7 @@ AROUND_NUMBERS = AroundNumbers(
     sum_words=words(
         "minus", "plus", "subtract", "take", "taken", "add", "added", "gaps?", "difference", "total",
         "altogether", "all together", "in all", "tens", "twenties", "counts?", "makes?", "equals",
-        "than", "more", "less", "fewer", "left", "between", "apart", "times", "steps?", "moves?",
+        "than", "more", "less", "fewer", "left", "between", "apart", "beats?", "outdo(?:es)?", "ahead", "behind", "leads?", "times", "steps?", "moves?",
     ),
     more_after=after(r"(?:\w+\s+)?(?:more|less|fewer|left|apart)"),
     carries_on=words(r"^(?:and |but |so )?(?:it|they|that one|this one|that|this|these|those)"),

@@ -34,9 +34,12 @@ WHAT = rf"(?:{'|'.join(MEASURES.values())}|grams|milligrams|mg|amount|number)"
 """What is held."""
 UNIT = rf"(?:{'|'.join(UNITS.values())})"
 """Units behind a number."""
-BE = r"(?:is|are|was|were)\s+"
-"""Words of being."""
-HOLDS = r"(?:holds?|held|has|have|contains?|brings?|gives?|packs?|provides?|is|are|was|makes?)\s+"
+_NOT = r"(?:\s+|(?P<not>n['’]t\s+|\s+not\s+)(?P<even>even\s+)?)"
+BE = rf"(?:is|are|was|were){_NOT}"
+"""Words of being, which may be denied."""
+HOLDS = (
+    rf"(?:holds?|held|has|have|contains?|brings?|gives?|packs?|provides?|is|are|was|makes?){_NOT}"
+)
 """Words of holding, and of being."""
 _WORDS = "|".join(sorted(_ONES.split(), key=len, reverse=True))
 NUMBER = (
@@ -65,7 +68,7 @@ PARTS = {
     },
 }
 """What each share is."""
-AS_MUCH = rf"as\s+(?:much|many|big|high|large)\b(?!\s+again)|(?:of\s+)?(?:the\s+)?{WHAT}\b|(?:of\s+)?what\b|that\s+(?:of|in)\b"
+AS_MUCH = rf"as\s+(?:much|many|big|high|large)\b(?!\s+again)|(?:of\s+)?(?:the\s+)?{WHAT}\b|(?:of\s+)?what\b|that\s+(?:of|in)\b|that(?=\s*(?:[.,;!]|$))"
 """Words behind a multiple or share that make it one of an amount of food."""
 NOT_OFTEN = r"(?!\s+(?:a|an|per|each|every|daily|weekly|in|more)\b)(?!\s+of\s+double)"
 """No *twice a week* stands there."""

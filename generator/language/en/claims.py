@@ -41,10 +41,10 @@ _SIGNS = {
     Form.TIMES: ("twice", "double", "tripl", "quadrupl", "times", "fold"),
     Form.SHARE: ("half", "third", "quarter", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "percent", "per cent", "%"),
     Form.SAME: ("same", "as much", "as many", "equal", "match", "worth", "ties with", "tied with", "add up to", "to reach"),
-    Form.GAP: ("more", "less", "fewer", " by "),
+    Form.GAP: ("more", "less", "fewer", " by ", "between"),
     Form.GAP_SHARE: ("more", "less", "fewer", "again", "higher", "lower"),
-    Form.MOST: ("most", "highest", "biggest", "largest", "greatest", "widest", "any other", "no other", "nothing"),
-    Form.LEAST: ("least", "fewest", "lowest", "smallest", "narrowest", "any other", "no other", "nothing"),
+    Form.MOST: ("most", "highest", "biggest", "largest", "greatest", "widest", "any other", "all the other", "all other", "every other", "no other", "no food", "nothing"),
+    Form.LEAST: ("least", "fewest", "lowest", "smallest", "narrowest", "any other", "all the other", "all other", "every other", "no other", "no food", "nothing"),
     Form.MORE: ("more", "higher", "bigger", "larger", "beat", "win", "outdo"),
     Form.LESS: ("less", "fewer", "lower", "smaller", "not hold", "n't hold", "not have", "n't have", "n’t", "lose"),
     Form.ROWS: ("row",),
@@ -91,6 +91,7 @@ _GAPS = (
     _kind(Form.GAP, rf"{HOLDS}{ONLY}?{LEE}?{ONLY}?(?P<n>{NUMBER})\s*{UNIT}?\s*(?:more|(?P<less>less|fewer))\b(?=\s*(?:[.,;!]|$|than\b|in\b|{WHAT}\b))"),
     _kind(Form.GAP, rf"{LEE}?(?P<n>{NUMBER})\s*(?:{UNIT}\s+(?:of\s+{WHAT}\s+)?)(?:more\b|(?P<less>less|fewer)\b)(?=\s*(?:[.,;!]|$|than\b|{WHAT}\b))"),
     _kind(Form.GAP, rf"{LEE}?(?P<n>{NUMBER})\s+(?:more|(?P<less>less|fewer))\s+(?:{WHAT}\s+)?than\b(?!\s+(?:before|usual|last))"),
+    _kind(Form.GAP, rf"{_GAP}\s+between\b[^.;:]*?(?P<claim>{BE}{LEE}?(?P<n>{NUMBER}))\b(?!\s*(?:%|percent|per\s+cent|times))", both=True),
     _kind(Form.GAP, rf"(?:beats?|outdo(?:es)?|leads?)\s+[^.,;:!?]{{1,60}}?\bby\s+{LEE}?(?P<n>\d+(?:,\d{{3}})*(?:\.\d+)?|{NUMBER})\b(?!\s*(?:%|percent|per\s+cent|points?|minutes?|seconds?))", both=True),
     _kind(Form.GAP, rf"{BE}{LEE}?(?:(?:higher|larger|bigger|(?P<less>lower|smaller))|ahead|(?P<behind>behind))\s+(?:by|[^.,;:!?]{{1,60}}?\bby)\s+(?P<n>\d+(?:,\d{{3}})*(?:\.\d+)?|{NUMBER})\b", both=True),
 )  # fmt: skip
@@ -151,6 +152,10 @@ CLAIMS = Grammar(
         r"\b(?:said|says|thinks?|thought|believes?|believed|guess(?:ed|es)?|claims\s+that|claimed|told|tells|wrote|writes|bets?|wonders?|hopes?|expect(?:s|ed)?)\b"
         r"|\b(?:some|people|they|let['’]?s|let\s+us|would|could|might|may|to)\s+(?:\w+\s+)?say\b|\btrue\s+or\s+false\b|\bit\s+(?:looks|seems|sounds)\b|\blooks?\s+like\b|\bseems?\b",
         re.IGNORECASE,
+    ),
+    supposed=words(
+        "suppose", "imagine", "pretend", "what if", "if",
+        r"(?:nobody|no one|somebody|someone)\s+(?:said|says|thought|thinks|wrote|writes)",
     ),
     telling=words(r"why", r"how come"),
     rows=re.compile(

@@ -37,8 +37,9 @@ AROUND_NUMBERS = AroundNumbers(
         "por ciento", "%",
     ),
     multiple_after=after(r"veces\s+(?:la|el|lo|tant[oa]s?|más|y)"),
+    repeats_after=after("veces"),
     unit_after=after(
-        *UNITS.values(), "cucharaditas?",
+        rf"(?:de\s+)?(?:{'|'.join(UNITS.values())})", "cucharaditas?",
         "conteos?", "cuentas?", "veces", "movimientos?", "decenas", "centenas", "unidades",
         "veintenas",
     ),
@@ -51,7 +52,7 @@ AROUND_NUMBERS = AroundNumbers(
     sum_words=words(
         "menos", "más", "resta", "restar", "quita", "quítale", "quitar", "suma", "sumar", "diferencias?",
         "total", "en todo", "decenas", "veintenas", "conteos?", "cuentas?", "hacen?", "quedan?",
-        "sobran?", "que", "entre", "veces", "movimientos?",
+        "sobran?", "que", "superan?", "ganan?", "entre", "veces", "movimientos?",
     ),
     more_after=after(r"(?:\w+\s+)?(?:más|menos)"),
     carries_on=words(r"^(?:y |pero )?(?:tiene|tienen|eso|esa|ese|ella|él|contiene|lleva|trae)"),

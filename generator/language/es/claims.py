@@ -46,7 +46,7 @@ _SIGNS = {
     Form.TIMES: ("doble", "triple", "cuádruple", "veces", "vez y media", "duplic", "triplic"),
     Form.SHARE: ("mitad", "tercio", "cuarto", "quinto", "sexto", "séptimo", "octavo", "noveno", "décimo", "tercera", "cuarta", "quinta", "sexta", "décima", "%", "por ciento"),
     Form.SAME: ("mism", "igual", "tant", "equival", "vale", "para"),
-    Form.GAP: ("más", "menos", " por ", " en "),
+    Form.GAP: ("más", "menos", " por ", " en ", "entre"),
     Form.GAP_SHARE: ("más", "menos"),
     Form.MOST: ("mayor", "más"),
     Form.LEAST: ("menor", "menos", "más"),
@@ -77,6 +77,7 @@ _PARTS = (
 _TIMES = (
     _kind(Form.TIMES, rf"{LEE}(?:el\s+)?{MULTIPLE}"),
     _kind(Form.TIMES, rf"el\s+{MULTIPLE}{OF}"),
+    _kind(Form.TIMES, rf"al\s+{MULTIPLE}(?=\s*(?:$|[.,;!]|(?:del?|que)\b))", both=True),
     _kind(Form.TIMES, rf"{HOLDS}{ONLY}?el\s+{MULTIPLE}(?=\s*(?:$|[.,;!]|(?:del?|que)\b))"),
     _kind(Form.TIMES, rf"{LEE}?{ONLY}?(?P<n>{TIMES})\s+(?:(?:la|el)\s+{WHAT}\b|lo\s+(?:que|de|del)\b|tant[oa]s?\b|más\s+(?:{WHAT}|que)\b)"),
     _kind(Form.TIMES, rf"{LEE}?(?P<n>duplican?|triplican?|cuadruplican?)\s+(?:a|al|la|el|lo)\b", both=True),
@@ -95,6 +96,7 @@ _GAPS = (
     _kind(Form.GAP, rf"{HOLDS}{LEE}?{ONLY}?(?P<n>{NUMBER})\s*{UNIT}?\s*(?:de\s+{WHAT}\s+)?{_MORE}{_THAN}"),
     _kind(Form.GAP, rf"{LEE}?(?P<n>{NUMBER})\s*{UNIT}\s+(?:de\s+{WHAT}\s+)?{_MORE}{_THAN}"),
     _kind(Form.GAP, rf"{LEE}?(?P<n>{NUMBER})\s+{_MORE}\s+que\b"),
+    _kind(Form.GAP, rf"{_GAP}\s+entre\b[^.;:]*?(?P<claim>{BE}(?:de\s+)?{LEE}?(?P<n>{NUMBER}))\b(?!\s*(?:%|por\s+ciento|veces))", both=True),
     _kind(Form.GAP, rf"(?:superan?\s+a|le\s+ganan?\s+a)l?\s+[^.,;:!?]{{1,60}}?\b(?:por|en)\s+{LEE}?(?P<n>{NUMBER})\b(?!\s*(?:%|por\s+ciento|puntos?|minutos?|segundos?|filas?))", both=True),
 )  # fmt: skip
 _EXTREMES = (
@@ -138,11 +140,11 @@ CLAIMS = Grammar(
     leeways=tuple((leeway, words(*some)) for leeway, some in LEEWAYS.items()),
     measures={measure: words(names) for measure, names in MEASURES.items()},
     doubt=words(
-        "no", "nunca", "tampoco", "ni", "si", "imagina", "imaginen", "tendrían?", "sería", "podrían?", "ojalá", "quizás?", "tal vez",
-        "busca", "busquen", "encuentra", "encuentren", "elige", "elijan", "escoge", "dibuja", "ningún", "ninguna", "cuál", "qué",
+        "no", "nunca", "tampoco", "ni", "si", "imagina", "imaginen", "supón(?:gan)?", "supongamos", "tendrían?", "sería", "podrían?", "ojalá", "quizás?", "tal vez",
+        "busca", "busquen", "encuentra", "encuentren", "elige", "elijan", "escoge", "dibuja", "ningún", "ninguna", "cuál",
     ),
     denial=re.compile(
-        rf"\b(?:(?P<even>ni\s+siquiera)|no)\s+(?:{HOLD}\s+|es\s+|son\s+|llegan?\s+a(?:\s+tener)?\s+)?(?:exactamente\s+)?(?P<nor>ni\s+(?:siquiera\s+)?(?:a\s+)?)?$",
+        rf"\b(?:(?P<even>ni\s+siquiera)|no)\s+(?:{HOLD}\s+|es\s+|son\s+|llegan?\s+(?:a\s+(?:tener\s+)?)?)?(?:exactamente\s+)?(?P<nor>ni\s+(?:siquiera\s+)?(?:a\s+)?)?$",
         re.IGNORECASE,
     ),
     reported=re.compile(
@@ -150,6 +152,10 @@ CLAIMS = Grammar(
         r"\b(?:dijo|dice|dijeron|decía|cree|creen|creía|creyó|piensa|piensan|pensó|pensaba|supone|adivina|adivinó|opina|apuesta|apostó|espera|contó|escribió|parece)\b"
         r"|(?<!\bnúmeros )(?<!\betiquetas )\bdicen\b|\bverdadero\s+o\s+falso\b|\bcierto\s+o\s+falso\b|\bdigamos\b",
         re.IGNORECASE,
+    ),
+    supposed=words(
+        "supón(?:gan)?", "supongamos", "imagina", "imaginen", "imaginemos", "finge", "qué pasa si", "si",
+        r"(?:nadie|alguien)\s+(?:dijo|dice|creyó|cree|escribió)",
     ),
     telling=words("por qué"),
     rows=re.compile(
