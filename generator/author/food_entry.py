@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.author.food_care import NOBODY_LOOKED, FoodCare, care_lines, care_told
+from generator.author.food_label import notes, record_title
 from generator.author.food_proposal import free_id, is_drunk, proposed_group, proposed_name
 from generator.model.amount import Amount, parse_amount, same_unit
 from generator.model.food_record import FoodRecord, RecordPortion
@@ -72,29 +73,30 @@ def food_entry(
         wishes: what the educator decides.
         own_release: whether the release is not the one the file opens with.
     """
-    title = _NOTE.sub("", record.description)
+    said, title = (_NOTE.sub("", one) for one in (record.description, record_title(record)))
     name = wishes.name or proposed_name(title)
-    id_ = wishes.id or free_id(title, taken)
-    group = wishes.group or proposed_group(title, record.category)
-    portions = _portions(record)
+    id_ = wishes.id or free_id(title if record.label is None else name, taken)
+    group = wishes.group or proposed_group(said, record.category)
+    portions = usable_portions(record)
     lines = (
         f"{id_}:",
         f"  names: {{en: {scalar(name)}}} # add es: the Spanish name",
         f"  group: {group}",
         f"  fdc: {record.fdc}",
         f"  record: {json.dumps(title, ensure_ascii=False)}",
+        *(f"  {note}" for note in notes(record)),
         f"  per_100g: {{{', '.join(_figures(record))}}}",
         "  portions:",
         *(
-            f"    - {{names: {{en: {scalar(said)}}}, grams: {figure(portion.grams)}, "
+            f"    - {{names: {{en: {scalar(amount)}}}, grams: {figure(portion.grams)}, "
             f"record: {scalar(portion.wording)}}}"
-            for said, portion in portions
+            for amount, portion in portions
         ),
         *([f"  release: {json.dumps(record.release)}"] if own_release else []),
-        *(["  drink: true"] if is_drunk(title, group) else []),
-        *(f"  {line}" for line in care_lines(title, record.category, wishes.care)),
+        *(["  drink: true"] if is_drunk(said, group) else []),
+        *(f"  {line}" for line in care_lines(said, record.category, wishes.care)),
     )
-    left = tuple(care_told(id_, title, record.category, wishes.care))
+    left = tuple(care_told(id_, said, record.category, wishes.care))
     return FoodEntryText(id_, name, group, portions[0][0], lines, left)
 
 
@@ -114,7 +116,7 @@ def _figures(record: FoodRecord) -> Iterator[str]:
     return (f"{name}: {figure(value)}" for name, value in record.per_100g.items())
 
 
-def _portions(record: FoodRecord) -> list[tuple[str, RecordPortion]]:
+def usable_portions(record: FoodRecord) -> list[tuple[str, RecordPortion]]:
     """Wording for a lesson and portion; 100 g alone where the record weighs nothing usable."""
     kept: dict[Amount, tuple[str, RecordPortion]] = {}
     for portion in record.portions:

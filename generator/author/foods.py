@@ -2,20 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 from generator.author.doubtful_records import figures_questioned
 from generator.author.food_entry import FoodEntryText, Wishes, food_entry
+from generator.author.food_label import refuse_label
 from generator.author.reference_files import renew_schema
-from generator.model.food import Food
-from generator.model.food_record import FoundRecord, Imported
+from generator.model.food_record import Imported
 from generator.read.fooddata.adding import record_to_add, shares_release
 from generator.read.fooddata.compare import Comparison, compare
 from generator.read.fooddata.importing import import_foods
-from generator.read.fooddata.index import has_index, opened_index
-from generator.read.fooddata.search import find_in_library, find_records
+from generator.read.fooddata.index import opened_index
 from generator.read.library import read_library
 from generator.write.foods_file import change_foods, with_entry
 from generator.write.foods_values import Addition, Edit, with_values
@@ -32,44 +31,21 @@ def import_download(
     return import_foods(root, file, progress)
 
 
-@dataclass(frozen=True, slots=True)
-class FoundFoods:
-    """What fits the words somebody looked for, the best first."""
-
-    foods: tuple[Food, ...]
-    """Foods of the library."""
-    records: tuple[FoundRecord, ...]
-    """Records of the index."""
-    known: Mapping[int, str]
-    """Which record is which food of the library."""
-    searched: bool
-    """Whether there is an index to look into."""
-
-
-def find_foods(root: Path, wanted: str, most: int = 12) -> FoundFoods:
-    """Look in the library first, then in the index where there is one.
-
-    Raises:
-        LessonError: as ``read_library``, or the index cannot be read.
-    """
-    foods = read_library(root).foods
-    known = {food.entry.fdc: food.id for food in foods.values()}
-    records: tuple[FoundRecord, ...] = ()
-    if has_index(root):
-        with opened_index(root) as index:
-            records = find_records(index, wanted, most)
-    return FoundFoods(find_in_library(foods, wanted, most), records, known, has_index(root))
-
-
-def add_food(root: Path, fdc: int, wishes: Wishes) -> FoodEntryText:
+def add_food(root: Path, number: str, wishes: Wishes) -> FoodEntryText:
     """Write a record of the index into ``site_data/foods.yaml``; returns the entry.
+
+    Args:
+        root: folder of the site.
+        number: an FDC id, a food code, or a GTIN.
+        wishes: what the educator decides.
 
     Raises:
         LessonError: it cannot be added; the file stays as it was.
     """
     library = read_library(root)
     with opened_index(root) as index:
-        record = record_to_add(library, index, fdc, wishes.id, wishes.group)
+        record = record_to_add(library, index, number, wishes.id, wishes.group)
+    refuse_label(record, wishes.name)
     questions = figures_questioned(record)
     entry = food_entry(
         record,

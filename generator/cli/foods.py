@@ -9,17 +9,15 @@ from typing import TypedDict, Unpack
 import click
 from rich.console import Console
 from rich.progress import BarColumn, DownloadColumn, Progress, TextColumn
-from rich.table import Table
 
 from generator.author.food_care import FoodCare, said_allergens
 from generator.author.food_entry import Wishes
-from generator.author.foods import FoundFoods, add_food, find_foods, import_download, refresh_foods
+from generator.author.foods import add_food, import_download, refresh_foods
+from generator.cli.finding import find
 from generator.cli.here import TypedPath
 from generator.cli.options import root_option
 from generator.cli.pairs import pairs
 from generator.cli.proposing import Proposing
-
-_SOURCE = "USDA FoodData Central, "
 
 
 class Said(TypedDict):
@@ -38,6 +36,7 @@ def foods() -> None:
 
 
 foods.add_command(pairs)
+foods.add_command(find)
 
 
 @foods.command(name="import")
@@ -62,28 +61,21 @@ def import_command(file: Path, root: Path) -> None:
         ):
             if number:
                 click.echo(f"  Left out: {number:,} portion{'s'[: number != 1]} with {why}.")
+        if one.unsized:
+            click.echo(
+                f"  Left out: {one.unsized:,} package{'s'[: one.unsized != 1]} whose serving is "
+                "given neither in grams nor in millilitres."
+            )
+        if one.unfit:
+            click.echo(
+                f"  Left out: {one.unfit:,} figure{'s'[: one.unfit != 1]} of labels that are no "
+                "figure, or another one for the same nutrient."
+            )
     click.echo('Look for a food with: python3 generator foods find "black beans"')
 
 
 @foods.command()
-@click.argument("words", nargs=-1, required=True)
-@root_option
-def find(words: tuple[str, ...], root: Path) -> None:
-    """Look for a food by WORDS, in English or Spanish, in the library and the official records."""
-    wanted = " ".join(words)
-    found = find_foods(root, wanted)
-    for food in found.foods:
-        amount = food.entry.portions[0].name("en").words
-        click.echo(f"{food.name('en').words}: in your library as `{food.id}`")
-        click.echo(f"    write {{food: {food.id}, amount: {amount}}}")
-    if found.records:
-        click.echo()
-        _show_records(found)
-    click.echo(_next_step(found, wanted))
-
-
-@foods.command()
-@click.argument("fdc_id", type=int)
+@click.argument("number")
 @click.option("--id", "id_", default="", help="What a lesson calls it, such as black-beans.")
 @click.option("--name", default="", help="Its plain name in English.")
 @click.option("--group", default="", help="The group of the library it stands in.")
@@ -96,11 +88,14 @@ def find(words: tuple[str, ...], root: Path) -> None:
     "--choking/--no-choking", default=None, help="Whether a child under 4 can choke on it."
 )
 @root_option
-def add(fdc_id: int, root: Path, **said: Unpack[Said]) -> None:
-    """Write the record FDC_ID with its portions into site_data/foods.yaml."""
+def add(number: str, root: Path, **said: Unpack[Said]) -> None:
+    """Write the record NUMBER with its portions into site_data/foods.yaml.
+
+    NUMBER is an FDC id, a food code, or what stands below a package's barcode.
+    """
     care = FoodCare(said_allergens(said["allergens"]), said["choking"])
     wishes = Wishes(said["id_"], said["name"], said["group"], care)
-    entry = add_food(root, fdc_id, wishes)
+    entry = add_food(root, number, wishes)
     click.echo(f"site_data/foods.yaml holds `{entry.id}` now, in the group {entry.group}:\n")
     click.echo("\n".join(f"  {line}" for line in entry.lines))
     click.echo(
@@ -138,39 +133,4 @@ def refresh(root: Path) -> None:
     count = len(compared.changes) + figures.total()
     click.echo(
         f"{count or 'No'} figure{'s' if count != 1 else ''} changed in site_data/foods.yaml."
-    )
-
-
-def _show_records(found: FoundFoods) -> None:
-    """The records as a table; their release below it where it is the same for all."""
-    releases = {record.release.removeprefix(_SOURCE) for record in found.records}
-    table = Table(box=None, pad_edge=False, header_style="bold", expand=True)
-    table.add_column("FDC id", justify="right", no_wrap=True)
-    table.add_column("record", overflow="fold", ratio=1)
-    table.add_column("kcal in 100 g", justify="right")
-    table.add_column("portions", justify="right")
-    table.add_column("in your library as", no_wrap=True)
-    if len(releases) > 1:
-        table.add_column("release", no_wrap=True)
-    for record in found.records:
-        cells = [str(record.fdc), record.description, record.energy or "no value"]
-        cells += [str(record.portions), found.known.get(record.fdc, "")]
-        cells += [record.release.removeprefix(_SOURCE)] if len(releases) > 1 else []
-        table.add_row(*cells)
-    console = Console(highlight=False, markup=False)
-    console.print(table)
-    console.print(f"From {_SOURCE}{'; '.join(sorted(releases))}.", soft_wrap=True)
-
-
-def _next_step(found: FoundFoods, wanted: str) -> str:
-    new = next((one for one in found.records if one.fdc not in found.known), None)
-    if new is not None:
-        return f"\nTo have a record in your library, give its FDC id: python3 generator foods add {new.fdc}"
-    if found.foods or found.records:
-        return ""
-    if found.searched:
-        return f"Nothing fits “{wanted}”. Try one word, or its beginning: python3 generator foods find lentil"
-    return (
-        f"Nothing in your library fits “{wanted}”. To look through the official records, get a CSV "
-        "download at https://fdc.nal.usda.gov/download-datasets and run: python3 generator foods import FILE.zip"
     )

@@ -16,14 +16,16 @@ factors of each food, so some difference is right; the share is that of 21 CFR 1
 def atwater_sum(protein: Decimal, carbohydrate: Decimal, fat: Decimal) -> Decimal:
     """Energy in kcal of the three, in grams, by the general factors 4, 4 and 9.
 
+    Carbohydrate by difference may come out a little below zero; it gives no energy then.
+
     Raises:
-        ValueError: an amount is negative.
+        ValueError: protein or fat is negative.
 
     Source: 21 CFR 101.9(c)(1)(i).
     """
-    if min(protein, carbohydrate, fat) < 0:
+    if min(protein, fat) < 0:
         raise ValueError("a food cannot hold less than nothing")
-    return 4 * protein + 4 * carbohydrate + 9 * fat
+    return 4 * protein + 4 * max(carbohydrate, Decimal(0)) + 9 * fat
 
 
 def off_by(energy: Decimal, parts: Decimal) -> Fraction:

@@ -14,7 +14,7 @@ from pydantic import Field, create_model, field_validator
 
 from generator.model.amount import parse_amount, same_unit
 from generator.model.base import Frozen
-from generator.model.food_record import FIGURES
+from generator.model.food_record import BY_DIFFERENCE, FIGURES
 from generator.model.measure import Measure
 from generator.model.unit_words import ONE, OTHER, UnitForms, Units, unit_forms
 from generator.model.wording import FALLBACK, Wording, wording
@@ -32,6 +32,10 @@ Value = (
     | NoValue
 )
 """What a record gives for 100 g, which hold 100,000 mg; ``no value`` is a blank in the record, not zero."""
+Difference = (
+    Annotated[Decimal, Field(gt=-100, le=100, decimal_places=FINEST, allow_inf_nan=False)] | NoValue
+)
+"""What is left of 100 g when all else was weighed: a little below zero where the others came out high."""
 
 
 class Allergen(StrEnum):
@@ -130,7 +134,13 @@ else:
         "Per100g",
         __base__=Figures,
         __module__=__name__,
-        **{name: (Value, "no value" if name in _LATER else ...) for name in FIGURES},
+        **{
+            name: (
+                Difference if name in BY_DIFFERENCE else Value,
+                "no value" if name in _LATER else ...,
+            )
+            for name in FIGURES
+        },
     )
 
 

@@ -53,8 +53,6 @@ class MeasureEntry:
     """For adults and children of 4 years and more, in the measure's unit; none where the label has none."""
     reference_day: Decimal | None = None
     """What the label's reference diet holds in a day, where that is not said by a Daily Value."""
-    foundation_nutrients: tuple[int, ...] = ()
-    """Nutrient ids in the order that Foundation foods want, where it is another one."""
     brings: bool = False
     """Whether it is told of a portion that holds much of it: the measures one looks for more of."""
     little_or_much: bool = False
@@ -130,9 +128,9 @@ class Measure(StrEnum):
     ENERGY = MeasureEntry(
         "energy",
         Unit.KCAL,
-        nutrients=(1008, 2048, 2047),
-        # Foundation states energy by specific and by general factors, and plain energy only at times.
-        foundation_nutrients=(2048, 2047, 1008),
+        # Foundation states energy by Atwater's general factors (2047) and at times by those of the
+        # food (2048), plain energy seldom. The general ones are those of a label: 101.9(c)(1)(i)(B).
+        nutrients=(1008, 2047, 2048),
         label=LabelRule(
             "(c)(1)",
             (Step(Decimal(5), until=Fraction(50)), Step(Decimal(10))),

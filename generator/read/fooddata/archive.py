@@ -14,10 +14,10 @@ from pathlib import Path, PurePosixPath
 
 from generator.problems import LessonError
 from generator.read.fooddata.found import Found
-from generator.read.fooddata.layout import CATEGORIES, COLUMNS
+from generator.read.fooddata.layout import COLUMNS, LABELS, PORTIONS, READ
 
-LARGEST = 2_000_000_000
-"""Bytes the files may hold together; the SR Legacy download holds about 60 million."""
+LARGEST = 12_000_000_000
+"""Bytes the files may hold together; the full download with its packages holds about 4 thousand million."""
 STEEPEST = 200
 """How many times larger than its packed size a file may be; figures in CSV reach about 20."""
 SMALL = 10_000_000
@@ -65,7 +65,7 @@ def _refuse_unsafe(members: list[zipfile.ZipInfo], found: Found) -> None:
             found.add(f"`{member.filename}` would unfold to {_size(member.file_size)}", AGAIN)
     total = sum(member.file_size for member in members)
     if total > LARGEST:
-        hint = "take the download of one kind of food, SR Legacy, Foundation or FNDDS"
+        hint = "take the download of one kind of food, such as SR Legacy or Foundation"
         found.add(f"the files in this zip hold {_size(total)}, more than {_size(LARGEST)}", hint)
     found.settle()
 
@@ -82,12 +82,14 @@ def _wanted(members: list[zipfile.ZipInfo], found: Found) -> Members:
         path = PurePosixPath(member.filename)
         if len(path.parts) > 2 or path.parts[:1] == ("__MACOSX",):
             continue
-        if path.name in COLUMNS or path.name in CATEGORIES:
+        if path.name in READ:
             if path.name in wanted:
                 found.add(f"the zip holds two files called `{path.name}`", AGAIN)
             wanted[path.name] = member
-    missing = [name for name in COLUMNS if name not in wanted]
-    if len(missing) == len(COLUMNS):
+    # A download of packages alone weighs no household portions: each label has its serving.
+    every = COLUMNS if set(LABELS) <= set(wanted) else COLUMNS | PORTIONS
+    missing = [name for name in every if name not in wanted]
+    if not set(COLUMNS) & set(wanted):
         raise found.stop(
             "this zip is no FoodData Central CSV download: it holds none of its files",
             "choose a download marked CSV at https://fdc.nal.usda.gov/download-datasets",

@@ -2,63 +2,75 @@
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Iterator
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Mapping
 from datetime import date
+from functools import lru_cache
 
 from generator.read.fooddata.archive import AGAIN
 from generator.read.fooddata.layout import (
     CATEGORIES,
+    CODES,
     COLUMNS,
+    FIGURE_OF,
     KINDS,
+    LABELS,
     NO_UNIT,
     NUTRIENTS,
+    PORTIONS,
     UNITS,
-    preferences,
 )
-from generator.read.fooddata.table import Download, plain
+from generator.read.fooddata.seen import Seen
+from generator.read.fooddata.table import Download, plain, whole
+
+Shelves = Mapping[str, str]
+"""Titles of the shelves by their number."""
 
 
-@dataclass(slots=True)
-class Seen:
-    """What one file says that the next ones need."""
-
-    lines: dict[str, int] = field(default_factory=dict, repr=False)
-    """Line in ``food.csv`` of every record, samples too, by its id."""
-    kinds: dict[str, str] = field(default_factory=dict, repr=False)
-    """Data type of every food that is kept, by its id."""
-    published: dict[str, str] = field(default_factory=dict)
-    """Newest publication date of each data type that is kept."""
-    others: Counter[str] = field(default_factory=Counter)
-    """Records of other data types."""
-    weightless: Counter[str] = field(default_factory=Counter)
-    """Portions with an amount or a weight of 0, by data type."""
-    unmeasured: Counter[str] = field(default_factory=Counter)
-    """Portions of a quantity that is not specified, by data type."""
+def shelves(download: Download) -> Shelves:
+    """A shelf helps to place a food; a food without one is still a food."""
+    held: dict[str, str] = {}
+    for name, columns in CATEGORIES.items():
+        if name in download.members:
+            held |= {key: title for _, (key, title) in download.rows(name, columns)}
+    return held
 
 
-def foods(download: Download, seen: Seen) -> Iterator[tuple[int, str, str, str]]:
+def foods(download: Download, seen: Seen, titles: Shelves) -> Iterator[tuple[int, str, str, str]]:
     """Id, data type, description and category of the foods that are kept."""
     name, found = "food.csv", download.found
-    shelves = _categories(download)
     for line, row in download.rows(name, COLUMNS[name], ("food_category_id",)):
         text, kind, description, day, shelf = row
         fdc = download.whole(text, name, line, "fdc_id")
-        if text in seen.lines:
-            what = f"the food {text} is there twice; the first is on line {seen.lines[text]}"
+        if fdc is None:
+            continue
+        if not seen.note(fdc, kind):
+            what = f"the food {text} is there twice; the first is on line {_first(download, text)}"
             found.add(what, AGAIN, name, line)
-        seen.lines[text] = line
-        if kind not in KINDS:
+        elif kind not in KINDS:
             seen.others[kind] += 1
         elif not description.strip():
             found.add(f"the food {text} has no description", AGAIN, name, line)
         elif not _is_day(day):
             found.add(f"`publication_date` must be a day, not `{day[:40]}`", AGAIN, name, line)
-        elif fdc is not None:
-            seen.kinds[text] = kind
+        else:
+            seen.foods[kind] += 1
             seen.published[kind] = max(day, seen.published.get(kind, ""))
-            yield fdc, kind, description, shelves.get(shelf, "")
+            yield fdc, kind, description, titles.get(shelf, "")
+    branded = any(KINDS[kind].branded for kind in seen.published)
+    for name in LABELS:
+        if branded and name not in download.members:
+            found.add(f"`{name}` is missing from the zip, and it holds branded foods", AGAIN)
+
+
+def codes(download: Download, seen: Seen, titles: Shelves) -> Iterator[tuple[int, str, str]]:
+    """Id, number elsewhere and category of foods without a brand."""
+    for name, column in CODES.items():
+        if name not in download.members:
+            continue
+        shelf_columns = ("wweia_category_code", "wweia_category_number")
+        for _, (fdc, code, *shelf) in download.rows(name, ("fdc_id",), (column, *shelf_columns)):
+            if seen.kind(fdc) and whole(code) is not None:
+                yield int(fdc), code, next((titles[one] for one in shelf if one in titles), "")
 
 
 def nutrients(download: Download) -> dict[str, int]:
@@ -68,13 +80,12 @@ def nutrients(download: Download) -> dict[str, int]:
     is taken. The two never meet: numbers stay below 1000, ids begin there.
     """
     name, found = "nutrient.csv", download.found
-    figures = {id_: what[0] for kind in KINDS.values() for id_, what in preferences(kind).items()}
     known: dict[str, int] = {}
     for line, (text, title, unit, number) in download.rows(name, COLUMNS[name], ("nutrient_nbr",)):
         nutrient = download.whole(text, name, line, "id")
-        if nutrient not in figures:
+        if nutrient not in FIGURE_OF:
             continue
-        wanted = UNITS[figures[nutrient]]
+        wanted = UNITS[FIGURE_OF[nutrient]]
         if unit.strip().lower() != wanted:
             what = f"{title} (nutrient {nutrient}) is in `{unit}`, and we know it in {wanted} only"
             found.add(what, "a figure in another unit is never guessed: tell us", name, line)
@@ -89,51 +100,30 @@ def nutrients(download: Download) -> dict[str, int]:
     return known
 
 
-def values(download: Download, seen: Seen) -> Iterator[tuple[int, str, int, int, str, int]]:
-    """Food, figure, rank, nutrient, amount per 100 g and line of every figure that is kept."""
-    name, known = "food_nutrient.csv", nutrients(download)
-    kept = {kind: preferences(KINDS[kind]) for kind in KINDS}
-    kinds = seen.kinds
-    for line, (fdc, text, cell) in download.rows(name, COLUMNS[name]):
-        kind = kinds.get(fdc)
-        if kind is None:
-            if fdc not in seen.lines:
-                download.whole(fdc, name, line, "fdc_id")
-            continue
-        nutrient = known.get(text)
-        if nutrient is None:
-            if not text.isdigit() and not _is_number(text):
-                download.whole(text, name, line, "nutrient_id")
-            continue
-        if not cell:  # a blank is no value; it is not zero
-            continue
-        amount = download.figure(cell, name, line, "amount")
-        if amount is not None:
-            figure, rank = kept[kind][nutrient]
-            yield int(fdc), figure, rank, nutrient, plain(amount), line
-
-
 def portions(download: Download, seen: Seen) -> Iterator[tuple[int, int, str, str]]:
     """Food, place in its list, wording and grams of every portion that can be measured."""
     name, found = "food_portion.csv", download.found
+    if not set(PORTIONS) <= set(download.members):
+        return
     file = "measure_unit.csv"
-    units = {key: title for _, (key, title) in download.rows(file, COLUMNS[file])}
-    for line, row in download.rows(name, COLUMNS[name]):
+    units = {key: title for _, (key, title) in download.rows(file, PORTIONS[file])}
+    for line, row in download.rows(name, PORTIONS[name]):
         fdc, cell, unit, description, modifier, weight = row
         grams = download.figure(weight, name, line, "gram_weight")
         amount = download.figure(cell, name, line, "amount") if cell else None
-        kind = seen.kinds.get(fdc)
-        if fdc not in seen.lines:
+        kind = seen.kind(fdc)
+        if not seen.knows(fdc):
             found.add(f"a portion of the food {fdc[:20]}, which is not there", AGAIN, name, line)
         elif unit and unit != NO_UNIT and unit not in units:
             found.add(f"the measure unit {unit[:20]} is not known", AGAIN, name, line)
         elif kind is None or grams is None:
             continue
         elif grams == 0 or amount == 0:
-            seen.weightless[kind] += 1
+            seen.weightless[kind.data_type] += 1
         elif description.strip().lower() == "quantity not specified":
-            seen.unmeasured[kind] += 1
+            seen.unmeasured[kind.data_type] += 1
         else:
+            seen.portions[kind.data_type] += 1
             number = plain(amount) if amount is not None else ""
             word = "" if unit in {"", NO_UNIT} else units[unit]
             yield int(fdc), line, wording(number, word, description, modifier), plain(grams)
@@ -152,24 +142,16 @@ def wording(amount: str, unit: str, description: str, modifier: str) -> str:
     return " ".join(" ".join((amount, unit, description, modifier)).split())
 
 
-def _categories(download: Download) -> dict[str, str]:
-    """Titles of the shelves; a shelf helps to place a food, and a food without one is still a food."""
-    return {
-        key: title
-        for name, columns in CATEGORIES.items()
-        if name in download.members
-        for _, (key, title) in download.rows(name, (), columns)
-    }
+def _first(download: Download, fdc: str) -> int:
+    """The line a food stands on first: looked for again, as it is hardly ever asked."""
+    name = "food.csv"
+    return next(line for line, (text,) in download.rows(name, ("fdc_id",)) if text == fdc)
 
 
+@lru_cache(maxsize=4_096)
 def _is_day(text: str) -> bool:
     try:
         date.fromisoformat(text)
     except ValueError:
         return False
     return True
-
-
-def _is_number(text: str) -> bool:
-    """Whether it is an older nutrient number, some of which carry a point: ``269.3``."""
-    return text.replace(".", "", 1).isdigit()

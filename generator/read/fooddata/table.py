@@ -7,20 +7,27 @@ import io
 import re
 import zipfile
 import zlib
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Generator, Iterator
 from dataclasses import dataclass, field
 from decimal import Decimal
+from functools import lru_cache
+from operator import itemgetter
 from typing import IO
 
 from generator.read.fooddata.archive import AGAIN, Members, broken
 from generator.read.fooddata.found import Found
+from generator.read.fooddata.layout import OTHER_SPELLINGS
 
 LARGEST_FIGURE = Decimal(100_000)
 """No weight in grams and no figure per 100 g of a real record comes near it."""
+LEAST = Decimal(100)
+"""What is left of 100 g cannot be less than minus all of it."""
 _FIGURE = re.compile(r"(?:\d{1,9}(?:\.\d{0,20})?|\.\d{1,20})(?:[Ee][+-]?\d{1,2})?", re.ASCII)
 """Plain or as ``1.0E-4``; Python's own numbers would also take ``nan``, ``1_0`` and other digits."""
 _WHOLE = re.compile(r"[1-9]\d{0,11}", re.ASCII)
 _STEP = 1 << 14  # rows between two reports of progress
+
+_OFTEN = 1 << 16  # cells whose figure is remembered: labels say the same few again and again
 
 Row = tuple[int, tuple[str, ...]]
 """Line, counted from 1, and the wanted cells in the order they were asked for."""
@@ -41,7 +48,7 @@ class Download:
 
     def rows(
         self, name: str, columns: tuple[str, ...], optional: tuple[str, ...] = ()
-    ) -> Iterator[Row]:
+    ) -> Generator[Row, None, None]:
         """The wanted cells of every row; a cell of an optional column that is not there is empty.
 
         Raises:
@@ -64,10 +71,11 @@ class Download:
         try:
             header = next(reader, [])
             width, positions = len(header), self._positions(name, header, columns, optional)
+            wanted = _cells(positions)
             for number, row in enumerate(reader):
                 if len(row) == width:
                     row.append("")  # what an absent column points at
-                    yield reader.line_num, tuple([row[position] for position in positions])
+                    yield reader.line_num, wanted(row)
                 elif row:
                     what = f"this line has {len(row)} cells, and the first line has {width}"
                     self.found.add(what, AGAIN, name, reader.line_num)
@@ -82,14 +90,15 @@ class Download:
     def _positions(
         self, name: str, header: list[str], columns: tuple[str, ...], optional: tuple[str, ...]
     ) -> list[int]:
-        missing = [column for column in columns if column not in header]
+        spelled = [one if one in header else OTHER_SPELLINGS.get(one, one) for one in columns]
+        missing = [column for column, at in zip(columns, spelled, strict=True) if at not in header]
         for column in missing:
             self.found.add(f"the column `{column}` is missing", AGAIN, name)
         if missing:
             self.found.settle()
         return [
             header.index(column) if column in header else len(header)
-            for column in (*columns, *optional)
+            for column in (*spelled, *optional)
         ]
 
     def _undecoded_line(self, name: str) -> int:
@@ -104,18 +113,51 @@ class Download:
 
     def whole(self, cell: str, name: str, line: int, column: str) -> int | None:
         """An id; nothing, and a problem, where the cell holds something else."""
-        if _WHOLE.fullmatch(cell):
-            return int(cell)
+        if (id_ := whole(cell)) is not None:
+            return id_
         self.found.add(f"`{column}` must be a whole number, not `{cell[:40]}`", AGAIN, name, line)
         return None
 
     def figure(self, cell: str, name: str, line: int, column: str) -> Decimal | None:
         """A figure of 0 or more; nothing, and a problem, where the cell holds something else."""
-        if _FIGURE.fullmatch(cell) and (figure := Decimal(cell)) < LARGEST_FIGURE:
-            return figure
+        if (read := figure(cell)) is not None:
+            return read
         what = f"`{column}` must be a figure of 0 or more, not `{cell[:40]}`"
         self.found.add(what, AGAIN, name, line)
         return None
+
+
+def _cells(positions: list[int]) -> Callable[[list[str]], tuple[str, ...]]:
+    if len(positions) > 1:
+        return itemgetter(*positions)  # a tuple of several, but the bare cell of one
+    return lambda row: (row[positions[0]],)
+
+
+def whole(cell: str) -> int | None:
+    """An id; nothing where the cell holds something else."""
+    return int(cell) if _WHOLE.fullmatch(cell) else None
+
+
+def figure(cell: str) -> Decimal | None:
+    """A figure of 0 or more; nothing where the cell holds something else."""
+    if _FIGURE.fullmatch(cell) and (read := Decimal(cell)) < LARGEST_FIGURE:
+        return read
+    return None
+
+
+@lru_cache(maxsize=_OFTEN)
+def amount(cell: str) -> str:
+    """A figure of 0 or more without idle zeros; empty where the cell holds none."""
+    read = figure(cell)
+    return "" if read is None else plain(read)
+
+
+def difference(cell: str) -> str:
+    """A figure that may also be negative, down to the 100 g that a food weighs; empty for none."""
+    left = figure(cell.removeprefix("-"))
+    if left is None or left >= LEAST:
+        return ""
+    return plain(-left if cell.startswith("-") else left)
 
 
 def plain(figure: Decimal) -> str:

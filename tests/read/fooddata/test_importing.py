@@ -108,13 +108,15 @@ def test_the_weight_belongs_to_the_stated_amount(tmp_path: Path) -> None:
     assert portions == [("1 cup", Decimal(172)), ("0.5 cup, mashed", Decimal("90.5"))]
 
 
-def test_foundation_prefers_specific_then_general_factors_and_leaves_samples(
+def test_foundation_prefers_plain_then_general_factors_and_leaves_samples(
     tmp_path: Path,
 ) -> None:
     (imported,) = load(tmp_path, FOUNDATION)
     assert (imported.kind, imported.published, imported.foods) == ("Foundation", "2023-10-26", 2)
-    assert held(tmp_path, 201).per_100g["energy"] == 339
+    assert held(tmp_path, 201).per_100g["energy"] == 341
+    assert held(tmp_path, 201).nutrients["energy"] == 1008
     assert held(tmp_path, 202).per_100g["energy"] == 332
+    assert held(tmp_path, 202).nutrients["energy"] == 2047
     assert held(tmp_path, 202).per_100g["sugars"] == Decimal("2.5")
     assert held(tmp_path, 202).per_100g["calcium"] == 147
     assert held(tmp_path, 201).per_100g["calcium"] is None

@@ -10,7 +10,9 @@ from hypothesis import strategies as st
 
 from generator.read.fooddata.importing import import_foods
 from generator.read.fooddata.index import opened_index
-from generator.read.fooddata.search import find_in_library, find_records, words_of
+from generator.read.fooddata.record_search import find_records
+from generator.read.fooddata.search import find_in_library
+from generator.read.fooddata.words import words_of
 from generator.read.library import read_library
 from tests.read.fooddata.official_zip import small_zip
 
@@ -44,14 +46,14 @@ def root(tmp_path_factory: pytest.TempPathFactory) -> Path:
 )
 def test_signs_and_operators_are_plain_words(root: Path, typed: str, found: list[int]) -> None:
     with opened_index(root) as index:
-        assert [one.fdc for one in find_records(index, typed, 5)] == found
+        assert [one.fdc for _, one in find_records(index, typed, 5).found] == found
 
 
 @given(st.text(max_size=60))
 def test_whatever_is_typed_never_fails(root: Path, typed: str) -> None:
     with opened_index(root) as index:
         find_records(index, typed, 5)
-    find_in_library(FOODS, typed, 5)
+    find_in_library(FOODS, typed)
 
 
 @pytest.mark.parametrize(
@@ -65,7 +67,7 @@ def test_whatever_is_typed_never_fails(root: Path, typed: str) -> None:
     ],
 )
 def test_the_library_is_found_in_both_languages_and_without_accents(typed: str, first: str) -> None:
-    assert first in [food.id for food in find_in_library(FOODS, typed, 5)]
+    assert first in [food.id for _, food in find_in_library(FOODS, typed)[:5]]
 
 
 def test_accents_fall_off() -> None:
