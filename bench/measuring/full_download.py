@@ -96,7 +96,7 @@ def _write_figures(write: Callable[[str], object], foods: range) -> int:
 def _label(fdc: int, chance: Random) -> str:
     unit = "ml" if fdc % 7 == 0 else "g"
     serving = chance.choice(("2 cookies", "1 cup", "1 ONZ", "3 pieces", ""))
-    inside = ", ".join(["WATER, SALT (SEA SALT), SUGAR"] * 12)
+    inside = ", ".join(['WATER, SALT (""SEA"" SALT), SUGAR'] * 12)
     return (
         f'"{fdc}","Owner {fdc % 900}","Brand {fdc % 4_000}","","{fdc:014d}","{inside}","","{20 + fdc % 90}.0",'
         f'"{unit}","{serving}","Shelf {fdc % 300}","LI","","2026-01-01","2026-01-01","United States",'
