@@ -12,6 +12,7 @@ from generator.compute.rounding import to_places
 from generator.compute.steps import Step
 from generator.model.food import Serving
 from generator.model.measure import Unit
+from generator.model.wording import FALLBACK
 
 
 def step_words(step: Step) -> tuple[str, str]:
@@ -75,7 +76,9 @@ def _weighed(serving: Serving) -> str:
     portion = serving.portion
     if portion is None:
         return f"{plain(serving.grams)} g, as the lesson gives it"
-    weighs = f"{portion.record} weighs {portion.grams} g"
+    grams_alone = portion.record == f"{portion.grams} g"
+    amount = portion.name(FALLBACK).words if grams_alone else portion.record
+    weighs = f"{amount} weighs {portion.grams} g"
     if serving.times == 1:
         return weighs
     return f"{weighs}; {plain(serving.times)} × {portion.grams} g = {plain(serving.grams)} g"
