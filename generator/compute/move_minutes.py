@@ -7,7 +7,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from generator.compute.reference_bodies import reference_weight
-from generator.compute.resting import resting_energy
+from generator.compute.resting import resting_energy, resting_equation
 from generator.compute.rounding import to_places, whole
 from generator.model.grades import Grades
 from generator.model.move import Move
@@ -27,6 +27,13 @@ class TypicalChild:
     resting: Decimal
     """Mean of the two resting energies, kcal a day."""
 
+    @property
+    def equation(self) -> str:
+        """Schofield's two rows with their numbers, and their mean."""
+        rows = zip((Sex.MALE, Sex.FEMALE), self.weights_kg, strict=True)
+        boy, girl = (resting_equation(sex, self.age_years, weight) for sex, weight in rows)
+        return f"({boy} + {girl}) ÷ 2"
+
 
 @dataclass(frozen=True, slots=True)
 class MoveMinutes:
@@ -40,6 +47,8 @@ class MoveMinutes:
     """Energy cost as a multiple of resting energy, at the child's age."""
     activity: str
     """The activity as its source names it, which may be wider than the move."""
+    code: str
+    """The row of the source, as printed."""
     child: TypicalChild
     """Whose minutes they are."""
 
@@ -93,7 +102,7 @@ def move_minutes(move: Move, gap_kcal: Decimal, grades: Grades) -> MoveMinutes |
         return None
     mety = energy.mety.at(child.age_years)
     minutes = Fraction(gap_kcal) / net_kcal_a_minute(mety, child.resting)
-    return MoveMinutes(minutes, gap_kcal, mety, energy.activity, child)
+    return MoveMinutes(minutes, gap_kcal, mety, energy.activity, energy.code, child)
 
 
 def net_kcal_a_minute(mety: Decimal, resting: Decimal) -> Fraction:

@@ -62,10 +62,25 @@ def resting_energy(sex: Sex, age_years: Decimal | int, weight_kg: Decimal) -> De
 
     Source: Schofield WN 1985, Hum Nutr Clin Nutr 39 Suppl 1:5-41, weight-only equations.
     """
+    slope, constant = _row(sex, age_years)
     if weight_kg <= 0:
         raise ValueError(f"a body cannot weigh {weight_kg} kg")
+    return slope * weight_kg + constant
+
+
+def resting_equation(sex: Sex, age_years: Decimal | int, weight_kg: Decimal) -> str:
+    """The same with its numbers filled in: ``22.706 × 28.68 + 504.3``.
+
+    Raises:
+        ValueError: the age is under 3.
+    """
+    slope, constant = _row(sex, age_years)
+    return f"{slope} × {weight_kg} + {constant}"
+
+
+def _row(sex: Sex, age_years: Decimal | int) -> tuple[Decimal, Decimal]:
+    """Slope and constant of an age."""
     for youngest, rows in _BANDS:
         if age_years >= youngest:
-            slope, constant = rows[sex]
-            return slope * weight_kg + constant
+            return rows[sex]
     raise ValueError(f"resting energy is worked out from 3 years on, not at {age_years}")

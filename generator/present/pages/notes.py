@@ -14,7 +14,8 @@ from generator.present.views.notes import AnswerView, NotesView, PlanView, StopS
 from generator.present.views.stop import StopView
 from generator.present.words.brings import brings_views
 from generator.present.words.care import care_lines
-from generator.present.words.count_truth import count_truths
+from generator.present.words.count_truth import count_says, count_sources, count_truths
+from generator.present.words.day_need import day_needs
 from generator.present.words.prose import inline
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
@@ -38,7 +39,9 @@ def notes_view(told: PageInLesson) -> NotesView:
         plan=tuple(_plan(stop, told.links.lesson.href, say) for stop in stops),
         answers=tuple(_answers(result, stops, say)),
         talks=tuple(one for stop in stops for one in kind_of(stop).discussion(stop)),
+        count_says=count_says(result, say),
         count_truth=count_truths(result, say),
+        count_from=count_sources(result, say),
         adaptations=tuple(
             say(key)
             for key in (
@@ -53,7 +56,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         care=care_lines(result, say),
         sources=tuple(_sources(stops)),
         brings=brings_views(result.holdings, say),
-        days=bool(result.days),
+        day_needs=day_needs(result, say),
         downloads=told.links.paper,
         stamp=print_stamp(result),
     )

@@ -87,13 +87,17 @@ class NotesView:
     plan: tuple[PlanView, ...]
     answers: tuple[AnswerView, ...]
     talks: tuple[DiscussionView, ...]
+    count_says: tuple[str, ...]
+    """What the count is and is not; nothing where no moves are counted."""
     count_truth: tuple[CountTruthView, ...]
+    count_from: str
+    """Where the minutes come from, with all values; empty without minutes."""
     adaptations: tuple[str, ...]
     care: tuple[str, ...]
     sources: tuple[StopSourcesView, ...]
     brings: tuple[BringsView, ...]
     """Of each portion that has a record."""
-    days: bool
-    """Whether a day's need was estimated."""
+    day_needs: tuple[str, ...]
+    """What each day took, as its equation with every value."""
     downloads: tuple[LinkView, ...]
     stamp: str

@@ -16,7 +16,7 @@ from generator.model.food import Allergen
 from generator.model.measure import Measure
 from generator.model.move import Noise, Room
 from generator.model.stops import STOP_KINDS
-from generator.model.stops.day import Sex
+from generator.model.stops.day import ActivityLevel, Sex
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +52,8 @@ MISTAKE = Family("mistake_", tuple(map(str, LIKELY)))
 PERSON = Family("day_person_", tuple(map(str, Sex)))
 CHOICE = Family("day_choice_", tuple(map(str, Lean)))
 ANSWER = Family("day_answer_", tuple(map(str, Lean)))
+NEED = Family("day_need_", tuple(map(str, Sex)))
+LEVEL_OF_DAY = Family("day_level_", tuple(map(str, ActivityLevel)))
 HANGS = Family("day_hangs_", tuple(map(str, Lean)))
 LEVEL = Family("brings_", tuple(map(str, Level)))
 COUNT_OF = Family(
@@ -71,6 +73,8 @@ FAMILIES = (
     PERSON,
     CHOICE,
     ANSWER,
+    NEED,
+    LEVEL_OF_DAY,
     HANGS,
     LEVEL,
     COUNT_OF,

@@ -23,3 +23,8 @@ def quantity(value: Decimal, measure: Measure, say: Say) -> Number:
 def moment(at: Decimal) -> Number:
     """A time in the video: ``1:10`` and ``70``, its seconds."""
     return Number(clock(at), digits(at))
+
+
+def arithmetic(written: str, say: Say) -> str:
+    """An equation that is written with decimal points, with the decimal sign of the language."""
+    return written.replace(".", say.number(Decimal("0.5"))[1])

@@ -1,0 +1,108 @@
+"""Where a number of an equation is shown to an adult, the equation stands there with its values and its edition."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from generator.compute.result import LessonResult
+from generator.present.words.count_truth import count_says, count_sources, count_truths
+from generator.present.words.day_need import day_needs
+from generator.present.words.say import Say
+from tests.project import GOOD, ROOT, library, worked
+from tests.site_data.test_lessons import RESULTS
+
+SAYS = {tag: Say(library().words[tag]) for tag in ("en", "es")}
+
+
+DAY_LINES = {
+    "en": "Mina, 40 years: 575.77 − 7.01 × 40 + 6.60 × 163 + 12.14 × 57 = 2,063.15\N{NO-BREAK SPACE}kcal a day, "
+    "shown as 2,060\N{NO-BREAK SPACE}kcal. That is the equation of women, low active: a constant, age in years, "
+    "height in cm and weight in kg of a reference woman (163 cm, 57 kg).",
+    "es": "Mina, 40 años: 575.77 − 7.01 × 40 + 6.60 × 163 + 12.14 × 57 = 2,063.15\N{NO-BREAK SPACE}kcal al día, "
+    "se muestra 2,060\N{NO-BREAK SPACE}kcal. Es la ecuación de las mujeres, día poco activo: una constante, la edad "
+    "en años, la estatura en cm y el peso en kg de una mujer de referencia (163 cm, 57 kg).",
+}
+
+
+def demo(name: str) -> LessonResult:
+    return RESULTS[name]
+
+
+def moved(folder: Path, move: str) -> LessonResult:
+    return worked(folder, GOOD.replace("[march, side-step]", f"[{move}, {move}]"))
+
+
+def test_minutes_have_units_activity_code_and_source(tmp_path: Path) -> None:
+    """figures.md D10. Push-ups, 30300X, 3.9 METy at 6 to 9 years [S]; the child by hand [C]."""
+    result = moved(tmp_path, "floor-push")
+    says = [truth.says for truth in count_truths(result, SAYS["en"])]
+    assert (
+        "90\N{NO-BREAK SPACE}kcal ÷ ((3.9 METy − 1) × 1,116.69\N{NO-BREAK SPACE}kcal a day"
+        in says[0]
+    )
+    assert "÷ 1,440 minutes a day)" in says[0]
+    assert "code 30300X" in says[0]
+    told = count_sources(result, SAYS["en"])
+    equation = (
+        "(22.706 × 28.68 + 504.3 + 20.315 × 29.14 + 485.9) ÷ 2 = 1,116.69\N{NO-BREAK SPACE}kcal"
+    )
+    assert equation in told
+    for source in ("Youth Compendium", "Butte and others 2018", "Schofield 1985", "CDC growth charts of 2000"):  # fmt: skip
+        assert source in told, source
+
+
+def test_what_the_count_is_stands_wherever_moves_are_counted() -> None:
+    """figures.md D10: notes of lessons without energy had no word on it."""
+    for result in RESULTS.values():
+        for say in SAYS.values():
+            says = count_says(result, say)
+            assert bool(says) == bool(result.movements), result.lesson.id
+    (_, last) = count_says(demo("soup-night"), SAYS["en"])
+    assert last.startswith("The gaps of this lesson are no energy")
+    assert count_sources(demo("soup-night"), SAYS["en"]) == ""
+
+
+def test_nothing_is_announced_where_nothing_is_published(tmp_path: Path) -> None:
+    result = moved(tmp_path, "side-step")
+    assert len(count_says(result, SAYS["en"])) == 1
+    assert count_sources(result, SAYS["en"]) == ""
+
+
+@pytest.mark.parametrize(
+    ("language", "line"),
+    # Women of 19 and over, low active: NASEM 2023, Table S-1 [S]; body IOM 2005 [M]; by hand [C]
+    DAY_LINES.items(),
+)
+def test_a_day_has_its_equation(language: str, line: str) -> None:
+    """figures.md D10."""
+    assert line in day_needs(demo("two-days"), SAYS[language])
+
+
+def test_equations_have_the_decimal_sign_of_the_language(tmp_path: Path) -> None:
+    texts = {**library().words["es"].texts, "locale": "es-ES"}
+    spain = Say(type(library().words["es"])("es", texts))
+    told = count_sources(moved(tmp_path, "floor-push"), spain)
+    assert "22,706 × 28,68 + 504,3" in told
+    assert "22.706" not in told
+
+
+@pytest.mark.parametrize("page", ["lessons/sources.md", "lessons/es/sources.md"])
+@pytest.mark.parametrize(
+    "source",
+    [
+        "10.17226/26818",  # NASEM 2023
+        "Institute of Medicine 2005",
+        "Schofield WN 1985",
+        "Youth Compendium of Physical Activities",
+        "10.1249/MSS.0000000000001430",
+        "CDC 2000",
+        "21 CFR 101.9(c)",
+        "21 CFR 101.54",
+        "(FDA)",
+    ],
+)
+def test_the_page_of_sources_names_each_with_its_edition(page: str, source: str) -> None:
+    """figures.md D10."""
+    assert source in (ROOT / page).read_text("utf-8")
