@@ -44,6 +44,8 @@ class AroundNumbers:
     """One *of* them."""
     holds_before: re.Pattern[str]
     """The food holds: the number is what it holds."""
+    listed: re.Pattern[str]
+    """One food holds so much, and the next: *the bun holds ninety, the pie* a dozen."""
     sum_words: re.Pattern[str]
     """Words of a calculation: then the number may be any of the lesson."""
     more_after: re.Pattern[str]

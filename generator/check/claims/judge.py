@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import assert_never
 
-from generator.check.claims.claim import Claim, within
+from generator.check.claims.claim import BOUNDS, Claim, within
 from generator.check.claims.pair import Pair
 from generator.language.form import Form, Leeway
 
@@ -62,12 +62,13 @@ def _part(claim: Claim, true: Fraction) -> bool:
 
 
 def _alike(leeway: Leeway, first: Fraction, second: Fraction) -> bool:
-    """Shown values that are equal; with *about* or *almost*, the smaller at least 90 % of the larger.
+    """Shown values that are equal; with *about* the smaller at least 90 % of the larger, with *almost* 85 %.
 
     *At least as much* and *more than two apples* say which one is larger.
     """
     if leeway in {Leeway.OVER, Leeway.AT_LEAST, Leeway.UNDER, Leeway.AT_MOST}:
         return within(leeway, second, first)
     if leeway in {Leeway.ABOUT, Leeway.ALMOST}:
-        return min(first, second) >= Fraction(9, 10) * max(first, second)
+        lowest = BOUNDS[leeway][0] or Fraction(1)
+        return min(first, second) >= lowest * max(first, second)
     return first == second

@@ -95,7 +95,9 @@ def _own_words(
     return {
         word: whose
         for word, whose in own.items()
-        if len(word) > 2 and word not in plain and not any(m.fullmatch(word) for m in measures)
+        if len(word) > 2
+        and word not in plain
+        and not any(m.fullmatch(word) or m.fullmatch(f"{word}e") for m in measures)
     }
 
 
@@ -114,8 +116,14 @@ def _stems(text: str) -> list[str]:
 
 
 def _stem(word: str) -> str:
-    """A word without the ending of its plural: ``lentils`` and ``panes`` as ``lentil`` and ``pane``."""
+    """A word without the ending of its plural: ``lentils`` as ``lentil``, ``panes`` as ``pan``.
+
+    The ``e`` that many plurals have before the ``s`` goes from every longer word, so that ``tomato``
+    and ``tomatoes``, ``apple`` and ``apples`` stay one.
+    """
     small = word.lower()
-    return (
-        small[:-1] if len(small) > 3 and small.endswith("s") and not small.endswith("ss") else small
-    )
+    if len(small) > 3 and small.endswith("s") and not small.endswith("ss"):
+        small = small[:-1]
+    if len(small) > 3 and small.endswith("y"):
+        small = small[:-1] + "i"
+    return small[:-1] if len(small) > 3 and small.endswith("e") else small

@@ -56,6 +56,8 @@ class Judge:
         if self.language.claims.supposed.search(said.text[: number.start]):
             return None
         if self.comparison and seats and (number.measure or self._held(said, number)):
+            if self._of_several(said, number, seats):
+                return None
             wrong = self._of_food(number, seats, leeway, self.comparison)
             return Fault(offset, seats, *wrong) if wrong else None
         if self._any(number.value, leeway, self.computed) or number.value in self.written():
@@ -67,6 +69,14 @@ class Judge:
             seats,
             what,
             f"the nearest is {shown(nearest)}, {called_in(nearest, self.result)}",
+        )
+
+    def _of_several(self, said: Said, number: Number, seats: frozenset[Seat]) -> bool:
+        """Whether it is what several portions hold: *two cups hold ten grams*."""
+        portions = {one.value for one in self.language.numbers_in(said.text) if one != number}
+        values = [held_at(self.comparison, seat).shown.value for seat in seats if self.comparison]
+        return any(
+            many * value == number.value for many in portions if many > 1 for value in values
         )
 
     def _none_of_it(self, said: Said, number: Number, seats: frozenset[Seat]) -> bool:

@@ -114,7 +114,9 @@ def _small_word(number: Number, head: str, tail: str, around: AroundNumbers) -> 
         return False
     if around.of_after.match(tail) or (not number.bare and around.repeats_after.match(tail)):
         return True
-    held = _ends(tail) and around.holds_before.search(head)
+    held = _ends(tail) and (
+        around.holds_before.search(head) or (not number.bare and around.listed.search(head))
+    )
     return not _has_unit(number, tail, around) and not held
 
 

@@ -24,7 +24,7 @@ AROUND_NUMBERS = AroundNumbers(
     ),
     ordinal_after=after("st", "nd", "rd", "th", "º", "ª"),
     time_before=before("at", "until", "till", "by", "before", "around", "after", "past", "to"),
-    clock_before=before("at", "until", "till"),
+    clock_before=before("at", "until", "till", "by", "before", "after"),
     time_after=after(
         r"(?:more\s+)?(?:seconds?|minutes?|hours?|days?|nights?|weeks?|months?|years?|birthdays?)",
         r"o['’]?\s?clock", r"a\.?m\.?", r"p\.?m\.?", "noon",
@@ -49,6 +49,9 @@ AROUND_NUMBERS = AroundNumbers(
     holds_before=before(
         "holds?", "held", "contains?", "has", r"(?<!\bI )(?<!\bwe )(?<!\byou )(?<!\bthey )have", "brings?", "gives?",
         between=r"(?:(?:about|around|exactly|only|just|almost|nearly|over|under|minus|plus)\s+)?",
+    ),
+    listed=re.compile(
+        r"\b(?:holds?|contains?|has)\s+[^,;.]+[,;]\s+(?:and\s+)?the\s+(?:\w+\s+){1,3}$", re.IGNORECASE
     ),
     sum_words=words(
         "minus", "plus", "subtract", "take", "taken", "add", "added", "gaps?", "difference", "total",

@@ -14,6 +14,7 @@ from generator.language.en.claim_words import (
     HOLDS,
     LEE,
     LEEWAYS,
+    MEASURE,
     NOT_OFTEN,
     NUMBER,
     ONLY,
@@ -79,7 +80,7 @@ _TIMES = (
 )  # fmt: skip
 _SAME = (
     _kind(Form.LESS, rf"(?:does|do|did)(?:n['’]t|\s+not)\s+(?:hold|have|contain|bring|give|pack)\s+(?:nearly\s+|quite\s+|even\s+)?as\s+(?:much|many)(?:\s+{WHAT})?\s+as\b"),
-    _kind(Form.SAME, rf"{LEE}?the\s+same\s+(?:amount|{WHAT})\b"),
+    _kind(Form.SAME, rf"{LEE}?the\s+same\s+(?:(?:amount|number)\b(?!\s+of\s+(?!{MEASURE}))|{WHAT}\b(?<!number)(?<!amount))"),
     _kind(Form.SAME, rf"(?:holds?|has|have|contains?|gives?|packs?|brings?)\s+{LEE}?{ONLY}?the\s+same{ENDS}"),
     _kind(Form.SAME, rf"{HOLDS}{ONLY}?{LEE}?{ONLY}?as\s+(?:much|many)(?:\s+{WHAT})?\s+as\b"),
     _kind(Form.SAME, rf"{BE}{LEE}?{ONLY}?(?:equal\s+to|worth|level\s+with|tied\s+with)\s+{_NEARLY}?", both=True),
@@ -110,6 +111,8 @@ _EXTREMES = (
     _kind(Form.LEAST, rf"the\s+{_SMALL}\s+{_GAP}\s+(?:is|stands|comes)\s+(?:in|of|that\s+of)\b"),
 )  # fmt: skip
 _DIRECTIONS = (
+    _kind(Form.MORE, rf"(?:but|and|yet)\s+(?:still\s+)?(?P<claim>more\s+(?:{WHAT}\s+)?than)\b(?!\s*\d)"),
+    _kind(Form.LESS, rf"(?:but|and|yet)\s+(?:still\s+)?(?P<claim>(?:less|fewer)\s+(?:{WHAT}\s+)?than)\b(?!\s*\d)"),
     _kind(Form.MORE, rf"(?:holds?|held|has|have|contains?|brings?|gives?|packs?)\s+{BEFORE_MORE}?more\b{ENDS}"),
     _kind(Form.LESS, rf"(?:holds?|held|has|have|contains?|brings?|gives?|packs?)\s+{BEFORE_MORE}?(?:less|fewer)\b{ENDS}"),
     _kind(Form.MORE, rf"there\s+(?:is|are)\s+{BEFORE_MORE}?more\s+(?:{WHAT}\s+)?in\b"),
@@ -143,7 +146,7 @@ CLAIMS = Grammar(
         "whichever", "find", "choose", "pick", "draw", "pretend", "unless", "until", "which", "what if", "nobody", "hardly ever",
     ),
     denial=re.compile(
-        r"(?:\b(?:does|do|did|is|are|was|were|has|have|had)(?:n['’]t|\s+not)|\bcannot|\bcan['’]t)\s+(?P<even>even\s+)?"
+        r"\bnot\s+(?P<only>even\s+)?$|(?:\b(?:does|do|did|is|are|was|were|has|have|had)(?:n['’]t|\s+not)|\bcannot|\bcan['’]t)\s+(?P<even>even\s+)?"
         r"(?:(?:really|quite|actually|exactly|just)\s+)?(?:(?:hold|have|contain|bring|give|pack|make|come\s+to)\s+)?(?:(?:exactly|just)\s+)?$",
         re.IGNORECASE,
     ),

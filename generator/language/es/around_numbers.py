@@ -49,6 +49,10 @@ AROUND_NUMBERS = AroundNumbers(
         "tienen?", "tenía", "contienen?", "llevan?", "traen?", "dan?", "aportan?",
         between=r"(?:(?:alrededor de|cerca de|casi|exactamente|solo|sólo|unos|unas|más de|menos de|menos|más)\s+)?",
     ),
+    listed=re.compile(
+        r"\b(?:tienen?|contienen?|llevan?|traen?)\s+[^,;.]+[,;]\s+(?:y\s+)?(?:el|la|los|las)\s+(?:\w+\s+){1,4}$",
+        re.IGNORECASE,
+    ),
     sum_words=words(
         "menos", "más", "resta", "restar", "quita", "quítale", "quitar", "suma", "sumar", "diferencias?",
         "total", "en todo", "decenas", "veintenas", "conteos?", "cuentas?", "hacen?", "quedan?",

@@ -14,6 +14,7 @@ from generator.language.es.claim_words import (
     HOLDS,
     LEE,
     LEEWAYS,
+    MEASURE,
     MULTIPLE,
     NUMBER,
     OF,
@@ -84,7 +85,7 @@ _TIMES = (
 )  # fmt: skip
 _SAME = (
     _kind(Form.LESS, rf"no\s+{HOLD}\s+tant[oa]s?\s+(?:{WHAT}\s+)?como\b"),
-    _kind(Form.SAME, rf"{LEE}?(?:la\s+misma\s+(?:cantidad|{WHAT})|el\s+mismo\s+{WHAT}|los\s+mismos\s+{WHAT})\b"),
+    _kind(Form.SAME, rf"{LEE}?(?:la\s+misma\s+(?:cantidad\b(?!\s+de\s+(?!{MEASURE}))|{MEASURE})|el\s+mismo\s+{WHAT}|los\s+mismos\s+{WHAT})\b"),
     _kind(Form.SAME, rf"{HOLD}\s+{LEE}?{ONLY}?lo\s+mismo{ENDS}"),
     _kind(Form.SAME, rf"(?:{HOLDS}|quedan?\s+|salen?\s+){LEE}?igual(?:es)?{ENDS}"),
     _kind(Form.SAME, rf"{HOLDS}{LEE}?{ONLY}?tant[oa]s?\s+(?:{WHAT}\s+)?como\b"),
@@ -114,6 +115,8 @@ _EXTREMES = (
     _kind(Form.LEAST, rf"la\s+(?:menor\s+{_GAP}|{_GAP}\s+{_SMALL})\s+(?:es|está)\s+(?:en|de|la\s+de)\b"),
 )  # fmt: skip
 _DIRECTIONS = (
+    _kind(Form.MORE, rf"(?:pero|y)\s+(?:aún\s+)?(?P<claim>más\s+(?:{WHAT}\s+)?que)\b(?!\s*\d)"),
+    _kind(Form.LESS, rf"(?:pero|y)\s+(?:aún\s+)?(?P<claim>menos\s+(?:{WHAT}\s+)?que)\b(?!\s*\d)"),
     _kind(Form.MORE, rf"{HOLD}\s+{BEFORE_MORE}?más{ENDS}"),
     _kind(Form.LESS, rf"{HOLD}\s+{BEFORE_MORE}?menos{ENDS}"),
     _kind(Form.MORE, rf"hay\s+{BEFORE_MORE}?más\s+(?:{WHAT}\s+)?en\b"),

@@ -62,6 +62,7 @@ _AROUND_NUMBERS = AroundNumbers(
     follows=frozenset(),
     of_after=_NEVER,
     holds_before=_NEVER,
+    listed=_NEVER,
     sum_words=_ALWAYS,  # whose number it is, only words could tell: it may be any of the lesson
     more_after=_NEVER,
     carries_on=_NEVER,
