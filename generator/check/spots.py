@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from functools import cache
 
 from generator.model.captions import Cue, clock_ms
 from generator.model.places import Path, Places
@@ -25,9 +26,15 @@ def spot_in_file(places: Places, path: Path, text: str) -> Spot:
         text: the value.
     """
 
+    @cache
+    def aligned() -> dict[int, tuple[int, int]]:
+        return dict(_aligned(places.at(*path), places.lines, text))
+
     def spot(offset: int) -> tuple[Place, str]:
         place = places.at(*path)
-        return (_aligned(place, places.lines, text, offset) or place), ""
+        if found := aligned().get(offset):
+            return Place(place.path, found[0] + 1, found[1] + 1), ""
+        return place, ""
 
     return spot
 
@@ -53,24 +60,24 @@ def spot_in_cues(cues: Sequence[Cue]) -> Spot:
     return spot
 
 
-def _aligned(place: Place, lines: Sequence[str], text: str, offset: int) -> Place | None:
-    """The place of a letter by going along text and file together; nothing where they part."""
+def _aligned(
+    place: Place, lines: Sequence[str], text: str
+) -> Iterator[tuple[int, tuple[int, int]]]:
+    """Each letter with its line and column, from 0, by going along text and file until they part."""
     line, column = place.line - 1, place.column - 1
     if line >= len(lines):
-        return None
+        return
     if lines[line][column : column + 1] in {"|", ">"}:
         line, column = line + 1, 0
-    for at, letter in enumerate(text[: offset + 1]):
+    for at, letter in enumerate(text):
         if letter.isspace():
             continue
         found = _next(lines, line, column, letter)
         if found is None:
-            return None
+            return
         line, column = found
-        if at == offset:
-            return Place(place.path, line + 1, column + 1)
+        yield at, found
         column += 1
-    return None
 
 
 def _next(lines: Sequence[str], line: int, column: int, letter: str) -> tuple[int, int] | None:

@@ -4,16 +4,21 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 
 from generator.compute.holding import Holding
 from generator.compute.result import Comparison
-from generator.language import Language
+from generator.language import Language, language_of
 from generator.language.grammar import Grammar
 
 Seat = tuple[int, int]
 """Row and side of a food, both counted from 0."""
+Name = tuple[str, ...]
+"""The stems of a food's name."""
+Own = Mapping[str, tuple[frozenset[Seat], int | None]]
+"""Whose a word is: where its foods stand, or which side it names."""
 
 
 def held_at(comparison: Comparison, seat: Seat) -> Holding:
@@ -43,9 +48,12 @@ class Finder:
     """Finds the foods and sides of one comparison in sentences."""
 
     def __init__(self, comparison: Comparison, language: Language) -> None:
-        names = _names(comparison, language.tag)
-        self._own = _own_words(names, comparison, language.claims)
-        self._names = sorted(names.items(), key=lambda named: len(named[0]), reverse=True)
+        foods = tuple(
+            (holding.name(language.tag).words, (row, side))
+            for row, both in enumerate(comparison.rows)
+            for side, holding in enumerate(both.sides)
+        )
+        self._names, self._own = _words_of(foods, comparison.stop.sides, language.tag)
 
     def mentions(self, sentence: str) -> tuple[Mention, ...]:
         """Foods by their whole names first, then sides and foods by a word that is theirs alone."""
@@ -66,21 +74,30 @@ class Finder:
         return tuple(sorted(found, key=lambda mention: mention.start))
 
 
-def _names(comparison: Comparison, language: str) -> dict[tuple[str, ...], frozenset[Seat]]:
-    """Every food's name as stems, and where it stands."""
-    seats: dict[tuple[str, ...], set[Seat]] = defaultdict(set)
-    for row, both in enumerate(comparison.rows):
-        for side, holding in enumerate(both.sides):
-            if name := tuple(_stems(holding.name(language).words)):
-                seats[name].add((row, side))
+@lru_cache(maxsize=64)
+def _words_of(
+    foods: tuple[tuple[str, Seat], ...], sides: tuple[str, str], tag: str
+) -> tuple[tuple[tuple[Name, frozenset[Seat]], ...], Own]:
+    """Every food's name with where it stands, the longest first; and the words that are somebody's own.
+
+    Kept, because each claim of a text asks for them.
+    """
+    names = _names(foods)
+    longest_first = sorted(names.items(), key=lambda named: len(named[0]), reverse=True)
+    return tuple(longest_first), _own_words(names, sides, language_of(tag).claims)
+
+
+def _names(foods: tuple[tuple[str, Seat], ...]) -> dict[Name, frozenset[Seat]]:
+    seats: dict[Name, set[Seat]] = defaultdict(set)
+    for words, seat in foods:
+        if name := tuple(_stems(words)):
+            seats[name].add(seat)
     return {name: frozenset(places) for name, places in seats.items()}
 
 
-def _own_words(
-    names: dict[tuple[str, ...], frozenset[Seat]], comparison: Comparison, grammar: Grammar
-) -> dict[str, tuple[frozenset[Seat], int | None]]:
+def _own_words(names: dict[Name, frozenset[Seat]], both: tuple[str, str], grammar: Grammar) -> Own:
     """Words that only one side, one food or the foods of one row have, with whose they are."""
-    sides = [set(_stems(side)) for side in comparison.stop.sides]
+    sides = [set(_stems(side)) for side in both]
     own: dict[str, tuple[frozenset[Seat], int | None]] = {}
     for word, seats in _shared(names.items()):
         if (
