@@ -10,6 +10,7 @@ from generator.compute.holding import Holding
 from generator.compute.steps import Step
 from generator.model.figure import FigureKind, Tally
 from generator.model.measure import Measure, Unit
+from generator.model.places import Path
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,3 +40,5 @@ class Figure:
     """What it is about: the food that holds it, the two of its row, or all that were added up."""
     move: str = ""
     """Id of the move whose minutes it gives."""
+    written: Path = ()
+    """Keys and numbers from its stop down to the food that holds it; nothing for what is worked out."""

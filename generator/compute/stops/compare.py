@@ -60,7 +60,8 @@ def _figures(_: str, comparison: Comparison) -> Iterator[Figure]:
     for at, row in enumerate(comparison.rows):
         for side, held in enumerate(row.sides):
             name = f"{stop.id}.{row.id}.{comparison.side_ids[side]}"
-            yield replace(held_figure(stop.id, row.id, held, stop.measure), id=name, side=side)
+            figure = held_figure(stop.id, row.id, held, stop.measure)
+            yield replace(figure, id=name, side=side, written=("rows", at, "foods", side))
         yield from _of_gap(
             comparison, row.id, row.gap, counts.rows[at] if counts else None, row.sides
         )

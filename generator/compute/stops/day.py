@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from decimal import Decimal
 from fractions import Fraction
 
@@ -43,8 +44,8 @@ def _work(stop: DayStop, ids: StopIds, given: Given) -> Day:
 
 def _figures(stop: str, day: Day) -> Iterator[Figure]:
     """The foods in the order of the day, then both sums and what lies between them."""
-    for name, held in zip(day.food_ids, day.eaten, strict=True):
-        yield held_figure(stop, name, held, Measure.ENERGY)
+    for number, (name, held) in enumerate(zip(day.food_ids, day.eaten, strict=True)):
+        yield replace(held_figure(stop, name, held, Measure.ENERGY), written=("ate", number))
     shown = [held.shown for held in day.eaten]
     balance, person = day.balance, day.stop.person
 
