@@ -40,5 +40,7 @@ class Figure:
     """What it is about: the food that holds it, the two of its row, or all that were added up."""
     move: str = ""
     """Id of the move whose minutes it gives."""
+    change: str = ""
+    """Id of the change of a what-if stop that it follows from."""
     written: Path = ()
     """Keys and numbers from its stop down to the food that holds it; nothing for what is worked out."""

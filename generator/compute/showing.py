@@ -34,7 +34,8 @@ def showings(result: LessonResult) -> tuple[Showing, ...]:
 
 def shown_at(result: LessonResult, stop: str) -> tuple[Showing, ...]:
     """The numbers that a stop shows: its own, and the counts of the rows that it moves."""
-    comparison, day = result.comparisons.get(stop), result.days.get(stop)
+    worked, day = result.worked.get(stop), result.days.get(stop)
+    comparison = worked.comparison_told if worked else None
     sides = comparison.side_ids if comparison else ("", "")
     person = day.stop.person.name if day else ""
     own = tuple(

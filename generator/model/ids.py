@@ -45,4 +45,4 @@ def stop_ids(stop: Stop) -> StopIds:
 def _made(stop: Stop) -> str:
     """A name of a stop's own words; its kind comes first where they would make no good name."""
     name = slug(stop.called)
-    return name if name[0].isalpha() and name not in PAGE_IDS else f"{stop.kind}-{name}"
+    return name if name[0].isalpha() and name not in PAGE_IDS else f"{slug(stop.kind)}-{name}"

@@ -28,7 +28,7 @@ grades: 3-5
 minutes: 10
 stops:
 """
-IN_TIME = ("watch", "ask", "compare", "day", "move", "talk")
+IN_TIME = ("watch", "ask", "compare", "what_if", "day", "move", "talk")
 """The kinds in the order of the times that their examples have."""
 LESSON = HEAD + "".join(f"{example_of(kind).strip()}\n" for kind in IN_TIME)
 OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"

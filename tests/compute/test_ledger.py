@@ -8,6 +8,7 @@ from random import Random
 
 import pytest
 
+from generator.compute.changed import WhatIf
 from generator.compute.result import LessonResult
 from generator.compute.showing import shown_at
 from generator.compute.work_out import work_out
@@ -121,4 +122,10 @@ def test_the_foods_of_a_lesson_are_those_of_its_numbers() -> None:
     for result in RESULTS.values():
         held = [held for one in result.comparisons.values() for held in one.holdings]
         eaten = [held for day in result.days.values() for held in day.eaten]
-        assert sorted(map(id, result.holdings)) == sorted(map(id, (*held, *eaten)))
+        new = [
+            held
+            for one in result.of(WhatIf).values()
+            for change in one.changes
+            for held in change.new
+        ]
+        assert sorted(map(id, result.holdings)) == sorted(map(id, (*held, *eaten, *new)))

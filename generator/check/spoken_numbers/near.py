@@ -5,6 +5,7 @@ from __future__ import annotations
 from generator.compute.figure import Figure
 from generator.compute.result import LessonResult
 from generator.model.figure import FigureKind, Tally
+from generator.model.ids import StopIds
 from generator.model.names import TOTAL
 
 _UNSPOKEN = {FigureKind.MINUTES}
@@ -34,13 +35,14 @@ def belongs_to(figure: Figure, result: LessonResult) -> str:
 
 def called_in(figure: Figure, result: LessonResult) -> str:
     """What a number is: ``Apple pie``, ``the gap of row 2``."""
-    comparison, day = result.comparisons.get(figure.stop), result.days.get(figure.stop)
+    worked, day = result.worked.get(figure.stop), result.days.get(figure.stop)
+    comparison = worked.comparison_told if worked else None
     person = day.stop.person.name if day else ""
     plain = {
         FigureKind.HOLDS: figure.foods[0].name(result.lesson.language).words
         if figure.foods
         else "",
-        FigureKind.TOTAL: f"the total of {comparison.stop.sides[figure.side or 0]}"
+        FigureKind.TOTAL: f"the total of {comparison.stop.sides[figure.side or 0]}{_with(figure, result)}"
         if comparison
         else "",
         FigureKind.ONE_MOVE_PER: "what one count stands for",
@@ -56,6 +58,16 @@ def called_in(figure: Figure, result: LessonResult) -> str:
 def _row(figure: Figure, result: LessonResult) -> str:
     """The row as a page counts it."""
     if figure.row == TOTAL:
-        return "the totals"
-    ids = next(ids for ids in result.lesson.ids if ids.stop == figure.stop)
+        return f"the totals{_with(figure, result)}"
+    ids = _ids(figure, result)
     return f"row {ids.parts.index(figure.row) + 1}" if figure.row else "the day"
+
+
+def _with(figure: Figure, result: LessonResult) -> str:
+    """The change that a number follows from, as a page counts it."""
+    change = figure.change
+    return f" with change {_ids(figure, result).parts.index(change) + 1}" if change else ""
+
+
+def _ids(figure: Figure, result: LessonResult) -> StopIds:
+    return next(ids for ids in result.lesson.ids if ids.stop == figure.stop)

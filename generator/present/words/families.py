@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from generator.compute.brings import Level
 from generator.compute.day import Lean
 from generator.compute.likely import LIKELY
+from generator.compute.what_if import Reason, Way
 from generator.model.film import FILM_KEYS
 from generator.model.food import Allergen
 from generator.model.measure import Measure
@@ -55,6 +56,9 @@ ANSWER = Family("day_answer_", tuple(map(str, Lean)))
 NEED = Family("day_need_", tuple(map(str, Sex)))
 LEVEL_OF_DAY = Family("day_level_", tuple(map(str, ActivityLevel)))
 HANGS = Family("day_hangs_", tuple(map(str, Lean)))
+WAY = Family("what_if_way_", tuple(map(str, Way)))
+WAY_SHORT = Family("what_if_short_", tuple(map(str, Way)))
+GUESS = Family("guess_", tuple(map(str, Reason)))
 LEVEL = Family("brings_", tuple(map(str, Level)))
 COUNT_OF = Family(
     "count_of_",
@@ -76,6 +80,9 @@ FAMILIES = (
     NEED,
     LEVEL_OF_DAY,
     HANGS,
+    WAY,
+    WAY_SHORT,
+    GUESS,
     LEVEL,
     COUNT_OF,
     COUNT_HINT,
