@@ -19,6 +19,7 @@ from generator.check.languages import checked_less
 from generator.check.links import safe_links
 from generator.check.looked_at import foods_looked_at
 from generator.check.names import names_complete
+from generator.check.nothing_changed import something_changed
 from generator.check.nothing_to_move import something_to_move
 from generator.check.plausible_values import plausible_values
 from generator.check.reading import easy_to_read
@@ -40,6 +41,7 @@ RULES: tuple[Rule, ...] = (
     counts_of_a_stop_within_its_cap,
     something_to_move,
     foods_differ,
+    something_changed,
     standards_known,
     standards_translated,
     numbers_fit_the_grades,

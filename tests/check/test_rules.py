@@ -138,6 +138,16 @@ CASES: Mapping[str, tuple[Made, str]] = {
         lambda folder: worked(folder, SAME),
         "both sides of row 1 hold the same food",
     ),
+    "something_changed": (
+        lambda _: of_stops(
+            "- compare: {id: c, measure: energy, sides: [A, B], rows: "
+            "[[{food: apple-raw, amount: 1 medium}, {food: pear-raw, amount: 1 medium}]]}\n"
+            "- what_if:\n    for: c\n    changes:\n"
+            "      - {change: apple-raw, to: {food: apple-raw, amount: 1 medium}}\n"
+            "      - {change: pear-raw, leave_out: true}\n"
+        ),
+        "change 1 puts the same food there in the same amount",
+    ),
     "standards_known": (
         other("grades: 3-5", "grades: 3-5\nstandards: [3.NBT.A2]"),
         "the site's list has no standard `3.NBT.A2`",
