@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 
-from generator.author.doubtful_records import figures_questioned
+from generator.author.doubtful_records import figures_questioned, impossible_records
 from generator.author.food_entry import FoodEntryText, Wishes, food_entry
 from generator.author.food_label import refuse_label
 from generator.author.reference_files import renew_schema
@@ -29,6 +29,12 @@ def import_download(
         LessonError: with what is wrong with the zip; the old index stays.
     """
     return import_foods(root, file, progress)
+
+
+def impossible(root: Path, imported: Imported) -> tuple[str, ...]:
+    """Records of what was imported that no food can be, a clause each; none of them can be added."""
+    with opened_index(root) as index:
+        return tuple(impossible_records(index, imported))
 
 
 def add_food(root: Path, number: str, wishes: Wishes) -> FoodEntryText:

@@ -7,9 +7,9 @@ from decimal import Decimal
 from typing import assert_never
 
 from generator.carried import is_place
-from generator.compute.food_figures import Doubt, DoubtKind, doubts
+from generator.compute.food_figures import Doubt, DoubtKind, doubts, label_rounding
 from generator.model.food import Food
-from generator.model.food_record import FIGURES
+from generator.model.food_record import FIGURES, LABEL_DATA
 from generator.model.library import Library
 from generator.model.measure import Measure
 from generator.problems import Place, Problem, Weight
@@ -27,12 +27,20 @@ def food_figures(library: Library) -> Iterator[Problem]:
 
 
 def _of_food(food: Food, place: Place) -> Iterator[Problem]:
-    for doubt in doubts({name: food.entry.per_100g.value(name) for name in FIGURES}):
+    held = {name: food.entry.per_100g.value(name) for name in FIGURES}
+    for doubt in doubts(held, _rounding(food)):
         if not doubt.can_be:
             yield Problem(place, told(f"`{food.id}`", doubt), way_out(doubt, food.entry.fdc))
         elif not food.entry.as_published:
             what = told(f"`{food.id}`", doubt)
             yield Problem(place, what, way_out(doubt, food.entry.fdc), Weight.QUESTION)
+
+
+def _rounding(food: Food) -> Decimal:
+    """How coarsely its figures are rounded: as records do, or as the label of a package."""
+    if not food.release.startswith(LABEL_DATA):
+        return Decimal(1)
+    return label_rounding(min(portion.grams for portion in food.entry.portions))
 
 
 def told(food: str, doubt: Doubt) -> str:

@@ -12,7 +12,7 @@ from rich.progress import BarColumn, DownloadColumn, Progress, TextColumn
 
 from generator.author.food_care import FoodCare, said_allergens
 from generator.author.food_entry import Wishes
-from generator.author.foods import add_food, import_download, refresh_foods
+from generator.author.foods import add_food, import_download, impossible, refresh_foods
 from generator.cli.finding import find
 from generator.cli.here import TypedPath
 from generator.cli.options import root_option
@@ -71,7 +71,17 @@ def import_command(file: Path, root: Path) -> None:
                 f"  Left out: {one.unfit:,} figure{'s'[: one.unfit != 1]} of labels that are no "
                 "figure, or another one for the same nutrient."
             )
+        _tell_impossible(impossible(root, one))
     click.echo('Look for a food with: python3 generator foods find "black beans"')
+
+
+def _tell_impossible(told: tuple[str, ...]) -> None:
+    """The first records that no food can be, and how many more there are."""
+    shown = 3
+    for one in told[:shown]:
+        click.echo(f"  Cannot be, and is not added by `foods add`: {one}.")
+    if more := max(0, len(told) - shown):
+        click.echo(f"  And {more:,} record{'s'[: more != 1]} more that cannot be.")
 
 
 @foods.command()

@@ -75,16 +75,28 @@ class Doubt:
         return _WHOLE.get(self.figure, "")
 
 
-def doubts(held: Mapping[str, Decimal | None]) -> Iterator[Doubt]:
+def label_rounding(serving: Decimal) -> Decimal:
+    """How many times coarser than a record's the figures of a label are, for a serving in grams.
+
+    A label rounds each figure of a serving to a gram or 10 kcal, 21 CFR 101.9(c); of three figures
+    together half of that three times.
+    """
+    return max(Decimal(1), 150 / serving)
+
+
+def doubts(held: Mapping[str, Decimal | None], rounding: Decimal = Decimal(1)) -> Iterator[Doubt]:
     """What is doubtful about 100 g of a food; a blank is no zero, and nothing is held against it.
 
     Args:
         held: figures by the names of ``FIGURES``, in their own units.
+        rounding: how many times coarser than a record's they are rounded, see ``label_rounding``.
     """
+    grams, kcal = GRAMS * rounding, KCAL * rounding
+    off = {"energy": kcal} if rounding > 1 else {}
     too_much = [
         Doubt(DoubtKind.TOO_MUCH, name, value, _MOST[name])
         for name, value in held.items()
-        if value is not None and value > _MOST[name]
+        if value is not None and value > _MOST[name] + off.get(name, 0)
     ]
     yield from too_much
     wrong = {doubt.figure for doubt in too_much}
@@ -92,34 +104,43 @@ def doubts(held: Mapping[str, Decimal | None]) -> Iterator[Doubt]:
         of, all_of_it = held.get(part), held.get(whole)
         if of is None or all_of_it is None or {part, whole} & wrong:
             continue
-        if of > all_of_it + GRAMS:
+        if of > all_of_it + grams:
             yield Doubt(DoubtKind.PARTS, part, of, all_of_it)
     protein, fat, carbohydrate = held.get("protein"), held.get("fat"), held.get("carbohydrate")
     if protein is None or fat is None or carbohydrate is None or wrong & {"protein", *PARTS}:
         return
     carbohydrate = max(carbohydrate, Decimal(0))  # by difference it may come out a little below
     weight = protein + fat + carbohydrate
-    if weight > 100 + GRAMS:
+    if weight > 100 + grams:
         yield Doubt(DoubtKind.TOGETHER, "protein", weight, Decimal(100))
     energy = held.get("energy")
     if energy is not None and "energy" not in wrong:
         fiber = held.get("fiber") or Decimal(0)
         rest = max(Decimal(0), 100 - weight)
-        yield from _of_energy(energy, atwater_sum(protein, carbohydrate, fat), fat, fiber, rest)
+        parts = atwater_sum(protein, carbohydrate, fat)
+        yield from _of_energy(energy, _Parts(parts, fat, fiber, rest), kcal)
 
 
-def _of_energy(
-    energy: Decimal, parts: Decimal, fat: Decimal, fiber: Decimal, rest: Decimal
-) -> Iterator[Doubt]:
-    """Energy in kcal against the 4-4-9 sum of its parts, its fat, its fiber and all the rest, in grams."""
-    of_fat = _FAT * fat
-    most = parts * (1 + _SHARE) + KCAL
-    least = (parts - (4 - _FIBER_LEAST) * fiber) * (1 - _SHARE) - KCAL
-    if energy < of_fat * (1 - _SHARE) - KCAL:
+@dataclass(frozen=True, slots=True)
+class _Parts:
+    """What energy is held against: the 4-4-9 sum in kcal, the others in grams."""
+
+    sum: Decimal
+    fat: Decimal
+    fiber: Decimal
+    rest: Decimal
+
+
+def _of_energy(energy: Decimal, parts: _Parts, kcal: Decimal) -> Iterator[Doubt]:
+    """Energy in kcal against its parts; ``kcal`` is a difference that says nothing."""
+    of_fat = _FAT * parts.fat
+    most = parts.sum * (1 + _SHARE) + kcal
+    least = (parts.sum - (4 - _FIBER_LEAST) * parts.fiber) * (1 - _SHARE) - kcal
+    if energy < of_fat * (1 - _SHARE) - kcal:
         yield Doubt(DoubtKind.BELOW_FAT, "energy", energy, of_fat)
-    elif energy > most + _ALCOHOL * rest:
-        yield Doubt(DoubtKind.BEYOND_ALL, "energy", energy, parts)
+    elif energy > most + _ALCOHOL * parts.rest:
+        yield Doubt(DoubtKind.BEYOND_ALL, "energy", energy, parts.sum)
     elif energy > most:
-        yield Doubt(DoubtKind.HIGH, "energy", energy, parts)
+        yield Doubt(DoubtKind.HIGH, "energy", energy, parts.sum)
     elif energy < least:
-        yield Doubt(DoubtKind.LOW, "energy", energy, parts)
+        yield Doubt(DoubtKind.LOW, "energy", energy, parts.sum)

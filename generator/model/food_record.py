@@ -25,6 +25,10 @@ FIGURES = (
 """What is kept of a record, in the order of ``site_data/foods.yaml``."""
 
 
+LABEL_DATA = "Label data"
+"""How the release of a record begins whose figures are those of a package's label."""
+
+
 @dataclass(frozen=True, slots=True)
 class RecordPortion:
     """A household portion in the record's own wording."""

@@ -343,3 +343,18 @@ def test_a_record_that_may_be_is_added_and_told(root: Path) -> None:
     assert "may not hold 85 kcal in 100 g" in said
     assert "alcohol gives energy too" in said
     assert food(root, "odd-wine").entry.fdc == 301
+
+
+def test_an_import_tells_what_no_food_can_be(root: Path) -> None:
+    """Five records with more energy than pure fat: three are shown, two counted."""
+    foods = tuple(
+        (str(401 + number), "sr_legacy_food", f"Odd {number}", "18", "2019-04-01")
+        for number in range(5)
+    )
+    figures = tuple((str(50 + n), food[0], "1008", "3070", "1") for n, food in enumerate(foods))
+    changed = {"food.csv": (*FOOD, *foods), "food_nutrient.csv": (*FOOD_NUTRIENT, *figures)}
+    said = run(root, "import", str(small_zip(root / "d.zip", changed))).output
+    assert "not added by `foods add`: “Odd 0”, 401, cannot hold 3070 kcal of energy" in said
+    assert said.count("Cannot be") == 3
+    assert "And 2 records more that cannot be." in said
+    assert "Cannot be" not in run(root, "import", str(small_zip(root / "e.zip"))).output

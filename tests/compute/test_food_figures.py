@@ -8,7 +8,7 @@ from decimal import Decimal
 
 import pytest
 
-from generator.compute.food_figures import Doubt, DoubtKind, doubts
+from generator.compute.food_figures import Doubt, DoubtKind, doubts, label_rounding
 from generator.model.food_record import FIGURES
 from tests.project import library
 from tests.sr_legacy_copy import PUBLISHED
@@ -92,6 +92,22 @@ def test_what_may_be(changed: dict[str, str], kind: DoubtKind) -> None:
 )
 def test_what_is_left_alone(changed: dict[str, str]) -> None:
     assert of(**changed) == []
+
+
+@pytest.mark.parametrize(
+    ("serving", "label"),
+    [
+        # What a label may say of a serving by 21 CFR 101.9(c)(1), (c)(2), (c)(6) [S]
+        ("14", {"energy": "130", "fat": "14", "saturated_fat": "2", "protein": "0", "carbohydrate": "0"}),
+        ("5", {"energy": "20", "carbohydrate": "4", "sugars": "5", "protein": "0", "fat": "0"}),
+        ("30", {"energy": "150", "fat": "10", "carbohydrate": "16", "protein": "2", "fiber": "1"}),
+    ],
+)  # fmt: skip
+def test_a_label_rounds_a_serving(serving: str, label: dict[str, str]) -> None:
+    held = {name: Decimal(text) * 100 / Decimal(serving) for name, text in label.items()}
+    assert [*doubts(held, label_rounding(Decimal(serving)))] == []
+    kilojoules = held | {"energy": held["energy"] * Decimal("4.184")}
+    assert [*doubts(kilojoules, label_rounding(Decimal(serving)))] != []
 
 
 def test_one_wrong_figure_is_told_once() -> None:

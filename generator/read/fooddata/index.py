@@ -9,7 +9,7 @@ from decimal import Decimal
 from hashlib import sha256
 from pathlib import Path
 
-from generator.model.food_record import FIGURES, FoodRecord, Label, RecordPortion
+from generator.model.food_record import FIGURES, LABEL_DATA, FoodRecord, Label, RecordPortion
 from generator.problems import LessonError, Place, Problem
 from generator.read.fooddata.amounts import unpacked
 from generator.read.fooddata.gtin import code
@@ -143,7 +143,7 @@ def _record(index: sqlite3.Connection, row: tuple[object, ...] | None) -> FoodRe
         int(str(fdc)),
         str(description),
         str(category),
-        f"{'Label data in ' if label else ''}USDA FoodData Central, {title}, {published}",
+        f"{f'{LABEL_DATA} in ' if label else ''}USDA FoodData Central, {title}, {published}",
         {name: Decimal(amounts[id_]) if id_ else None for name, id_ in chosen.items()},
         _portions(index, fdc, label),
         {name: id_ for name, id_ in chosen.items() if id_},
