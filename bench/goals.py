@@ -63,5 +63,8 @@ GOALS: dict[str, AtMost | AtLeast] = {
     "precision": AtLeast("sentences asked about that are wrong", 98, "%"),
     "import": AtLeast("food download, rows read", 50_000, "rows/s"),
     "import_memory": AtMost("food download, peak memory", 300, "MiB"),
+    "full_import": AtMost("full food download with all packages, read", 120, "s"),
+    "full_import_memory": AtMost("full food download with all packages, peak memory", 300, "MiB"),
+    "full_find": AtMost("a food found among all packages", 1.0, "s"),
     "pairs": AtMost("foods pairs, ten thousand pairs", 1.0, "s"),
 }

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import io
 import json
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -15,10 +16,20 @@ from collections.abc import Iterator
 from pathlib import Path
 from statistics import median
 
-from bench.measuring.process import environment
+from bench.measuring import full_download
+from bench.measuring.process import PLUMLINE, ROOT, environment, middle, run
 from bench.measuring.row import Case, NothingMeasuredError, Row, row, told
 
 ROWS = 1_000_000
+PACKAGES = 2_000_000
+"""About as many as the release of 30 April 2026 holds: references.md 11.1."""
+SEARCHES = (
+    ("cheddar", "soup"),
+    ("brocoli",),
+    ("001105904",),
+    ("soup", "--measure", "sodium", "--from", "300", "--to", "500"),
+)
+"""Words that many packages have, a slip of the finger, a number, and a value."""
 MILLIGRAMS = (1087, 1089, 1092, 1093, 1162)
 KEPT = (1003, 1004, 1005, 1008, 1063, 1079, *MILLIGRAMS, 1258, 2000, 2033, 2047, 2048)
 NUTRIENTS = (*KEPT, *range(1100, 1162), *range(1163, 1165))
@@ -33,7 +44,8 @@ done = import_download(Path(sys.argv[2]), Path(sys.argv[1]), lambda read, total:
 seconds = time.perf_counter() - before
 unit = 1024**2 if sys.platform == "darwin" else 1024
 peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / unit
-print(json.dumps({"seconds": seconds, "peak": peak, "values": sum(one.values for one in done)}))
+told = {"values": sum(one.values for one in done), "foods": sum(one.foods for one in done)}
+print(json.dumps({"seconds": seconds, "peak": peak, **told}))
 """
 """One import, as the command does it, in a process of its own."""
 
@@ -50,10 +62,31 @@ def rows(case: Case) -> Iterator[Row]:
     yield told("food download, rows", number, "rows")
     yield row("import", number / median(run["seconds"] for run in runs))
     yield row("import_memory", max(run["peak"] for run in runs))
+    yield from _full(case)
+
+
+def _full(case: Case) -> Iterator[Row]:
+    """The download with all packages, once: two million of them fill two gigabytes of disk."""
+    foods = 2_000 if case.small else PACKAGES
+    with tempfile.TemporaryDirectory() as name:
+        root = Path(name) / "site"
+        shutil.copytree(ROOT / "site_data", root / "site_data")
+        figures = full_download.make(Path(name) / "full.zip", foods)
+        done = _run(Path(name) / "full.zip", root)
+        if done["foods"] != foods:
+            raise NothingMeasuredError(f"{done['foods']:.0f} of {foods} packages were read")
+        yield told("full food download, packages", foods, "foods")
+        yield told("full food download, rows of figures", figures, "rows")
+        yield row("full_import", done["seconds"])
+        yield row("full_import_memory", done["peak"])
+        for words in SEARCHES:
+            command = (*PLUMLINE, "foods", "find", *words)
+            found = middle(run(command, root) for _ in range(case.runs))
+            yield row("full_find", found.seconds, " ".join(words))
 
 
 def _run(file: Path, root: Path) -> dict[str, float]:
-    root.mkdir()
+    root.mkdir(exist_ok=True)
     command = [sys.executable, "-c", _IMPORT, str(file), str(root)]
     done = subprocess.run(
         command, check=True, capture_output=True, text=True, env=environment(root)

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import sqlite3
+import subprocess
+import sys
 import zipfile
 from collections.abc import Callable
 from contextlib import closing
@@ -23,6 +25,8 @@ from tests.read.fooddata.official_zip import (
     csv_text,
     small_zip,
 )
+
+SITE = Path(__file__).parents[3]
 
 
 def load(root: Path) -> None:
@@ -272,6 +276,27 @@ def test_an_index_that_knows_less_is_told_and_not_believed(tmp_path: Path) -> No
     load(tmp_path)
     with opened_index(tmp_path) as index:
         assert record(index, 101) is not None
+
+
+_KILLED = """
+import os, sys
+from pathlib import Path
+from generator.read.fooddata.importing import import_foods
+import_foods(Path(sys.argv[1]), Path(sys.argv[2]), lambda read, total: os._exit(9))
+"""
+"""An import that is gone at the first step of progress, with no moment to clear up."""
+
+
+def test_an_import_that_is_killed_leaves_the_old_index(tmp_path: Path) -> None:
+    load(tmp_path)
+    before = (tmp_path / INDEX).read_bytes()
+    file = small_zip(tmp_path / "again.zip")
+    command = [sys.executable, "-c", _KILLED, str(tmp_path), str(file)]
+    assert subprocess.run(command, check=False, cwd=SITE).returncode == 9
+    assert (tmp_path / INDEX).read_bytes() == before
+    assert (tmp_path / f"{INDEX}.new").exists(), "it was in the middle of it"
+    load(tmp_path)
+    assert [one.name for one in (tmp_path / ".cache").iterdir()] == ["foods.sqlite"]
 
 
 def test_a_folder_that_cannot_be_written_is_a_sentence(tmp_path: Path) -> None:
