@@ -97,7 +97,8 @@ def _fill(new: sqlite3.Connection, download: Download, index: Path) -> Seen:
 def _attach(new: sqlite3.Connection, index: Path) -> None:
     """Lay the old index beside the new one; nothing where it is damaged or of another version."""
     try:
-        with closing(sqlite3.connect(index)) as old:
+        address = f"{index.resolve().as_uri()}?mode=ro"  # else a missing one would be begun
+        with closing(sqlite3.connect(address, uri=True)) as old:
             usable = version(old) == VERSION
             usable = usable and old.execute("PRAGMA quick_check").fetchone() == ("ok",)
     except sqlite3.Error:

@@ -245,6 +245,11 @@ def test_a_wrong_zip_is_refused_and_the_old_index_stays(
     assert sorted(tmp_path.rglob("*")) == there
 
 
+def test_a_first_import_that_is_refused_leaves_no_index(tmp_path: Path) -> None:
+    refused(tmp_path, small_zip(tmp_path / "wrong.zip", amount("NaN")))
+    assert list((tmp_path / ".cache").iterdir()) == []
+
+
 def test_a_zip_that_holds_too_much_is_not_unfolded(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
