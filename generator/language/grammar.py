@@ -52,6 +52,8 @@ class Grammar:
     """Words anywhere in a sentence that make it somebody else's: nobody said, she thinks."""
     supposed: re.Pattern[str]
     """Words before a number that is only thought of: suppose, what if, somebody said."""
+    states: re.Pattern[str]
+    """Words of holding and being; without one a claim that names nothing is of something else."""
     telling: re.Pattern[str]
     """How a question begins that takes its claim for true: why, how come."""
     rows: re.Pattern[str]

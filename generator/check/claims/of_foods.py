@@ -66,7 +66,10 @@ class Named:
         self, ones: tuple[Decimal, ...], others: tuple[Decimal, ...], *, directed: bool
     ) -> tuple[Pair, ...]:
         every = _all(self.comparison)
-        return tuple(Pair(one, other, directed, every) for one in ones for other in others)
+        counted = any(self._times(food) != 1 for food in self.foods)
+        return tuple(
+            Pair(one, other, directed, every, counted=counted) for one in ones for other in others
+        )
 
     def _beside(self, food: Mention, *, after: bool) -> tuple[Pair, ...]:
         """One food, and the one beside it in its row."""

@@ -29,6 +29,9 @@ def offer(claim: Claim, pair: Pair, unit: str, words: Phrases) -> str:
         if pair.gaps:
             return f"it is {pair.first:,} {unit}: name the row whose gap is {held:,}"
         return f"it holds {pair.first:,} {unit}: name the food that holds {held:,}"
+    if pair.counted and claim.form is Form.SAME and pair.first != pair.second:
+        phrase = words.over if pair.first > pair.second else words.under
+        return f"{_against(pair)}: say `{phrase.strip()}`"
     known = (
         _against(pair) if claim.form in _PLAIN or 0 in {pair.first, pair.second} else _ratio(pair)
     )

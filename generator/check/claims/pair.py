@@ -20,6 +20,8 @@ class Pair:
     """What *the most* and *the least* are held against."""
     gaps: bool = False
     """Whether they are gaps of rows and not what foods hold."""
+    counted: bool = False
+    """Whether one of them is of several portions: *two apples*."""
 
     @property
     def turned(self) -> Pair:

@@ -64,6 +64,12 @@ def subject(
     if side and (side.side == 1) != (side.start >= claim.start):
         pairs = tuple(pair.turned for pair in pairs)
     is_named = bool(rows or summed or side)
+    if (
+        not is_named
+        and text[start : claim.start].strip()
+        and not grammar.states.search(text[start:end])
+    ):
+        return NOTHING_KNOWN
     return Subject(pairs, is_named, every=bool(rows))
 
 

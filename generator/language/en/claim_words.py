@@ -70,7 +70,7 @@ PARTS = {
     },
 }
 """What each share is."""
-AS_MUCH = rf"as\s+(?:much|many|big|high|large)\b(?!\s+again)|(?:of\s+)?(?:the\s+)?{WHAT}\b|(?:of\s+)?what\b|that\s+(?:of|in)\b|that(?=\s*(?:[.,;!]|$))"
+AS_MUCH = rf"as\s+(?:much|many|big|high|large)\b(?!\s+again)|(?:of\s+)?(?:the\s+)?{WHAT}\b|(?:of\s+)?what\b|that\s+(?:of|in)\b|(?:of\s+)?that(?=\s*(?:[.,;!]|$))"
 """Words behind a multiple or share that make it one of an amount of food."""
 NOT_OFTEN = r"(?!\s+(?:a|an|per|each|every|daily|weekly|in|more)\b)(?!\s+of\s+double)"
 """No *twice a week* stands there."""

@@ -37,6 +37,8 @@ _BIG = "(?:biggest|largest|greatest|widest|highest)"
 _SMALL = "(?:smallest|least|narrowest|lowest)"
 _GAP = "(?:gaps?|differences?)"
 _SUM = "(?:gaps?|differences?|totals?)"
+_OF_IT = rf"(?!\s+of\s+the\s+time)(?=\s*(?:$|[.,;:!)]|(?:of|in|here|by|and)\b|{WHAT}\b))"
+_BUT_ONE = r"(?!\s+(?:but|except|save)\b)"
 _NEARLY = LEE.replace("leeway", "nearly")
 _SIGNS = {
     Form.TIMES: ("twice", "double", "tripl", "quadrupl", "times", "fold"),
@@ -59,8 +61,8 @@ def _kind(form: Form, text: str, *, both: bool = False) -> Kind:
 
 
 _ROWS = (
-    _kind(Form.EVERY_ROW, rf"(?:{ROWS_WON}|(?:holds?|has|have)\s+(?P<less>less|fewer))\s+(?:in\s+)?(?:every(?:\s+single)?|each(?:\s+of\s+the)?|all(?:\s+of)?(?:\s+the)?(?:\s+{_IN})?)\s+rows?\b"),
-    _kind(Form.EVERY_ROW, r"in\s+(?:every(?:\s+single)?|each|all)\s+rows?,?\s+(?:\w+\s+){1,5}?(?:holds?|has|have)\s+(?:more|(?P<less>less|fewer))\b"),
+    _kind(Form.EVERY_ROW, rf"(?:{ROWS_WON}|(?:holds?|has|have)\s+(?P<less>less|fewer))\s+(?:in\s+)?(?:every(?:\s+single)?|each(?:\s+of\s+the)?|all(?:\s+of)?(?:\s+the)?(?:\s+{_IN})?)\s+rows?\b{_BUT_ONE}"),
+    _kind(Form.EVERY_ROW, rf"in\s+(?:every(?:\s+single)?|each|all)\s+rows?{_BUT_ONE},?\s+(?:\w+\s+){{1,5}}?(?:holds?|has|have)\s+(?:more|(?P<less>less|fewer))\b"),
     _kind(Form.ROWS, rf"(?:{ROWS_WON}|(?:holds?|has|have)\s+(?P<less>less|fewer))\s+(?:in\s+)?(?:exactly\s+|only\s+|just\s+)?(?P<n>{_IN})\s+(?:(?:out\s+)?of\s+(?:the\s+|all\s+)?{_IN}\s+)?rows\b"),
     _kind(Form.ROWS, rf"in\s+(?:exactly\s+|only\s+|just\s+)?(?P<n>{_IN})\s+(?:(?:out\s+)?of\s+(?:the\s+|all\s+)?{_IN}\s+)?rows,?\s+(?:\w+\s+){{1,5}}?(?:holds?|has|have)\s+(?:more|(?P<less>less|fewer))\b"),
 )  # fmt: skip
@@ -97,8 +99,8 @@ _GAPS = (
     _kind(Form.GAP, rf"{BE}{LEE}?(?:(?:higher|larger|bigger|(?P<less>lower|smaller))|ahead|(?P<behind>behind))\s+(?:by|[^.,;:!?]{{1,60}}?\bby)\s+(?P<n>\d+(?:,\d{{3}})*(?:\.\d+)?|{NUMBER})\b", both=True),
 )  # fmt: skip
 _EXTREMES = (
-    _kind(Form.MOST, rf"(?:{HOLDS}|comes?\s+with\s+)(?:(?:by\s+far|easily)\s+)?the\s+(?:most|highest|largest\s+amount)\b(?!\s+(?:of\s+the\s+time|fun|expensive|gap))"),
-    _kind(Form.LEAST, rf"(?:{HOLDS}|comes?\s+with\s+)(?:(?:by\s+far|easily)\s+)?the\s+(?:least|fewest|lowest|smallest\s+amount)\b(?!\s+(?:gap|fun|expensive))"),
+    _kind(Form.MOST, rf"(?:{HOLDS}|comes?\s+with\s+)(?:(?:by\s+far|easily)\s+)?the\s+(?:most|highest|largest\s+amount)\b{_OF_IT}"),
+    _kind(Form.LEAST, rf"(?:{HOLDS}|comes?\s+with\s+)(?:(?:by\s+far|easily)\s+)?the\s+(?:least|fewest|lowest|smallest\s+amount)\b{_OF_IT}"),
     _kind(Form.MOST, rf"(?:holds?|has|have|contains?)\s+more\s+(?:{WHAT}\s+)?than\s+(?:any|every|all(?:\s+of)?)\s+(?:the\s+)?others?\b"),
     _kind(Form.LEAST, rf"(?:holds?|has|have|contains?)\s+(?:less|fewer)\s+(?:{WHAT}\s+)?than\s+(?:any|every|all(?:\s+of)?)\s+(?:the\s+)?others?\b"),
     _kind(Form.MOST, rf"(?:nothing(?:\s+else)?|no\s+other\s+food|no\s+food)(?:\s+(?:here|of\s+(?:all|them)))?\s+(?:holds?|has|contains?)\s+more(?:\s+{WHAT})?\s+than\b"),
@@ -152,13 +154,17 @@ CLAIMS = Grammar(
     ),
     reported=re.compile(
         r"(?<!\blabel )(?<!\blabels )(?<!\bnumbers )(?<!\bnumber )(?<!\btable )(?<!\bpage )(?<!\bpackage )(?<!\bcard )"
-        r"\b(?:said|says|thinks?|thought|believes?|believed|guess(?:ed|es)?|claims\s+that|claimed|told|tells|wrote|writes|bets?|wonders?|hopes?|expect(?:s|ed)?)\b"
+        r"\b(?:said|says|thinks?|(?<!have )thought|believes?|believed|guess(?:ed|es)?|claims\s+that|claimed|told|tells|wrote|writes|bets?|wonders?|hopes?|expect(?:s|ed)?)\b"
         r"|\b(?:some|people|they|let['’]?s|let\s+us|would|could|might|may|to)\s+(?:\w+\s+)?say\b|\btrue\s+or\s+false\b|\bit\s+(?:looks|seems|sounds)\b|\blooks?\s+like\b|\bseems?\b",
         re.IGNORECASE,
     ),
     supposed=words(
         "suppose", "imagine", "pretend", "what if", "if",
         r"(?:nobody|no one|somebody|someone)\s+(?:said|says|thought|thinks|wrote|writes)",
+    ),
+    states=words(
+        r"holds?", "held", "has", "have", "had", "contains?", "brings?", "gives?", "packs?", "makes?", "is", "are", "was", "were",
+        r"(?:that|it|there)['’]s", "comes? to", "adds? up", "provides?",
     ),
     telling=words(r"why", r"how come"),
     rows=re.compile(

@@ -41,6 +41,7 @@ _SMALL = r"(?:más\s+(?:pequeña|chica|baja)|menor)"
 _OTHER = r"(?:que\s+(?:tod[oa]s(?:\s+l[oa]s\s+demás)?|cualquier\s+otr[oa]|ningun[oa]\s+otr[oa]|l[oa]s\s+demás))"
 _NONE = r"(?:ningún\s+otro\s+alimento|ningún\s+alimento|ninguna\s+otra\s+comida|ningún\s+otro|ninguna\s+otra|nada)"
 _MORE = r"(?:más|(?P<less>menos))"
+_BUT_ONE = r"(?!\s+(?:menos|excepto|salvo)\b)"
 _NEARLY = LEE.replace("leeway", "nearly")
 _THAN = rf"(?=\s*(?:[.,;!]|$|que\b|en\b|(?:de\s+)?{WHAT}\b))"
 _SIGNS = {
@@ -64,8 +65,8 @@ def _kind(form: Form, text: str, *, both: bool = False) -> Kind:
 
 
 _ROWS = (
-    _kind(Form.EVERY_ROW, rf"(?:{HOLD}\s+{_MORE}\s+|gana\s+|lleva\s+ventaja\s+)(?:en\s+)?(?:todas\s+las(?:\s+{_IN})?\s+filas|cada(?:\s+una\s+de\s+las)?\s+filas?)\b"),
-    _kind(Form.EVERY_ROW, rf"en\s+(?:todas\s+las(?:\s+{_IN})?\s+filas|cada\s+fila),?\s+(?:\w+\s+){{1,5}}?{HOLD}\s+{_MORE}\b"),
+    _kind(Form.EVERY_ROW, rf"(?:{HOLD}\s+{_MORE}\s+|gana\s+|lleva\s+ventaja\s+)(?:en\s+)?(?:todas\s+las(?:\s+{_IN})?\s+filas|cada(?:\s+una\s+de\s+las)?\s+filas?)\b{_BUT_ONE}"),
+    _kind(Form.EVERY_ROW, rf"en\s+(?:todas\s+las(?:\s+{_IN})?\s+filas|cada\s+fila){_BUT_ONE},?\s+(?:\w+\s+){{1,5}}?{HOLD}\s+{_MORE}\b"),
     _kind(Form.ROWS, rf"(?:{HOLD}\s+{_MORE}\s+|gana\s+)(?:en\s+)?(?:solo\s+|sólo\s+|exactamente\s+)?(?P<n>{_IN})\s+(?:de\s+(?:las\s+)?{_IN}\s+)?filas\b"),
     _kind(Form.ROWS, rf"en\s+(?:solo\s+|sólo\s+|exactamente\s+)?(?P<n>{_IN})\s+(?:de\s+(?:las\s+)?{_IN}\s+)?filas,?\s+(?:\w+\s+){{1,5}}?{HOLD}\s+{_MORE}\b"),
 )  # fmt: skip
@@ -159,6 +160,10 @@ CLAIMS = Grammar(
     supposed=words(
         "supón(?:gan)?", "supongamos", "imagina", "imaginen", "imaginemos", "finge", "qué pasa si", "si",
         r"(?:nadie|alguien)\s+(?:dijo|dice|creyó|cree|escribió)",
+    ),
+    states=words(
+        "tienen?", "tenía", "contienen?", "llevan?", "traen?", "dan?", "aportan?", "es", "son", "era", "eran", "hay", "hacen?",
+        "suman?", "quedan?", "salen?",
     ),
     telling=words("por qué"),
     rows=re.compile(

@@ -78,6 +78,7 @@ _CLAIMS = Grammar(
     denial=_NEVER,
     reported=_NEVER,
     supposed=_NEVER,
+    states=_NEVER,
     telling=_NEVER,
     rows=_NEVER,
     row=_NEVER,
