@@ -11,6 +11,7 @@ from decimal import Decimal
 from generator.author.food_care import NOBODY_LOOKED, FoodCare, care_lines, care_told
 from generator.author.food_label import notes, record_title
 from generator.author.food_proposal import free_id, is_drunk, proposed_group, proposed_name
+from generator.compute.record_words import eaten_cooked
 from generator.model.amount import Amount, parse_amount, same_unit
 from generator.model.food_record import FoodRecord, RecordPortion
 
@@ -44,6 +45,8 @@ class FoodEntryText:
     """An amount a lesson can ask for."""
     lines: tuple[str, ...]
     """The entry, without the indent of the file."""
+    raw: bool
+    """Whether it is eaten only cooked, so that no lesson can name it."""
     left: tuple[str, ...]
     """What is to be looked at before a lesson shows it, a sentence each."""
 
@@ -96,8 +99,9 @@ def food_entry(
         *(["  drink: true"] if is_drunk(said, group) else []),
         *(f"  {line}" for line in care_lines(said, record.category, wishes.care)),
     )
+    raw = eaten_cooked(said, record.category)
     left = tuple(care_told(id_, said, record.category, wishes.care))
-    return FoodEntryText(id_, name, group, portions[0][0], lines, left)
+    return FoodEntryText(id_, name, group, portions[0][0], lines, raw, left)
 
 
 def figure(value: Decimal | None) -> str:

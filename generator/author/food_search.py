@@ -93,9 +93,11 @@ class FoundFood:
     release: str
     """Where its figures come from."""
     in_library: bool
-    """Whether a lesson can name it as it is."""
+    """Whether the library has it."""
     package: bool
     """Whether it is a package and its values those of a label."""
+    raw: bool = False
+    """Of the library's: whether it is raw and eaten only cooked, so that no lesson can name it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -211,6 +213,7 @@ def _food(food: Food, asked: Asked) -> FoundFood | None:
             food.release,
             in_library=True,
             package=False,
+            raw=food.entry.raw,
         )
     )
 

@@ -71,7 +71,7 @@ def _next_steps(found: FoundFoods, wanted: str, asked: Asked) -> list[str]:
     if more > 0:
         at_least = "" if found.whole else "At least "
         steps.append(f"{at_least}{more:,} more. Another word makes it fewer; --most 50 shows more.")
-    own = next((food for food in found.foods if food.in_library), None)
+    own = next((food for food in found.foods if food.in_library and not food.raw), None)
     new = next((food for food in found.foods if not food.in_library), None)
     if own is not None:
         steps.append(f"In a lesson, write {{food: {own.call}, amount: {own.amount}}}")

@@ -114,7 +114,8 @@ def add(number: str, root: Path, **said: Unpack[Said]) -> None:
     )
     for one in entry.left:
         click.echo(one)
-    click.echo(f"In a lesson, write {{food: {entry.id}, amount: {entry.amount}}}")
+    if not entry.raw:
+        click.echo(f"In a lesson, write {{food: {entry.id}, amount: {entry.amount}}}")
 
 
 @foods.command()

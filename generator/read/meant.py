@@ -13,6 +13,7 @@ def foods_like(word: str, foods: Mapping[str, Food]) -> str:
     """A hint with up to three foods whose names in any language hold the words, or the nearest one."""
     from generator.read.fooddata.search import nearest_in_library  # noqa: PLC0415  # loads a database, and only a mistake needs it
 
+    foods = {id_: food for id_, food in foods.items() if not food.entry.raw}
     names = ((name, id_) for id_, food in foods.items() for name in food.entry.names.values())
     found = [food.id for food in nearest_in_library(foods, word, 3)] or _near(word, foods, names)
     if found:

@@ -306,6 +306,9 @@ def test_a_raw_food_is_marked_so_that_no_lesson_names_it(root: Path) -> None:
     """Raw cassava gives off cyanide (from memory)."""
     said = run(with_bread(root), "add", "302", "--id", "odd-cassava").output
     assert "no lesson can name `odd-cassava`: look for a cooked record" in said
+    assert "In a lesson, write" not in said
+    assert "look for a cooked record" in run(root, "add", "302", code=1).output
+    assert "write {food: odd-cassava" not in run(root, "find", "odd", "cassava").output
     assert food(root, "odd-cassava").entry.raw
     assert '"odd-cassava"' not in (root / "site_data/lesson.schema.json").read_text("utf-8")
 

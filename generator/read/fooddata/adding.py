@@ -49,9 +49,10 @@ def record_to_add(
         refuse(f"{number} is the number of several foods", f"give the FDC id: {either}", INDEX)
     for food in library.foods.values():
         if found is not None and food.entry.fdc == found.fdc:
-            hint = (
-                f"write {{food: {food.id}, amount: {food.entry.portions[0].name(FALLBACK).words}}}"
-            )
+            amount = food.entry.portions[0].name(FALLBACK).words
+            hint = f"write {{food: {food.id}, amount: {amount}}}"
+            if food.entry.raw:
+                hint = "it is raw and eaten only cooked: look for a cooked record"
             refuse(f"the record {found.fdc} is in your library already, as `{food.id}`", hint)
     if id_ in library.foods:
         refuse(f"`{id_}` is the id of another food", "choose another with --id")

@@ -53,6 +53,13 @@ def test_a_lesson_that_names_it_is_told_what_to_take(
     assert one.place.line == GOOD[: GOOD.index("food: oatmeal-cooked")].count("\n") + 1
 
 
+def test_nobody_is_told_to_take_it_for_another(tmp_path: Path) -> None:
+    (one,) = read(
+        tmp_path, GOOD.replace("food: oatmeal-cooked", "food: new-rew"), with_raw("Lentils, raw")
+    )
+    assert "new-raw" not in one.hint
+
+
 def test_an_editor_does_not_offer_it() -> None:
     assert "new-raw" not in with_raw("Lentils, raw").eatable
     assert library().eatable == tuple(library().foods)
