@@ -31,6 +31,7 @@ from generator.check.spoken_numbers import spoken_numbers, untranslated_numbers
 from generator.check.standards import standards_known, standards_translated
 from generator.check.titles import titles_apart
 from generator.check.translations import translations_complete
+from generator.check.whole_day import days_are_whole
 from generator.compute.lacking_names import LackingName
 from generator.compute.result import LessonResult
 from generator.model.library import Library
@@ -42,6 +43,7 @@ RULES: tuple[Rule, ...] = (
     something_to_move,
     foods_differ,
     something_changed,
+    days_are_whole,
     standards_known,
     standards_translated,
     numbers_fit_the_grades,

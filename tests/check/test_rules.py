@@ -120,6 +120,14 @@ def not_looked_at(_: Path) -> LessonResult:
     return of_stops(stop, other)
 
 
+def one_apple(_: Path) -> LessonResult:
+    """A day on which an apple was eaten, and nothing else."""
+    return of_stops(
+        "- day:\n    person: {name: Ada, age: 34, sex: woman, activity: low active}\n"
+        "    ate: [{food: apple-raw, amount: 1 medium}]\n    did: [Read]\n"
+    )
+
+
 ROW = "[{name: Oatmeal, value: 170, source: card}, {name: Plain bagel, value: 260, source: card}]"
 SAME = LESSON.replace(
     ROW, "[{food: apple-raw, amount: 1 medium}, {food: apple-raw, amount: 1 medium}]"
@@ -147,6 +155,10 @@ CASES: Mapping[str, tuple[Made, str]] = {
             "      - {change: pear-raw, leave_out: true}\n"
         ),
         "change 1 puts the same food there in the same amount",
+    ),
+    "days_are_whole": (
+        one_apple,
+        "the day of Ada gave 90 kcal, less than half of the 2,110 it took",
     ),
     "standards_known": (
         other("grades: 3-5", "grades: 3-5\nstandards: [3.NBT.A2]"),
