@@ -8,6 +8,7 @@ from decimal import Decimal, InvalidOperation
 from difflib import get_close_matches
 
 from generator.check.caps import AT_ONE_STOP
+from generator.compute.offers import left_out
 from generator.compute.pair_wishes import PairWishes
 from generator.compute.trading import Trading
 from generator.model.food import Allergen
@@ -117,6 +118,11 @@ def _counting(typed: Typed) -> tuple[Decimal | None, Decimal | None]:
 
 def _wanted(library: Library, text: str, measure: Measure) -> str:
     name = _one("with", text, library.foods)
+    if left_out([library.foods[name]]):
+        says = (
+            f"`{name}` is left out: it is eaten only cooked, or nobody has looked at its allergens"
+        )
+        raise WishError("with", f"{says}; choose another food")
     if library.foods[name].value(measure) is None:
         raise WishError(
             "with", f"the record of `{name}` has no value for {measure}; choose another food"

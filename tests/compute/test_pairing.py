@@ -12,7 +12,7 @@ import yaml
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from generator.author.pair_wishes import most_counts
+from generator.author.pair_wishes import Typed, WishError, most_counts, read_wishes
 from generator.author.pairs import instead, proposed, row_lines
 from generator.check import check_lesson
 from generator.compute.offers import left_out, offers
@@ -80,7 +80,7 @@ def lesson(asked: PairWishes, rows: list[str], moves: list[str]) -> str:
     return text.replace("SOLVE", "gap, count").replace("MOVE", move)
 
 
-@settings(suppress_health_check=[HealthCheck.too_slow], max_examples=25)
+@settings(suppress_health_check=[HealthCheck.too_slow], max_examples=60)
 @given(wishes())
 def test_each_row_has_what_was_asked_and_checks_clean(asked: PairWishes) -> None:
     chosen, number = proposed(SOME, asked, 4)
@@ -184,6 +184,25 @@ def test_what_no_lesson_may_show_is_left_out() -> None:
     foods = [apple, raw, replace(apple, id="unknown", entry=unknown)]
     assert {one.food.id for one in offers(foods, Measure.ENERGY)} == {"apple-raw"}
     assert left_out(foods) == (raw, foods[2])
+
+
+@pytest.mark.parametrize("allergen", Allergen)
+def test_no_row_of_all_holds_an_allergen_that_is_left_out(allergen: Allergen) -> None:
+    offered = offers(SOME.foods.values(), Measure.PROTEIN)
+    asked = PairWishes(Measure.PROTEIN, without=frozenset({allergen}))
+    foods = {side.food.id: side.food for pair in pairs(offered, asked) for side in pair.sides}
+    assert len(foods) > 50
+    assert not any(allergen in food.entry.contains for food in foods.values())
+
+
+def test_a_food_that_is_left_out_cannot_be_wanted() -> None:
+    apple = LIBRARY.foods["apple-raw"]
+    raw = replace(apple, entry=apple.entry.model_copy(update={"raw": True}))
+    foods = replace(LIBRARY, foods={**LIBRARY.foods, "apple-raw": raw})
+    typed = Typed("energy", "", "3-5", "", "", "", "", "", wanted="apple-raw")
+    with pytest.raises(WishError, match="`apple-raw` is left out"):
+        read_wishes(foods, typed)
+    assert read_wishes(LIBRARY, typed).wanted == "apple-raw"
 
 
 def test_each_food_stands_in_one_row() -> None:
