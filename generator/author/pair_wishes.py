@@ -71,7 +71,8 @@ def read_wishes(library: Library, typed: Typed) -> PairWishes:
 def most_counts(library: Library, grades: Grades) -> int:
     """The largest cap of any move for the youngest of some grades, and no more than one stop takes."""
     caps = (move.caps.for_band(grades.band) for move in library.moves.values())
-    return min(max(caps), AT_ONE_STOP[grades.band])
+    most = AT_ONE_STOP[grades.band]
+    return min(max(caps, default=most), most)
 
 
 def _number(option: str, text: str) -> Decimal:

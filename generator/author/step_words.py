@@ -179,7 +179,10 @@ def _minutes(
         case steps.RestingEnergy():
             boy, girl = child.weights_kg
             says = f"mean of a boy of {boy} kg and a girl of {girl} kg (CDC 2000 medians)"
-            return "resting energy", f"{says}, Schofield 1985: {child.resting} kcal a day"
+            return (
+                "resting energy",
+                f"{says}, Schofield 1985: {child.equation} = {child.resting} kcal a day",
+            )
         case steps.MinutesOfGap():
             minutes = to_places(found.minutes, 1)
             return "minutes", f"{found.formula} = {minutes}; for teaching notes only"

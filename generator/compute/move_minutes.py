@@ -59,9 +59,10 @@ class MoveMinutes:
 
     @property
     def formula(self) -> str:
-        """The computation with its numbers: gap ÷ ((METy − 1) × resting energy ÷ 1440)."""
+        """The computation with its numbers and units: gap ÷ ((METy − 1) × resting energy ÷ 1440)."""
         resting = to_places(Fraction(self.child.resting), 2)
-        return f"{self.gap_kcal} ÷ (({self.mety} − 1) × {resting} ÷ {_MINUTES_A_DAY})"
+        day = f"{resting} kcal a day ÷ {_MINUTES_A_DAY} minutes a day"
+        return f"{self.gap_kcal} kcal ÷ (({self.mety} METy − 1) × {day})"
 
 
 def typical_child(grades: Grades) -> TypicalChild:

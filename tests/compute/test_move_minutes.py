@@ -58,7 +58,8 @@ def test_a_count_is_no_minute_count() -> None:
 def test_the_formula_shows_its_numbers() -> None:
     found = move_minutes(move_with("30300"), Decimal(45), parse_grades("3-5"))
     assert found is not None
-    assert found.formula == f"45 ÷ ((3.9 − 1) × {found.child.resting:.2f} ÷ 1440)"
+    day = f"{found.child.resting:.2f} kcal a day ÷ 1440 minutes a day"
+    assert found.formula == f"45 kcal ÷ ((3.9 METy − 1) × {day})"
 
 
 def test_nothing_is_computed_where_nothing_is_published() -> None:

@@ -105,9 +105,13 @@ def test_minutes_of_a_move_are_traced_to_published_costs_and_weights() -> None:
         "record: Hand-weight exercises: 3.0 METy at 9 years (youth-compendium-2018, 85100X, status S)",
         (
             "resting energy: mean of a boy of 28.68 kg and a girl of 29.14 kg (CDC 2000 medians), "
-            f"Schofield 1985: {resting.normalize()} kcal a day"
+            "Schofield 1985: (22.706 × 28.68 + 504.3 + 20.315 × 29.14 + 485.9) ÷ 2 = "
+            f"{resting.normalize()} kcal a day"
         ),
-        f"minutes: 140 ÷ ((3.0 − 1) × {round(resting, 2)} ÷ 1440) = {minutes}; for teaching notes only",
+        (
+            f"minutes: 140 kcal ÷ ((3.0 METy − 1) × {round(resting, 2)} kcal a day ÷ 1440 minutes a day) "
+            f"= {minutes}; for teaching notes only"
+        ),
     ]
 
 
