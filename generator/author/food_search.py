@@ -17,7 +17,7 @@ from generator.model.measure import Measure
 from generator.model.wording import FALLBACK
 from generator.read.fooddata.gtin import is_number, misread
 from generator.read.fooddata.index import called, has_index, opened_index, record
-from generator.read.fooddata.record_search import Records, find_records
+from generator.read.fooddata.record_search import Bounds, Records, find_records
 from generator.read.fooddata.search import Fit, find_in_library, title_fits
 from generator.read.library import read_library
 
@@ -173,8 +173,7 @@ def _of_both(
         hits = Records(tuple((Fit.EXACT, one) for one in records), len(records), whole=True)
     else:
         ranked = _of_library(foods, wanted, asked)
-        suits = (lambda one: _record(one, asked) is not None) if asked.bounded else None
-        hits = find_records(index, wanted, most, suits)
+        hits = find_records(index, wanted, most, _bounds(asked))
     seen = {one.call for _, _, one in ranked}
     total = hits.total + sum(not _counted(index, foods[id_], wanted) for id_ in seen)
     known = {food.entry.fdc: food for food in foods.values()}
@@ -184,6 +183,17 @@ def _of_both(
         if one is not None and one.call not in seen:
             ranked.append((one.package, _alike(fit), one))
     return ranked, total, hits.whole
+
+
+def _bounds(asked: Asked) -> Bounds | None:
+    if not asked.bounded:
+        return None
+    return Bounds(
+        asked.measure,
+        asked.at_least,
+        asked.at_most,
+        lambda record: _record(record, asked) is not None,
+    )
 
 
 def _counted(index: sqlite3.Connection, food: Food, wanted: str) -> bool:

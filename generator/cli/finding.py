@@ -96,6 +96,11 @@ def _nothing(found: FoundFoods, wanted: str, asked: Asked) -> str:
             "download at https://fdc.nal.usda.gov/download-datasets and run: "
             "python3 generator foods import FILE.zip"
         )
+    if asked.bounded and not found.whole:
+        return (
+            f"None of the first that fit “{wanted}” holds so much, and they are too many to look "
+            "at all of them: add a word."
+        )
     if asked.bounded:
         return f"Nothing that fits “{wanted}” holds so much. Try a wider range, or one word."
     return (

@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from generator.compute.label import label_value
+from generator.model.measure import Measure
+from generator.read.fooddata import record_search
 from generator.read.fooddata.importing import import_foods
 from generator.read.fooddata.index import opened_index
-from generator.read.fooddata.record_search import find_records
+from generator.read.fooddata.record_search import Bounds, find_records
 from generator.read.fooddata.search import find_in_library
 from generator.read.fooddata.words import words_of
 from generator.read.library import read_library
@@ -72,3 +77,31 @@ def test_the_library_is_found_in_both_languages_and_without_accents(typed: str, 
 
 def test_accents_fall_off() -> None:
     assert words_of("Piña colada, 1/2 taza!") == ("pina", "colada", "1", "2", "taza")
+
+
+def test_where_too_many_fit_the_words_it_is_said(
+    root: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A value is looked for among the first; whether those were all is known."""
+    bounds = Bounds(Measure.ENERGY, Decimal(1), None, lambda _: True)
+    with opened_index(root) as index:
+        assert find_records(index, "beans", 5, bounds).whole
+        monkeypatch.setattr(record_search, "LOOKED", 1)
+        assert not find_records(index, "beans", 5, bounds).whole
+
+
+@given(
+    at_least=st.integers(0, 600),
+    amount=st.integers(0, 3_000),
+    size=st.integers(1, 400),
+    measure=st.sampled_from(list(Measure)),
+)
+def test_a_quick_look_at_a_label_passes_over_nothing_that_suits(
+    at_least: int, amount: int, size: int, measure: Measure
+) -> None:
+    """What is shown is rounded, so the quick look is a little wider than what is asked."""
+    bounds = Bounds(measure, Decimal(at_least), Decimal(at_least), lambda _: True)
+    nutrient = measure.entry.nutrients[0]
+    shown = label_value(measure, Fraction(amount * size, 100)).value
+    if shown == at_least:
+        assert bounds.may_suit(str(size), f"1:2 {nutrient}:{amount}")
