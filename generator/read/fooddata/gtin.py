@@ -19,7 +19,8 @@ def code(typed: str) -> str:
 
     A package's twelve digits are the thirteen or fourteen of a list with zeros in front.
     """
-    return _closed(typed).lstrip("0") if is_number(typed) else ""
+    digits = _closed(typed)
+    return digits.lstrip("0") if _DIGITS.fullmatch(digits) else ""
 
 
 def misread(typed: str) -> bool:
@@ -35,4 +36,4 @@ def misread(typed: str) -> bool:
 
 
 def _closed(typed: str) -> str:
-    return "".join(typed.split()).replace("-", "")
+    return typed if typed.isdigit() else "".join(typed.split()).replace("-", "")

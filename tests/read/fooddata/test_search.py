@@ -91,17 +91,16 @@ def test_where_too_many_fit_the_words_it_is_said(
 
 
 @given(
-    at_least=st.integers(0, 600),
     amount=st.integers(0, 3_000),
     size=st.integers(1, 400),
     measure=st.sampled_from(list(Measure)),
 )
 def test_a_quick_look_at_a_label_passes_over_nothing_that_suits(
-    at_least: int, amount: int, size: int, measure: Measure
+    amount: int, size: int, measure: Measure
 ) -> None:
     """What is shown is rounded, so the quick look is a little wider than what is asked."""
-    bounds = Bounds(measure, Decimal(at_least), Decimal(at_least), lambda _: True)
-    nutrient = measure.entry.nutrients[0]
     shown = label_value(measure, Fraction(amount * size, 100)).value
-    if shown == at_least:
-        assert bounds.may_suit(str(size), f"1:2 {nutrient}:{amount}")
+    bounds = Bounds(measure, shown, shown, lambda _: True)
+    nutrient = measure.entry.nutrients[0]
+    assert bounds.may_suit(str(size), f"1:2 {nutrient}:{amount}")
+    assert not bounds.may_suit(str(size), f"1:2 {nutrient}:{amount + 20_000}")
