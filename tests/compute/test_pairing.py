@@ -12,8 +12,9 @@ import yaml
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from generator.author.instead import instead
 from generator.author.pair_wishes import Typed, WishError, most_counts, read_wishes
-from generator.author.pairs import instead, proposed, row_lines
+from generator.author.pairs import proposed, row_lines
 from generator.check import check_lesson
 from generator.compute.offers import left_out, offers
 from generator.compute.pair_wishes import PairWishes, Wish
