@@ -7,9 +7,10 @@ each check says itself what it leaves out (``HeldText.tells``).
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from enum import Enum
+from fractions import Fraction
 from functools import lru_cache
 
 from generator.check.breath import parts
@@ -18,6 +19,7 @@ from generator.check.claims.read import rows_called
 from generator.check.spots import Spot, spot_in_cues, spot_in_file
 from generator.compute.result import LessonResult
 from generator.language import Language, language_of
+from generator.language.grammar import Grammar
 from generator.model.captions import CaptionFile, Cue
 from generator.model.lesson import Lesson
 from generator.model.places import Places
@@ -93,6 +95,18 @@ def lone_captions(result: LessonResult) -> tuple[HeldText, ...]:
         if tag not in {lesson.language, *lesson.translations}
         for text in _captions(lesson, file, language_of(tag))
     )
+
+
+def amounts_named(
+    texts: Iterable[HeldText], stop: int | None, grammar: Grammar
+) -> frozenset[Fraction]:
+    """The amounts that the texts of a stop name; a multiple may repeat one.
+
+    *A pot holds four cups … take it four times* multiplies one food, and counts no moves.
+    """
+    beside = (one.text for one in texts if one.stop == stop and one.tells)
+    found = (match["n"] for text in beside for match in grammar.amounts.finditer(text))
+    return frozenset(number for name in found if (number := grammar.number(name)) is not None)
 
 
 def _typed(lesson: Lesson, one: LessonText, language: Language) -> HeldText:

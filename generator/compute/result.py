@@ -18,6 +18,7 @@ from generator.compute.move_minutes import MoveMinutes
 from generator.compute.reference_bodies import Body
 from generator.model.figure import FigureKind
 from generator.model.lesson import Lesson
+from generator.model.library import Library
 from generator.model.measure import Measure
 from generator.model.move import Move
 from generator.model.stops.compare import CompareStop
@@ -184,6 +185,8 @@ class LessonResult:
     """What each stop with numbers of its own came to, by its id."""
     figures: tuple[Figure, ...] = field(repr=False)
     """The ledger: every number of the lesson once, in the order of its stops."""
+    library: Library = field(repr=False)
+    """What it was worked out with. A lesson that looks through all foods is made anew with each of them."""
 
     def of(self, kind: type[W]) -> Mapping[str, W]:
         """What the stops of one kind came to, by their ids, in the order of the lesson."""

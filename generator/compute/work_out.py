@@ -19,4 +19,4 @@ def work_out(lesson: Lesson, library: Library) -> LessonResult:
         for stop, ids in zip(lesson.file.stops, lesson.ids, strict=True):
             if stop.kind == kind.name:
                 worked[ids.stop] = kind.work(stop, ids, given)
-    return LessonResult(lesson, worked, ledger(lesson, worked))
+    return LessonResult(lesson, worked, ledger(lesson, worked), library)

@@ -12,6 +12,7 @@ from generator.language.number import Number
 from generator.language.number_words import NumberWords
 from generator.language.phrases import Phrases
 from generator.language.reading_level import ReadingLevel
+from generator.language.said_of import SaidOf
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +25,8 @@ class Language:
     """How numbers are said."""
     around: AroundNumbers
     """Words around a number that tell what it counts."""
+    said_of: SaidOf
+    """Words beside a number that tell what of a lesson it is said of."""
     claims: Grammar
     """How something is claimed about two numbers."""
     phrases: Phrases

@@ -30,6 +30,7 @@ from generator.present.recording.captions import caption_draft
 from generator.present.recording.spoken import paragraphs, spoken
 from generator.read.vtt import read_vtt
 from tests.caption_lesson import captioned, of_stops
+from tests.project import library
 
 CUE = re.compile(
     r"(?:(\d\d+):)?([0-5]\d):([0-5]\d)\.(\d{3}) --> (?:(\d\d+):)?([0-5]\d):([0-5]\d)\.(\d{3})\n(.+)",
@@ -173,7 +174,7 @@ def test_a_draft_with_time_enough_is_what_the_checks_ask_for(
     lesson = of_stops(watch("59:00", ". ".join(said)), ask("59:30"), limits=limits, grades=grades)
     file = read_vtt("d.vtt", "en", caption_draft(lesson))
     assert isinstance(file, CaptionFile)
-    result = LessonResult(replace(lesson, captions={"en": file}), {}, ())
+    result = LessonResult(replace(lesson, captions={"en": file}), {}, (), library())
     for rule in (shape, standing, speed, over_pause, overlap):
         assert list(map(str, rule(result))) == []
 

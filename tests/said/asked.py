@@ -21,10 +21,12 @@ _MEASURES: Mapping[str, str] = {
 
 
 def of_phrase(phrase: Phrase, value: Decimal) -> list[str]:
-    """What is asked where the food holds this value."""
+    """What is asked where the food holds this value, in the unit of the phrase."""
     measure = next((m for sign, m in _MEASURES.items() if sign in phrase.sentence), "energy")
     if measure == "energy" and value != value.to_integral_value():
         measure = "sugars"
+    if "teaspoon" in phrase.sentence or "cucharadita" in phrase.sentence:
+        value *= 4  # grams of sugar in one (``Measure.SUGARS``)
     first, second = _FOODS[phrase.language]
     foods = ((first, f"{value:f}"), (second, "33"))
     about = About(phrase.language, measure, ("Gate", "Pond"), foods)

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from decimal import Decimal
-from fractions import Fraction
 from functools import cache, partial
 
 from generator.check.claims.claim import Claim
@@ -14,7 +13,7 @@ from generator.check.claims.offer import offer
 from generator.check.claims.pair import Pair, Subject
 from generator.check.claims.pairs import subject
 from generator.check.claims.read import Sentence, claims_of, clause_before
-from generator.check.held_texts import HeldText, held_texts, lone_captions
+from generator.check.held_texts import HeldText, amounts_named, held_texts, lone_captions
 from generator.check.rule import rule, rule_of_words
 from generator.check.spoken_of import spoken_of
 from generator.compute.result import Compared, Comparison, LessonResult
@@ -54,7 +53,7 @@ def _questions(result: LessonResult, texts: tuple[HeldText, ...]) -> Iterator[Pr
         grammar = text.language.claims
         if not text.tells or not _may_claim(text.text, grammar):
             continue
-        amounts = cache(partial(_amounts, texts, text.stop, grammar))
+        amounts = cache(partial(amounts_named, texts, text.stop, grammar))
         before = ""
         for said in text.said:
             sentence = Sentence(said.text, said.rows, before)
@@ -112,18 +111,6 @@ def _measure(claim: Claim, sentence: Sentence, grammar: Grammar) -> Measure | No
         if pattern.search(near):
             return measure
     return None
-
-
-def _amounts(
-    texts: tuple[HeldText, ...], stop: int | None, grammar: Grammar
-) -> frozenset[Fraction | None]:
-    """The amounts that the texts of a stop name; a multiple may repeat one.
-
-    *A pot holds four cups … four times as much* compares two amounts of one food, not the rows.
-    """
-    beside = (one.text for one in texts if one.stop == stop and one.tells)
-    found = (match["n"] for text in beside for match in grammar.amounts.finditer(text))
-    return frozenset(map(grammar.number, found))
 
 
 def _question(

@@ -2,20 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
-from functools import cache, partial
 
 from generator.check.claims.mentions import Seat
 from generator.check.held_texts import HeldText, Medium, held_texts, lone_captions
 from generator.check.rule import rule, rule_of_words
 from generator.check.spoken_numbers.judge import Fault, Judge
+from generator.check.spoken_numbers.let_through import Passing
+from generator.check.spoken_numbers.meant import Meant, beside, rows_come_after
 from generator.check.spoken_numbers.missing import missing
 from generator.check.spoken_numbers.near import near
 from generator.check.spoken_numbers.passes import figures
 from generator.check.spoken_numbers.whose import Follower, Seats
-from generator.check.spoken_numbers.written import written
 from generator.check.spoken_of import spoken_of
 from generator.compute.recorded import values_as_filmed
 from generator.compute.result import Comparison, LessonResult
@@ -31,9 +31,9 @@ def spoken_numbers(result: LessonResult) -> Iterator[Problem]:
     *Contradicting*: a food is given the number of another food. *Missing*: a food is named whose
     number the script says and the captions do not. ``passes.figures`` lists what is let through.
     """
-    texts = held_texts(result)
+    texts = tuple(one for one in held_texts(result) if one.tells)
     scripts = {one.stop: one for one in texts if one.medium is Medium.SCRIPT}
-    yield from _questions(result, (one for one in texts if one.medium is not Medium.PAGE), scripts)
+    yield from _questions(result, texts, scripts)
 
 
 @rule
@@ -43,19 +43,19 @@ def untranslated_numbers(result: LessonResult) -> Iterator[Problem]:
 
 
 def _questions(
-    result: LessonResult, texts: Iterable[HeldText], scripts: Mapping[int | None, HeldText]
+    result: LessonResult, texts: tuple[HeldText, ...], scripts: Mapping[int | None, HeldText]
 ) -> Iterator[Problem]:
     """What is wrong with some texts; what a film says as it was filmed is told elsewhere."""
     filmed = values_as_filmed(result)
     for text in texts:
-        given: set[Seat] = set()
+        given_to: set[Seat] = set()
         recorded = filmed.get(_id(result, text), ()) if text.medium is Medium.CAPTIONS else ()
-        for number in _spoken(result, text):
-            given |= number.seats
+        for number in _spoken(result, text, texts):
+            given_to |= number.seats
             if number.fault and number.value not in recorded:
                 yield _problem(text, number.fault)
         if (script := scripts.get(text.stop)) and text.medium is not Medium.PAGE:
-            for fault in missing(result, text, script, given, text.language):
+            for fault in missing(result, text, script, given_to, text.language):
                 yield _problem(text, fault)
 
 
@@ -71,26 +71,40 @@ class _Spoken:
     """What is wrong with it, if anything."""
 
 
-def _spoken(result: LessonResult, text: HeldText) -> Iterator[_Spoken]:
+def _spoken(result: LessonResult, text: HeldText, texts: tuple[HeldText, ...]) -> Iterator[_Spoken]:
     """The figures of one text, judged."""
     language = text.language
     heard = [
-        (said, figures(said.text, language.numbers_in(said.text), language.around))
-        for said in text.said
+        (said, figures(said.text, language.numbers_in(said.text), language)) for said in text.said
     ]
-    stop = text.stop or 0
-    computed = near(result, stop) if any(numbers for _, numbers in heard) else ()
+    if not any(numbers for _, numbers in heard):
+        return
+    last = len(result.lesson.ids) - 1 if text.stop is None else text.stop
+    computed = near(result, last)
     if not computed:
         return
-    its_own = language.tag == language_of(result.lesson.language).tag  # else foods have other names
-    about = spoken_of(result, stop) if its_own else None
-    comparison = about if isinstance(about, Comparison) else None
+    comparison = _comparison(result, text)
     follower = Follower(comparison, language) if comparison else None
-    judge = Judge(result, computed, cache(partial(written, result, stop)), comparison, language)
+    meant = Meant(computed, comparison, language)
+    passing = Passing(result, texts, text, last)
+    judge = Judge(result, computed, meant, passing, comparison, language)
     for said, numbers in heard:
         owners = follower.whose(said, numbers) if follower else tuple(frozenset() for _ in numbers)
-        for number, seats in zip(numbers, owners, strict=True):
-            yield _Spoken(number.value, seats, judge.fault(said, number, seats))
+        ahead = bool(numbers) and rows_come_after(said, numbers, language)
+        for at, (number, seats) in enumerate(zip(numbers, owners, strict=True)):
+            fault = judge.fault(said, number, seats, beside(said, numbers, at), ahead=ahead)
+            yield _Spoken(number.value, seats, fault)
+
+
+def _comparison(result: LessonResult, text: HeldText) -> Comparison | None:
+    """The comparison that a text tells of; of a whole lesson the only one that it has."""
+    if text.language.tag != language_of(result.lesson.language).tag:
+        return None  # its foods have other names
+    if text.stop is None:
+        every = tuple(result.comparisons.values())
+        return every[0] if len(every) == 1 else None
+    about = spoken_of(result, text.stop)
+    return about if isinstance(about, Comparison) else None
 
 
 def _id(result: LessonResult, text: HeldText) -> str:

@@ -1,29 +1,30 @@
-"""Whether a spoken number is one that the lesson computes."""
+"""Whether a number that is said is one that the lesson computes, of what it is said of."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
-from fractions import Fraction
 
-from generator.check.claims.claim import within
 from generator.check.claims.mentions import Seat, held_at
 from generator.check.held_texts import Said
+from generator.check.spoken_numbers.amount import Amount
+from generator.check.spoken_numbers.let_through import Passing
+from generator.check.spoken_numbers.meant import Beside, Meant
 from generator.check.spoken_numbers.near import belongs_to, called_in, shown
+from generator.check.spoken_numbers.strangers import stranger
 from generator.compute.figure import Figure
 from generator.compute.result import Comparison, LessonResult
 from generator.language import Language
-from generator.language.form import Leeway
 from generator.language.number import Number
 
 
 @dataclass(frozen=True, slots=True)
 class Fault:
-    """Something wrong with a spoken number."""
+    """Something wrong with a number."""
 
     offset: int
-    """Where in the speech of its stop."""
+    """Where in its text."""
     seats: frozenset[Seat]
     """The food it is about, if any."""
     what: str
@@ -34,42 +35,57 @@ class Fault:
 
 @dataclass(frozen=True, slots=True)
 class Judge:
-    """Judges the numbers of one stop."""
+    """Judges the numbers of one text."""
 
     result: LessonResult
     """The lesson with its numbers."""
     computed: tuple[Figure, ...]
-    """What may be spoken of."""
-    written: Callable[[], frozenset[Decimal]]
-    """What the educator wrote on the page by then; looked up only for a number that is no figure."""
+    """What may be told of."""
+    meant: Meant
+    """Which of them a number can be."""
+    passing: Passing
+    """Lets others pass."""
     comparison: Comparison | None
-    """The one that is spoken of, if any."""
+    """The one that is told of, if any."""
     language: Language
-    """In which the numbers are spoken."""
+    """In which the numbers are said."""
 
-    def fault(self, said: Said, number: Number, seats: frozenset[Seat]) -> Fault | None:
+    def fault(
+        self, said: Said, number: Number, seats: frozenset[Seat], near: Beside, *, ahead: bool
+    ) -> Fault | None:
         """What is wrong with a number that is said of some foods, or of none."""
-        leeway = self.language.claims.leeway(" ".join(said.text[: number.start].split()[-3:]))
+        amount = Amount.of(number, near, self.language)
         offset = said.start + number.start
         if number.nothing and not self._none_of_it(said, number, seats):
             return None  # there may be none of something else
         if self.language.claims.supposed.search(said.text[: number.start]):
             return None
+        if strange := self._stranger(amount, seats, near):
+            return Fault(offset, seats, *strange)
         if self.comparison and seats and (number.measure or self._held(said, number)):
             if self._of_several(said, number, seats):
                 return None
-            wrong = self._of_food(number, seats, leeway, self.comparison)
+            wrong = self._of_food(amount, seats, self.comparison)
             return Fault(offset, seats, *wrong) if wrong else None
-        if self._any(number.value, leeway, self.computed) or number.value in self.written():
+        meant = self.meant.narrowed(said, near, seats, ahead=ahead)
+        if any(amount.agrees(figure) for figure in meant):
             return None
-        nearest = min(self.computed, key=lambda figure: abs(figure.value - number.value))
-        what = f"{_said(number)} is no number of the lesson here"
-        return Fault(
-            offset,
-            seats,
-            what,
-            f"the nearest is {shown(nearest)}, {called_in(nearest, self.result)}",
-        )
+        if self.passing.repeats(number, near) or (
+            meant == self.computed and self.passing.passes(number, near)
+        ):
+            return None
+        return Fault(offset, seats, *self._of_figures(amount, meant))
+
+    def _stranger(
+        self, amount: Amount, seats: frozenset[Seat], near: Beside
+    ) -> tuple[str, str] | None:
+        """A food that is said to hold the number, and is not in the lesson."""
+        found = self.language.said_of.food_before.search(near.before) if self.comparison else None
+        word = found and stranger(self.result, found["food"], self.language, alone=not seats)
+        if not word:
+            return None
+        what = f"{amount.quoted} is said of “{word}”, which is no food of this lesson"
+        return what, f"name the food as the lesson does, or {amount.mark}"
 
     def _of_several(self, said: Said, number: Number, seats: frozenset[Seat]) -> bool:
         """Whether it is what several portions hold: *two cups hold ten grams*."""
@@ -93,33 +109,40 @@ class Judge:
         return bool(holds) or not self.language.around.sum_words.search(said.text)
 
     def _of_food(
-        self, number: Number, seats: frozenset[Seat], leeway: Leeway, comparison: Comparison
+        self, amount: Amount, seats: frozenset[Seat], comparison: Comparison
     ) -> tuple[str, str] | None:
         foods = [held_at(comparison, seat) for seat in sorted(seats)]
         values = [held.shown.value for held in foods]
-        if any(_agree(number.value, value, leeway) for value in values):
+        measure = comparison.stop.measure
+        if any(amount.is_value(value, measure.unit, measure) for value in values):
             return None
-        language, unit = self.language.tag, comparison.stop.measure.unit
+        language = self.language.tag
         names = " or ".join(dict.fromkeys(held.name(language).words for held in foods))
         true = " or ".join(dict.fromkeys(f"{value:,}" for value in values))
-        what = f"{_said(number)} is said of “{names}”, which holds {true} {unit}"
-        other = next((f for f in self.computed if f.value == number.value), None)
-        belongs = f"; {number.value:,} is {belongs_to(other, self.result)}" if other else ""
+        unlike = bool(amount.unit) and amount.unit is not measure.unit
+        said = amount.quoted_whole if unlike or amount.spoons else amount.quoted
+        what = f"{said} is said of “{names}”, which holds {true} {measure.unit}"
+        other = next((f for f in self.computed if amount.agrees(f)), None)
+        belongs = f"; {amount.value:,} is {belongs_to(other, self.result)}" if other else ""
         return what, f"say {true}, or correct the amount of the food{belongs}"
 
-    @staticmethod
-    def _any(value: Decimal, leeway: Leeway, computed: Iterable[Figure]) -> bool:
-        return any(_agree(value, figure.value, leeway) for figure in computed)
+    def _of_figures(self, amount: Amount, meant: tuple[Figure, ...]) -> tuple[str, str]:
+        other = next((f for f in self.computed if amount.agrees(f)), None)
+        nearest = _nearest(amount.value, meant)
+        is_nearest = f"the nearest is {shown(nearest)}, {called_in(nearest, self.result)}"
+        if len(meant) == 1:
+            of = f"{called_in(nearest, self.result)}, which is {shown(nearest)}"
+            belongs = f"; {amount.value:,} is {belongs_to(other, self.result)}" if other else ""
+            return f"{amount.quoted} is said of {of}", f"say {nearest.value:,}{belongs}"
+        if other:
+            belongs = f"{amount.value:,} is {belongs_to(other, self.result)}"
+            return f"{amount.quoted} is said of something else here", f"{is_nearest}; {belongs}"
+        if in_another := next((f for f in meant if f.value == amount.value), None):
+            what = f"{amount.quoted_whole} is given in another unit than the lesson has"
+            return what, f"say {shown(in_another)}"
+        hint = f"{is_nearest}; or {amount.mark}"
+        return f"{amount.quoted} is no number of the lesson here", hint
 
 
-def _agree(said: Decimal, true: Decimal, leeway: Leeway) -> bool:
-    """The same number; with *about* or *almost* as near as the check of claims has it."""
-    return said == true or (
-        leeway is not Leeway.PLAIN and within(leeway, Fraction(said), Fraction(true))
-    )
-
-
-def _said(number: Number) -> str:
-    if number.in_words:
-        return f"“{' '.join(number.text.split())}” ({number.value:,})"
-    return f"“{number.text}”"
+def _nearest(value: Decimal, figures: Iterable[Figure]) -> Figure:
+    return min(figures, key=lambda figure: abs(figure.value - value))

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from itertools import pairwise
 
+from generator.language import Language
 from generator.language.around_numbers import AroundNumbers
 from generator.language.number import Number
 
@@ -16,7 +17,7 @@ _FRACTION = re.compile(r"\d+/\d+|[¼-¾⅐-⅞]")
 """A part of one, written as such."""
 
 
-def figures(text: str, found: Sequence[Number], around: AroundNumbers) -> tuple[Number, ...]:
+def figures(text: str, found: Sequence[Number], language: Language) -> tuple[Number, ...]:
     """The numbers that must be figures of the lesson.
 
     Each of these rules lets one pass:
@@ -32,11 +33,14 @@ def figures(text: str, found: Sequence[Number], around: AroundNumbers) -> tuple[
     8. *A small word*: up to twelve in words, *a hundred* or *a dozen*, unless a unit follows, or it
        ends what a food holds. *Nothing* is one too.
     9. *Something else*: followed by a word that is neither a unit nor a small word: ``two lunches``,
-       ``1 cup``, ``350 steps``.
+       ``1 cup``, ``350 steps``, ``165 °F``; unless that is a row.
     10. *Together with one that passed*: ``rows one and two``.
+    11. *A bound*: ``within 100``.
+    12. *One count*: the word for one before what a number of moves is said in.
     """
     if not found:
         return ()
+    around = language.around
     aloud = _counted_aloud(text, found, around)
     kept: list[Number] = []
     previous: Number | None = None
@@ -45,7 +49,7 @@ def figures(text: str, found: Sequence[Number], around: AroundNumbers) -> tuple[
         joined = previous is not None and around.joined.fullmatch(text[previous.end : number.start])
         small = number.value <= _LARGEST_SMALL
         passed = (
-            number in aloud or _passes(text, number, around) or bool(joined and passed and small)
+            number in aloud or _passes(text, number, language) or bool(joined and passed and small)
         )
         if not passed:
             kept.append(number)
@@ -53,8 +57,8 @@ def figures(text: str, found: Sequence[Number], around: AroundNumbers) -> tuple[
     return tuple(kept)
 
 
-def _passes(text: str, number: Number, around: AroundNumbers) -> bool:
-    head, tail = text[: number.start], text[number.end :]
+def _passes(text: str, number: Number, language: Language) -> bool:
+    head, tail, around = text[: number.start], text[number.end :], language.around
     if number.measure:
         return False  # it says that something holds none of it
     return bool(
@@ -66,7 +70,9 @@ def _passes(text: str, number: Number, around: AroundNumbers) -> bool:
         or _part(number, head, tail, around)
         or around.multiple_after.match(tail)
         or _small_word(number, head, tail, around)
-        or _something_else(number, tail, around)
+        or _something_else(number, tail, language)
+        or language.said_of.bound_before.search(head)
+        or (number.in_words and number.value == 1 and language.said_of.counts.match(tail))
     )
 
 
@@ -120,9 +126,12 @@ def _small_word(number: Number, head: str, tail: str, around: AroundNumbers) -> 
     return not _has_unit(number, tail, around) and not held
 
 
-def _something_else(number: Number, tail: str, around: AroundNumbers) -> bool:
-    if _has_unit(number, tail, around):
+def _something_else(number: Number, tail: str, language: Language) -> bool:
+    around = language.around
+    if _has_unit(number, tail, around) or language.said_of.row_after.match(tail):
         return False
+    if re.match(r"\s*°", tail):
+        return True
     if around.of_after.match(tail):
         return True
     word = re.match(r"\s+([^\W\d_]+)", tail)

@@ -13,6 +13,7 @@ from generator.language.grammar import Grammar
 from generator.language.language import Language
 from generator.language.number_words import Nothing, NumberWords, Parts
 from generator.language.phrases import Phrases
+from generator.language.said_of import SaidOf
 from generator.model.measure import Unit
 
 _NEVER, _ALWAYS = re.compile("(?!)"), re.compile("")
@@ -69,6 +70,19 @@ _AROUND_NUMBERS = AroundNumbers(
     joined=re.compile(r"\s*[,–-]\s*"),
     aloud=re.compile(r"[\s,.…;:!-]*"),
 )
+_SAID_OF = SaidOf(
+    units={unit: re.compile(rf"\s*{unit}(?!\w)") for unit in Unit},
+    teaspoons=_NEVER,
+    counts=_NEVER,
+    groups={},
+    gap_before=_NEVER,
+    left_over=_NEVER,
+    bound_before=_NEVER,
+    food_before=_NEVER,
+    row_after=_NEVER,
+    operator_after=_NEVER,
+    food_word=0,
+)
 _CLAIMS = Grammar(
     claims=(),
     numbers={},
@@ -104,4 +118,4 @@ def plain(tag: str) -> Language:
     Args:
         tag: of BCP 47, without a region.
     """
-    return Language(tag, _NUMBER_WORDS, _AROUND_NUMBERS, _CLAIMS, _PHRASES, (), None)
+    return Language(tag, _NUMBER_WORDS, _AROUND_NUMBERS, _SAID_OF, _CLAIMS, _PHRASES, (), None)

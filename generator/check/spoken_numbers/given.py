@@ -1,0 +1,35 @@
+"""Numbers that an educator gives as data: amounts of foods, and what a stop shows besides."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from decimal import Decimal
+
+from generator.compute.result import LessonResult
+from generator.model.amount import parse_amount
+from generator.model.figure import FigureKind
+from generator.model.measure import Unit
+
+Given = frozenset[tuple[Decimal, Unit | None]]
+"""Each number with the unit that it is given in; nothing for a household unit or none at all."""
+
+
+def given(result: LessonResult, last: int) -> Given:
+    """Numbers up to a stop, that one among them.
+
+    They pass in the unit they are given in: *100 grams* of a food that is weighed, *46* years.
+    """
+    found: set[tuple[Decimal, Unit | None]] = set()
+    for at, stop in enumerate(result.lesson.file.stops[: last + 1]):
+        found.update(_amounts(result, result.lesson.stop_id(at)))
+        found.update((number, None) for number in stop.own_numbers)
+    return frozenset(found)
+
+
+def _amounts(result: LessonResult, stop: str) -> Iterator[tuple[Decimal, Unit | None]]:
+    for figure in result.of_stop(stop):
+        for held in figure.foods if figure.kind is FigureKind.HOLDS else ():
+            amount = parse_amount(held.item.amount or "")
+            if amount:
+                number = Decimal(amount.number.numerator) / Decimal(amount.number.denominator)
+                yield number, None if amount.grams is None else Unit.GRAM

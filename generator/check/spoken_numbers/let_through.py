@@ -1,0 +1,52 @@
+"""Numbers that an educator gave herself, at the stop where she gave them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+from fractions import Fraction
+from functools import cached_property
+
+from generator.check.held_texts import HeldText, amounts_named
+from generator.check.spoken_numbers.given import Given, given
+from generator.check.spoken_numbers.meant import Beside
+from generator.compute.result import LessonResult
+from generator.language.number import Number
+
+
+class Passing:
+    """Lets numbers of one text pass that are none of the lesson's figures; looked up only once asked."""
+
+    def __init__(
+        self, result: LessonResult, texts: Sequence[HeldText], text: HeldText, last: int
+    ) -> None:
+        self._result, self._texts, self._text, self._last = result, texts, text, last
+
+    def repeats(self, number: Number, near: Beside) -> bool:
+        """Whether a number says how often an amount is taken, or how many moves there are."""
+        if not self._text.language.said_of.counts.match(near.tail):
+            return False
+        return Fraction(number.value) in self._amounts or (
+            number.in_words and number.value in self._moves
+        )
+
+    def passes(self, number: Number, near: Beside) -> bool:
+        """Whether a number that nothing is said to hold is an amount, or an age."""
+        if self._text.language.around.holds_before.search(near.head):
+            return False
+        known = self._text.language.said_of.units.items()
+        unit = next((unit for unit, pattern in known if pattern.match(near.tail)), None)
+        return (number.value, unit) in self._given
+
+    @cached_property
+    def _given(self) -> Given:
+        return given(self._result, self._last)
+
+    @cached_property
+    def _amounts(self) -> frozenset[Fraction]:
+        return amounts_named(self._texts, self._text.stop, self._text.language.claims)
+
+    @cached_property
+    def _moves(self) -> frozenset[Decimal]:
+        """How many moves the lesson has at a stop: *here are three moves*."""
+        return frozenset(Decimal(len(one.stop.moves)) for one in self._result.movements.values())
