@@ -7,12 +7,12 @@ from functools import cache
 from pathlib import Path
 
 from generator.compute.result import LessonResult
-from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.problems import Problem
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
+from generator.steps.filled import worked_out
 
 ROOT = Path(__file__).parents[1]
 
@@ -89,4 +89,4 @@ def worked(root: Path, text: str) -> LessonResult:
     """A lesson with its numbers; fails where something is wrong with it."""
     lesson = read(root, text)
     assert isinstance(lesson, Lesson), list(map(str, lesson))
-    return work_out(lesson, library())
+    return worked_out(lesson, library())

@@ -7,10 +7,10 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from generator.compute.result import LessonResult
-from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.read.lesson import read_lesson
+from generator.steps.filled import worked_out
 from tests.project import library
 
 __all__ = ["library", "worked"]
@@ -30,4 +30,4 @@ def worked(stops: str, foods: Library | None = None) -> LessonResult:
         path.write_text(HEAD + textwrap.indent(textwrap.dedent(stops), "  "), encoding="utf-8")
         lesson = read_lesson(Path(folder), "lessons/try/lesson.yaml", held)
     assert isinstance(lesson, Lesson), lesson
-    return work_out(lesson, held)
+    return worked_out(lesson, held)

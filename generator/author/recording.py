@@ -9,7 +9,6 @@ from pathlib import Path
 from generator.author.recorded_text import recorded_text
 from generator.carried import theme_of
 from generator.compute.result import LessonResult
-from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.present.recording.filmed import filmed_figures
 from generator.present.recording.rehearsal import rehearsal
@@ -18,6 +17,7 @@ from generator.present.words.say import Say
 from generator.problems import LessonError, Problem
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
+from generator.steps.filled import worked_out
 from generator.write.recorded import write_recorded
 from generator.write.rehearsal import Rehearsed, write_rehearsal
 
@@ -86,4 +86,4 @@ def worked_lesson(root: Path, lesson: str) -> tuple[LessonResult, Say]:
     read = read_lesson(root, f"lessons/{lesson}/lesson.yaml", library, filmed=False)
     if not isinstance(read, Lesson):
         raise LessonError(read)
-    return work_out(read, library), Say(library.words[library.site.languages[0]])
+    return worked_out(read, library), Say(library.words[library.site.languages[0]])

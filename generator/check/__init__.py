@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 
 from generator.check.address import address_is_somebodys
 from generator.check.amounts import amounts_said
+from generator.check.braces import braces_known
 from generator.check.caps import counts_of_a_stop_within_its_cap, counts_within_caps
 from generator.check.captions import CAPTION_RULES
 from generator.check.claims import captions_against_numbers, words_against_numbers
@@ -64,6 +65,7 @@ RULES: tuple[Rule, ...] = (
     *CAPTION_RULES,
     spoken_numbers,
     untranslated_numbers,
+    braces_known,
 )
 """Every rule, in the order of their reports for one place; each says itself what it is about."""
 

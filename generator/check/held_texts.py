@@ -7,7 +7,7 @@ each check says itself what it leaves out (``HeldText.tells``).
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from enum import Enum
 from fractions import Fraction
@@ -15,12 +15,13 @@ from functools import lru_cache
 
 from generator.check.breath import parts
 from generator.check.captions.on_air import cues_on_air
-from generator.check.claims.read import rows_called
+from generator.check.rows import rows_called
 from generator.check.spots import Spot, spot_in_cues, spot_in_file
 from generator.compute.result import LessonResult
 from generator.language import Language, language_of
 from generator.language.grammar import Grammar
 from generator.model.captions import CaptionFile, Cue
+from generator.model.filling import Brace, Filled, Filling
 from generator.model.lesson import Lesson
 from generator.model.places import Places
 from generator.model.text_marks import For
@@ -68,11 +69,20 @@ class HeldText:
     """Where a letter of it stands."""
     tells: bool = True
     """Whether it tells something of the lesson's numbers; names and sources of foods do not."""
+    braces: tuple[Filled, ...] = ()
+    """What stood in braces, or is meant by a note of the captions."""
 
     @property
     def said(self) -> tuple[Said, ...]:
         """Its sentences in order."""
         return _said(self.text, self.language.tag, goes_on=self.medium is not Medium.PAGE)
+
+    def marked(self, start: int, end: int, *braces: Brace) -> bool:
+        """Whether a part of it, by its letters, was filled in or marked as meant."""
+        return any(
+            one.brace in braces and start < one.shown[1] and one.shown[0] < end
+            for one in self.braces
+        )
 
 
 @lru_cache(maxsize=8)
@@ -112,13 +122,16 @@ def amounts_named(
 def _typed(lesson: Lesson, one: LessonText, language: Language) -> HeldText:
     """A text of the lesson file or of a translation."""
     mark = one.mark
+    filling = lesson.fillings.get(one.path, Filling(one.text, ()))
+    spot = spot_in_file(_places(lesson, one), one.path, filling.written)
     return HeldText(
         _FLOWING.sub(" ", one.text),
         language,
         Medium.SCRIPT if mark.whom is For.LEARNER_HEARS else Medium.PAGE,
         one.stop,
-        spot_in_file(_places(lesson, one), one.path, one.text),
-        tells=mark.translated and not mark.by_words,
+        lambda offset: spot(filling.at(offset)),
+        mark.tells,
+        filling.places,
     )
 
 
@@ -138,7 +151,21 @@ def _captions(lesson: Lesson, file: CaptionFile, language: Language) -> Iterator
     timed: list[tuple[int | None, tuple[Cue, ...]]] = [(one.index, one.cues) for one in on_air]
     for index, cues in timed or [(None, file.cues)]:
         text = " ".join(cue.text for cue in cues)
-        yield HeldText(text, language, Medium.CAPTIONS, index, spot_in_cues(cues))
+        meant = tuple(_meant(cues, language))
+        spot = spot_in_cues(cues)
+        yield HeldText(text, language, Medium.CAPTIONS, index, spot, braces=meant)
+
+
+def _meant(cues: Sequence[Cue], language: Language) -> Iterator[Filled]:
+    """The numbers of cues that a note names, as they stand in the words of all cues together."""
+    at = 0
+    for cue in cues:
+        named = {number.value for number in language.numbers_in(cue.meant)}
+        for number in language.numbers_in(cue.text) if named else ():
+            if number.value in named:
+                span = (at + number.start, at + number.end)
+                yield Filled(Brace.MEANT, number.text, span, span)
+        at += len(cue.text) + 1
 
 
 @lru_cache(maxsize=1024)

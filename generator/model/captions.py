@@ -16,6 +16,8 @@ from generator.problems import Place
 
 DRAFT_NOTE = "Draft made from the script. Delete this note before you edit, and the draft is never made over your words."
 """Stands in a caption file that may be made anew."""
+MEANT_NOTE = "NOTE meant:"
+"""Begins a note before a cue whose numbers, named in the note, are none of the lesson's."""
 Seconds = Annotated[Decimal, Field(gt=0, le=60, decimal_places=3, allow_inf_nan=False)]
 
 
@@ -69,6 +71,8 @@ class Cue:
     """Where its times stand in the file; its words begin on the next line."""
     id: str = ""
     """The name it was given, if any."""
+    meant: str = ""
+    """Numbers in it that are meant and are none of the lesson's, as a note before it says."""
 
     @property
     def text(self) -> str:

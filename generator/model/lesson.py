@@ -11,11 +11,12 @@ from pydantic import ConfigDict, Field, field_validator, model_validator
 
 from generator.model.base import Frozen
 from generator.model.captions import CaptionFile, CaptionLimits
+from generator.model.filling import Filling
 from generator.model.film import Film
 from generator.model.grades import GradeSpan
 from generator.model.ids import StopIds
 from generator.model.personal import LeftOut
-from generator.model.places import Places
+from generator.model.places import Path, Places
 from generator.model.recorded import Recorded
 from generator.model.stops import Stop
 from generator.model.text_marks import Code, Heading, TeacherText, Text
@@ -136,6 +137,8 @@ class Lesson:
     """What is taken out of its files before they are published."""
     standards: Mapping[str, frozenset[str]] = field(default_factory=dict, repr=False)
     """Codes of standards for which the site has words, and the languages it has them in."""
+    fillings: Mapping[Path, Filling] = field(default_factory=dict, repr=False)
+    """By its path, every text with braces as it was written; ``file`` holds it filled."""
     recorded: Recorded | None = field(default=None, repr=False)
     """What the numbers were when the lesson was filmed; nothing while no record is kept."""
 

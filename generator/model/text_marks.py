@@ -46,6 +46,11 @@ class TextMark:
     longest: int = LONGEST_TEXT
     """Signs it has at most, in any language."""
 
+    @property
+    def tells(self) -> bool:
+        """Whether it may tell of the lesson's numbers, and name one in braces; no name of a food, no source."""
+        return self.translated and not self.by_words
+
 
 _WORDS = StringConstraints(strip_whitespace=True, min_length=1, max_length=LONGEST_TEXT)
 _SPOKEN = StringConstraints(strip_whitespace=True, min_length=1, max_length=LONGEST_SCRIPT)

@@ -46,11 +46,12 @@ def lesson_texts(file: LessonFile, *whom: For, prose: bool = False) -> Iterator[
 def translatable(lesson: Lesson) -> Iterator[tuple[Path, Path, str]]:
     """Every text a translation must bring: its path there, its path in the lesson, and the text.
 
-    In a translation the stops are named by their ids and the educator's own wordings of foods by
+    A text with braces comes as it is written, and not as it is filled. In a translation the stops are named by their ids and the educator's own wordings of foods by
     themselves: ``("stops", "guess", "prompt")``, ``("foods", "Apple pie")``.
     """
     for key, one in _keyed(lesson):
-        yield key, one.path, one.text
+        filling = lesson.fillings.get(one.path)
+        yield key, one.path, filling.written if filling else one.text
 
 
 def longest_texts(lesson: Lesson) -> Mapping[Path, int]:
@@ -131,4 +132,5 @@ def in_language(
             texts[path] = stale(text) if translation.is_stale(key, original) else text
             values[path] = translation.places.at(*key)
     places = replace(lesson.places, values=values)
-    return replace(lesson, file=with_texts(lesson.file, texts), places=places, language=language)
+    file = with_texts(lesson.file, texts)
+    return replace(lesson, file=file, places=places, language=language, fillings={})

@@ -11,7 +11,6 @@ from generator.carried import theme_of
 from generator.check import check_lesson, check_site, check_words
 from generator.compute.lacking_names import LackingName, lacking_names
 from generator.compute.result import LessonResult
-from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.model.texts import in_language
@@ -19,6 +18,7 @@ from generator.present.words import foreign
 from generator.problems import LessonError, Place, Problem, Weight
 from generator.read.lesson import read_lesson
 from generator.read.site_folder import folder_problems
+from generator.steps.filled import worked_out
 from generator.steps.library import checked_library
 from generator.steps.surroundings import refuse_half_made
 
@@ -104,7 +104,7 @@ def work_lesson(root: Path, path: str, library: Library) -> WorkedLesson:
     lesson = read_lesson(root, path, library)
     if not isinstance(lesson, Lesson):
         return WorkedLesson({}, tuple(lesson))
-    result = work_out(lesson, library)
+    result = worked_out(lesson, library)
     problems = list(check_lesson(result))
     for _, other in _translated(lesson, library, missing=lambda _: "", stale=str):
         problems += check_words(other)
@@ -121,7 +121,7 @@ def _translated(
     """The lesson with its words in each other language that it has."""
     for language in library.site.languages[1:]:
         if language in lesson.translations:
-            yield language, work_out(in_language(lesson, language, missing, stale), library)
+            yield language, worked_out(in_language(lesson, language, missing, stale), library)
 
 
 def site_problems(root: Path) -> list[Problem]:

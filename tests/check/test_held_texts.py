@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
 from generator.check import check_lesson
+from generator.check.spoken_numbers import spoken_numbers
+from generator.model.captions import CaptionFile
+from generator.read.vtt import read_vtt
 from tests.caption_lesson import LESSON, captioned, lines
 from tests.project import worked
 
@@ -78,3 +82,23 @@ def test_a_claim_is_told_at_its_letter(tmp_path: Path, old: str, new: str) -> No
         if "does not hold" in problem.what
     ]
     assert [f"{one.place.line}:{one.place.column}" for one in told] == [at]
+
+
+def test_a_number_that_a_note_calls_meant_is_not_asked_about(tmp_path: Path) -> None:
+    text = "WEBVTT\n\n{}00:31.000 --> 00:35.000\nRow one. Somebody says 26 or 4,711 kcal.\n"
+    for note, told in (("", ["26", "4,711"]), ("NOTE meant: 26\n\n", ["4,711"])):
+        captions = read_vtt("lessons/meal/meal.en.vtt", "en", text.format(note))
+        assert isinstance(captions, CaptionFile)
+        result = worked(tmp_path, LESSON)
+        heard = replace(result, lesson=replace(result.lesson, captions={"en": captions}))
+        found = [one.what for one in spoken_numbers(heard) if "no number" in one.what]
+        assert [what.split("“")[1].split("”")[0] for what in found] == told
+
+
+def test_a_note_that_names_no_number_is_told() -> None:
+    text = "WEBVTT\n\nNOTE meant:\n\n00:31.000 --> 00:35.000\nHello.\n"
+    found = read_vtt("meal.en.vtt", "en", text)
+    assert isinstance(found, list)
+    assert [(one.place.line, one.what) for one in found] == [
+        (3, "the note names no number that is meant")
+    ]

@@ -214,6 +214,10 @@ CASES: Mapping[str, tuple[Made, str]] = {
         spanish_captions("La avena tiene 175 kcal."),
         "“175” is no number of the lesson",
     ),
+    "braces_known": (
+        other("We will see.", "'All of it: {total.gap}.'"),
+        "`{total.gap}` names no number of the lesson",
+    ),
 }
 """By rule: a lesson, and a part of what the rule says of it."""
 OF_WORDS = {
@@ -224,6 +228,7 @@ OF_WORDS = {
     "safe_links",
     "foods_misspelled",
     "spoken_numbers",
+    "braces_known",
 }
 
 

@@ -20,6 +20,7 @@ from generator.compute.result import Compared, Comparison, LessonResult
 from generator.language import Language
 from generator.language.form import Form
 from generator.language.grammar import Grammar
+from generator.model.filling import Brace
 from generator.model.measure import Measure
 from generator.problems import Problem, Weight
 
@@ -59,6 +60,9 @@ def _questions(result: LessonResult, texts: tuple[HeldText, ...]) -> Iterator[Pr
             sentence = Sentence(said.text, said.rows, before)
             before = said.text
             for claim in claims_of(said.text, grammar):
+                at = said.start + claim.start
+                if text.marked(at, said.start + claim.end, Brace.MEANT):
+                    continue
                 if claim.form is not Form.TIMES or claim.number not in amounts():
                     yield from _question(result, text, said.start, claim, sentence)
 

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from generator.check.claims.claim import Claim
 from generator.check.claims.pair import NOTHING_KNOWN, Pair, Subject
-from generator.check.claims.read import rows_at
+from generator.check.rows import rows_at
 from generator.compute.result import Comparison
 from generator.language.form import Form
 from generator.language.grammar import Grammar

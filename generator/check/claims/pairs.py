@@ -11,7 +11,8 @@ from generator.check.claims.mentions import Mention, mentions
 from generator.check.claims.of_foods import Named
 from generator.check.claims.of_rows import gaps, rows_won
 from generator.check.claims.pair import NOTHING_KNOWN, Pair, Subject
-from generator.check.claims.read import Sentence, rows_called
+from generator.check.claims.read import Sentence
+from generator.check.rows import rows_called
 from generator.compute.result import Comparison
 from generator.language import Language
 from generator.language.form import Form

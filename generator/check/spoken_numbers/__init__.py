@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.check.claims.mentions import Seat
-from generator.check.held_texts import HeldText, Medium, held_texts, lone_captions
+from generator.check.held_texts import HeldText, Medium, Said, held_texts, lone_captions
 from generator.check.rule import rule, rule_of_words
 from generator.check.spoken_numbers.judge import Fault, Judge
 from generator.check.spoken_numbers.let_through import Passing
@@ -20,6 +20,8 @@ from generator.check.spoken_of import spoken_of
 from generator.compute.recorded import values_as_filmed
 from generator.compute.result import Comparison, LessonResult
 from generator.language import language_of
+from generator.language.number import Number
+from generator.model.filling import Brace
 from generator.problems import Problem, Weight
 
 
@@ -92,8 +94,16 @@ def _spoken(result: LessonResult, text: HeldText, texts: tuple[HeldText, ...]) -
         owners = follower.whose(said, numbers) if follower else tuple(frozenset() for _ in numbers)
         ahead = bool(numbers) and rows_come_after(said, numbers, language)
         for at, (number, seats) in enumerate(zip(numbers, owners, strict=True)):
-            fault = judge.fault(said, number, seats, beside(said, numbers, at), ahead=ahead)
+            fault = None
+            if not _marked(text, said, number):
+                fault = judge.fault(said, number, seats, beside(said, numbers, at), ahead=ahead)
             yield _Spoken(number.value, seats, fault)
+
+
+def _marked(text: HeldText, said: Said, number: Number) -> bool:
+    """Whether a number was filled in, or is meant to be none of the lesson's."""
+    start, end = said.start + number.start, said.start + number.end
+    return text.marked(start, end, Brace.FIGURE, Brace.MEANT)
 
 
 def _comparison(result: LessonResult, text: HeldText) -> Comparison | None:

@@ -6,8 +6,8 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from generator.check.claims.mentions import Finder, Seat
-from generator.check.claims.read import rows_called
 from generator.check.held_texts import Said
+from generator.check.rows import rows_called
 from generator.compute.figure import Figure
 from generator.compute.result import Comparison
 from generator.language import Language

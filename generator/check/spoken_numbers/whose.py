@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from generator.check.claims.mentions import Finder, Mention, Seat
-from generator.check.claims.read import rows_called
 from generator.check.held_texts import Said
+from generator.check.rows import rows_called
 from generator.compute.result import Comparison
 from generator.language import Language
 from generator.language.number import Number

@@ -62,6 +62,8 @@ def _block(block: Block, cues: Cues) -> list[Problem]:
         problems.append(first.problem(0, f"{kind} stands below a cue", hint))
     if kind != "NOTE" and first.text.strip() != kind:
         problems.append(first.problem(len(kind), f"{kind} stands alone on its line", "break here"))
+    if kind == "NOTE":
+        problems += cues.note(block)
     if kind == "REGION":
         problems += region_problems(block[1:])
     return problems

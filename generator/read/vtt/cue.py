@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from generator.model.captions import Cue
+from generator.model.captions import MEANT_NOTE, Cue
 from generator.problems import Place, Problem
 from generator.read.vtt.blocks import ARROW, Block
 from generator.read.vtt.lines import Line
@@ -20,6 +20,7 @@ class Cues:
         self._ids: dict[str, int] = {}
         self._latest = 0
         self._last_line = 0
+        self._meant = ""
         self._commas: list[Problem] = []
 
     @property
@@ -34,8 +35,19 @@ class Cues:
         hint = f"{first.hint}; {more} a comma in this file"
         return [Problem(first.place, first.what, hint)]
 
+    def note(self, block: Block) -> list[Problem]:
+        """Keep what a note says is meant in the cue that follows; other notes say nothing."""
+        text = " ".join(line.text.strip() for line in block)
+        if text.startswith(MEANT_NOTE):
+            self._meant = text.removeprefix(MEANT_NOTE).strip()
+            if not self._meant:
+                hint = f"write it behind the colon: `{MEANT_NOTE} 26`"
+                return [block[0].problem(0, "the note names no number that is meant", hint)]
+        return []
+
     def take(self, block: Block) -> list[Problem]:
         """What is wrong with a block that should be a cue; a right one is added to ``read``."""
+        meant, self._meant = self._meant, ""
         missing = block[0].number == self._last_line + 1
         self._last_line = block[-1].number
         at = next((n for n, line in enumerate(block[:2]) if _timed(line)), None)
@@ -48,10 +60,10 @@ class Cues:
         self.begun = True
         name = block[0].text if at else ""
         problems += self._id_problems(block[0], name)
-        problems += self._rest(block[at], block[at + 1 :], name)
+        problems += self._rest(block[at], block[at + 1 :], name, meant)
         return problems
 
-    def _rest(self, timing: Line, words: Block, name: str) -> list[Problem]:
+    def _rest(self, timing: Line, words: Block, name: str, meant: str) -> list[Problem]:
         """The times and the words."""
         times = read_times(timing)
         self._commas += [problem for problem in times.problems if "comma" in problem.what]
@@ -67,7 +79,7 @@ class Cues:
             problems.append(timing.problem(0, what, hint))
         if not problems and times.start_ms is not None and times.end_ms is not None:
             place = Place(timing.path, timing.number)
-            self.read.append(Cue(times.start_ms, times.end_ms, text, place, name))
+            self.read.append(Cue(times.start_ms, times.end_ms, text, place, name, meant))
         return problems
 
     def _id_problems(self, line: Line, name: str) -> list[Problem]:
