@@ -39,6 +39,11 @@ def mark(field: str) -> str:
     return "zz" + "".join(chr(ord("a") + ord(sign) % 26) for sign in field) + "zz"
 
 
+def twice(text: str) -> str:
+    """A text of a lesson whose braces are meant as braces."""
+    return text.replace("{", "{{").replace("}", "}}")
+
+
 def writer(words: str) -> Write:
     """Puts its mark and the same words behind the text of every field."""
     braced = words.replace("{", "(").replace("}", ")")
@@ -98,7 +103,8 @@ def _lesson(file: Path, texts: list[LessonText], write: Write) -> None:
         if one.path[-1] != "amount":  # the library's words, by which a portion is found
             field = field_of(one)
             own[one.text] = write(one.text, "by_words") if one.mark.by_words else ""
-            _set(data, one.path, own[one.text] or write(one.text, field))
+            told = one.text + twice(write("", field)) if one.mark.tells else write(one.text, field)
+            _set(data, one.path, own[one.text] or told)
     file.write_text(json.dumps(data, ensure_ascii=False, indent=1), "utf-8")
     for other in file.parent.glob("lesson.*.yaml"):
         _rewrite(other, lambda told: _translation(told, own, write))
@@ -131,7 +137,9 @@ def _set(data: Any, path: tuple[str | int, ...], text: str) -> None:
 def _translation(told: dict[str, Any], own: dict[str, str], write: Write) -> dict[str, Any]:
     told.pop("made_from", None)
     foods = told.pop("foods", {})
-    new: dict[str, Any] = _text(told, "translation", write)
+    new: dict[str, Any] = _text(
+        told, "translation", lambda text, field: text + twice(write("", field))
+    )
     return new | {"foods": {own[key]: write(text, "translation") for key, text in foods.items()}}
 
 

@@ -24,6 +24,9 @@ A row is a list of two foods: `- [{food: apple-raw, amount: 1 medium}, {food: ap
 With an id of its own it is written `- {id: apples, foods: [{food: …, amount: …}, {food: …, amount: …}]}`.
 Stops and rows keep their names when others are moved or taken out; links, what a learner has typed
 and what was filmed hang on them. Give an `id` before you change a title or a food that names one.
+
+A text may name a number of the lesson in braces: `{lunch.total.gap}`, or `{total.gap}` inside that stop,
+is filled with what the page shows. `{26}` is a number that is meant and none of the lesson's; `{{` is a brace.
 """
 
 

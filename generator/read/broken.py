@@ -55,6 +55,10 @@ _INSIDE_QUOTE = (
     "a quoted text ends here, and more follows",
     "use the other kind of quote around a text that holds one",
 )
+_BRACED = (
+    "a text with a brace has no quotes",
+    "put it in quotes, such as prompt: '{total.gap} in all', or begin it with `|` on a line of its own",
+)
 _TWO = ("a second document begins here", "take out the line of three hyphens")
 _DEEP = ("brackets stand inside brackets far too deep", "check the brackets of this line")
 _INDENT = (
@@ -132,13 +136,18 @@ def _without_colon(text: str, begun: yaml.Mark | None) -> _Told:
 
 
 def _in_brackets(text: str, here: yaml.Mark | None, begun: yaml.Mark | None) -> _Found:
-    """A quote that closes too early inside brackets, or the brackets themselves."""
+    """A text with a brace, a quote that closes too early inside brackets, or the brackets themselves."""
+    if re.search(r"\[[^]{}]*\w\s*\{", _rest(text, here, from_start=True)):
+        return _BRACED, here
     early = _after_quote(text, here) and re.match(r"\w", _rest(text, here))
     return (_INSIDE_QUOTE, here) if early else (_BRACKET, begun)
 
 
 def _at_key(text: str, here: yaml.Mark | None) -> _Found:
-    """A line out of line; or text after a quote, which may have been opened lines above."""
+    """A line out of line; text behind a brace; or behind a quote, which may be opened lines above."""
+    above = _rest(text, here, from_start=True)[: here.column] if here else ""
+    if re.search(r"(?::|-)\s+\{[^{}]*\}\s*$", above):
+        return _BRACED, here
     if here is None or not _after_quote(text, here) or len(text) > _SCANNED:
         return _INDENT, here
     opened = None

@@ -23,6 +23,8 @@ BROKEN = [
     ("a colon inside a text", "a: b: c\n", "1:5", "a colon stands where none can"),
     ("a colon between curly quotes", "a: “b: c”\n", "1:6", "“ and ” are none"),
     ("a colon forgotten above", "x:\n  - talk\n    id: a\n", "2:5", "a key without its colon"),
+    ("a text behind a brace", "a: {b} c\n", "1:8", "a text with a brace has no quotes"),
+    ("a brace in a list", "a: [b {c} d]\n", "1:7", "a text with a brace has no quotes"),
     ("keys that stand too far in", "a: b\n  c: d\n", "2:4", "does not fit under"),
     ("a quote closed lines below", 'a: "b\nc: "d"\n', "1:4", "a quote is opened and never closed"),
     ("an apostrophe in apostrophes", "a: ['b's c', d]\n", "1:8", "a quoted text ends here"),

@@ -11,6 +11,7 @@ from xml.etree.ElementTree import Element
 import pytest
 import yaml
 
+from tests.hostile import twice
 from tests.html_page import pages, read_page, text
 from tests.site_project import build_project, copy_project, write_lesson
 
@@ -28,34 +29,35 @@ CODE = ("<script>", "{{ view.page }}", "{% for %}", "<b onclick")
 
 def lesson(words: str) -> dict[str, object]:
     """A lesson with the same words wherever an educator may write some."""
+    told = twice(words)
     food = {"name": words, "value": 120, "source": words, "amount": words}
     return {
-        "title": words,
-        "summary": words,
+        "title": told,
+        "summary": told,
         "grades": "3-5",
         "minutes": 10,
-        "you_need": [words],
-        "goals": [words],
+        "you_need": [told],
+        "goals": [told],
         "stops": [
             {
-                "ask": {"id": "ask", "prompt": words, "hint": words, "reveal": words},
-                "title": words,
-                "say": words,
+                "ask": {"id": "ask", "prompt": told, "hint": told, "reveal": told},
+                "title": told,
+                "say": told,
             },
             {
                 "compare": {
                     "id": "lunch",
-                    "title": words,
+                    "title": told,
                     "measure": "energy",
-                    "sides": [words, f"other {words}"],
-                    "prompt": words,
-                    "reveal": words,
+                    "sides": [told, f"other {told}"],
+                    "prompt": told,
+                    "reveal": told,
                     "rows": [[food, {"food": "apple-raw", "amount": "1 medium", "name": words}]],
                     "solve": ["gap", "count", "total"],
                 }
             },
-            {"move": {"for": "lunch", "one_move_per": 10, "moves": ["march"], "prompt": words}},
-            {"talk": {"id": "talk", "prompt": words, "ideas": [words]}},
+            {"move": {"for": "lunch", "one_move_per": 10, "moves": ["march"], "prompt": told}},
+            {"talk": {"id": "talk", "prompt": told, "ideas": [told]}},
         ],
     }
 
