@@ -12,6 +12,7 @@ from generator.check.spoken_numbers.given import Given, given
 from generator.check.spoken_numbers.meant import Beside
 from generator.compute.result import LessonResult
 from generator.language.number import Number
+from generator.model.figure import FigureKind
 
 
 class Passing:
@@ -26,6 +27,8 @@ class Passing:
         """Whether a number says how often an amount is taken, or how many moves there are."""
         if not self._text.language.said_of.counts.match(near.tail):
             return False
+        if not any(figure.kind is FigureKind.COUNT for figure in self._result.figures):
+            return True  # nothing is counted in the lesson: it is done as often as it is said
         return Fraction(number.value) in self._amounts or (
             number.in_words and number.value in self._moves
         )

@@ -65,6 +65,8 @@ class Meant:
             seats: the foods that it is said of.
             ahead: whether what numbers belong to comes behind them: *25 in row one*.
         """
+        if self._language.around.more_after.match(near.tail):
+            return self._computed  # a gap that the check of claims looks at
         kind = self._kind(near)
         figures = self._computed
         keeps: list[Keep] = []

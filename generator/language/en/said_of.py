@@ -29,7 +29,9 @@ SAID_OF = SaidOf(
         re.IGNORECASE,
     ),
     left_over=after(r"(?:\w+\s+){0,2}(?:left\s+over|rests?)"),
-    bound_before=before(r"within", r"up\s+to", r"below", r"numbers\s+to"),
+    bound_before=before(
+        r"within", r"(?<!add )(?<!adds )(?<!added )up\s+to", r"below", r"numbers\s+to"
+    ),
     food_before=re.compile(
         r"(?P<food>[^,;:.!?]{3,80}?)\s+(?:holds?|held|contains?|has|brings?|gives?)\s+"
         rf"{_LEEWAY}$",
