@@ -85,7 +85,7 @@ def test_a_claim_is_told_at_its_letter(tmp_path: Path, old: str, new: str) -> No
 
 
 def test_a_number_that_a_note_calls_meant_is_not_asked_about(tmp_path: Path) -> None:
-    text = "WEBVTT\n\n{}00:31.000 --> 00:35.000\nRow one. Somebody says 26 or 4,711 kcal.\n"
+    text = "WEBVTT\n\n{}00:31.000 --> 00:35.000\nRow one. It is 26 or 4,711 kcal.\n"
     for note, told in (("", ["26", "4,711"]), ("NOTE meant: 26\n\n", ["4,711"])):
         captions = read_vtt("lessons/meal/meal.en.vtt", "en", text.format(note))
         assert isinstance(captions, CaptionFile)
