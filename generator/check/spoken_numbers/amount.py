@@ -69,11 +69,6 @@ class Amount:
             f"“{' '.join((self.number.text + ('' if self.number.unit else self.behind)).split())}”"
         )
 
-    @property
-    def mark(self) -> str:
-        """How to say that it is meant, and no number of the lesson."""
-        return f"mark it as meant: {{{' '.join(self.number.text.split())}}}"
-
     def agrees(self, figure: Figure) -> bool:
         """Whether it is a number of the lesson."""
         if isinstance(figure.unit, Tally):

@@ -85,7 +85,7 @@ class Judge:
         if not word:
             return None
         what = f"{amount.quoted} is said of “{word}”, which is no food of this lesson"
-        return what, f"name the food as the lesson does, or {amount.mark}"
+        return what, f"name the food as the lesson does, or {self.passing.mark(amount.number)}"
 
     def _of_several(self, said: Said, number: Number, seats: frozenset[Seat]) -> bool:
         """Whether it is what several portions hold: *two cups hold ten grams*."""
@@ -140,7 +140,7 @@ class Judge:
         if in_another := next((f for f in meant if f.value == amount.value), None):
             what = f"{amount.quoted_whole} is given in another unit than the lesson has"
             return what, f"say {shown(in_another)}"
-        hint = f"{is_nearest}; or {amount.mark}"
+        hint = f"{is_nearest}; or {self.passing.mark(amount.number)}"
         return f"{amount.quoted} is no number of the lesson here", hint
 
 

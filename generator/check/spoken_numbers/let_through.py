@@ -7,11 +7,12 @@ from decimal import Decimal
 from fractions import Fraction
 from functools import cached_property
 
-from generator.check.held_texts import HeldText, amounts_named
+from generator.check.held_texts import HeldText, Medium, amounts_named
 from generator.check.spoken_numbers.given import Given, given
 from generator.check.spoken_numbers.meant import Beside
 from generator.compute.result import LessonResult
 from generator.language.number import Number
+from generator.model.captions import MEANT_NOTE
 from generator.model.figure import FigureKind
 
 
@@ -22,6 +23,13 @@ class Passing:
         self, result: LessonResult, texts: Sequence[HeldText], text: HeldText, last: int
     ) -> None:
         self._result, self._texts, self._text, self._last = result, texts, text, last
+
+    def mark(self, number: Number) -> str:
+        """How to say that a number is meant, and none of the lesson's."""
+        words = " ".join(number.text.split())
+        if self._text.medium is Medium.CAPTIONS:
+            return f"put a note before the cue: `{MEANT_NOTE} {words}`"
+        return f"mark it as meant: {{{words}}}"
 
     def repeats(self, number: Number, near: Beside) -> bool:
         """Whether a number says how often an amount is taken, or how many moves there are."""
