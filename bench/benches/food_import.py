@@ -71,6 +71,7 @@ def _full(case: Case) -> Iterator[Row]:
     with tempfile.TemporaryDirectory() as name:
         root = Path(name) / "site"
         shutil.copytree(ROOT / "site_data", root / "site_data")
+        (root / "lessons").mkdir()
         figures = full_download.make(Path(name) / "full.zip", foods)
         done = _run(Path(name) / "full.zip", root)
         if done["foods"] != foods:

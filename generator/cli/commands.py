@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import errno
 import sys
-from importlib import import_module
 from pathlib import Path
 
 import click
 
 from generator import __version__
-from generator.cli.proposing import Proposing
+from generator.cli.listed import Listed
 from generator.cli.refused import sentence
 from generator.problems import LessonError
 
@@ -37,7 +36,10 @@ COMMANDS = {
     ),
     "new": ("lessons:new", "Begin a lesson called TITLE from a filled-in example."),
     "trace": ("lessons:trace_command", "Say where every number of LESSON comes from."),
-    "foods": ("foods:foods", "Find foods, and take their figures from the official records."),
+    "foods": (
+        "food_commands:foods",
+        "Find foods, and take their figures from the official records.",
+    ),
     "translate": (
         "translations:translate",
         "Begin a translation of LESSON into LANGUAGE: a file with every text to fill in.",
@@ -71,14 +73,13 @@ COMMANDS = {
         "Write the lesson file's reference page and its JSON Schema anew, after the program changed.",
     ),
 }
-"""Every command in the order it is listed: its module here and its function there, and what it is for.
-
-A module is loaded when its command is asked for, not to list it; most load half of the program.
-"""
+"""Every command in the order it is listed: its module here and its function there, and what it is for."""
 
 
-class _Commands(Proposing):
+class _Commands(Listed):
     """Ends every command in one way: problems are shown, and the exit code says whether there were any."""
+
+    table = COMMANDS
 
     def make_context(
         self,
@@ -89,22 +90,6 @@ class _Commands(Proposing):
     ) -> click.Context:
         """Help names the program as the guide types it, wherever it was installed."""
         return super().make_context("python3 generator", args, parent, **extra)
-
-    def list_commands(self, ctx: click.Context) -> list[str]:
-        return list(COMMANDS)
-
-    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
-        if cmd_name not in COMMANDS:
-            return None
-        module, _, name = COMMANDS[cmd_name][0].partition(":")
-        command = getattr(import_module(f"generator.cli.{module}"), name)
-        assert isinstance(command, click.Command)  # noqa: S101  # what COMMANDS promises
-        return command
-
-    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
-        """The list of commands, for which none of them is loaded."""
-        with formatter.section("Commands"):
-            formatter.write_dl([(name, says) for name, (_, says) in COMMANDS.items()])
 
     def invoke(self, ctx: click.Context) -> object:
         try:

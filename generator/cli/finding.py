@@ -5,9 +5,9 @@ from __future__ import annotations
 from decimal import Decimal
 from math import isfinite
 from pathlib import Path
+from shutil import get_terminal_size
 
 import click
-from rich.console import Console
 
 from generator.author.food_search import (
     MEASURES,
@@ -49,7 +49,7 @@ def find(  # noqa: PLR0913, PLR0917  # click passes each option by name
     wanted = " ".join(words)
     asked = asked_for(measure, _exact(at_least), _exact(at_most))
     found = find_foods(root, wanted, asked, most)
-    width = Console(highlight=False).width
+    width = get_terminal_size().columns
     for line in table(found.foods, asked.columns, width) if found.foods else ():
         click.echo(line)
     for line in _next_steps(found, wanted, asked):

@@ -13,11 +13,8 @@ from rich.progress import BarColumn, DownloadColumn, Progress, TextColumn
 from generator.author.food_care import FoodCare, said_allergens
 from generator.author.food_entry import Wishes
 from generator.author.foods import add_food, import_download, impossible, refresh_foods
-from generator.cli.finding import find
 from generator.cli.here import TypedPath
 from generator.cli.options import root_option
-from generator.cli.pairs import pairs
-from generator.cli.proposing import Proposing
 
 
 class Said(TypedDict):
@@ -30,16 +27,7 @@ class Said(TypedDict):
     choking: bool | None
 
 
-@click.group(cls=Proposing)
-def foods() -> None:
-    """Find foods, and take their figures from the official records."""
-
-
-foods.add_command(pairs)
-foods.add_command(find)
-
-
-@foods.command(name="import")
+@click.command(name="import")
 @click.argument("file", type=TypedPath())
 @root_option
 def import_command(file: Path, root: Path) -> None:
@@ -84,7 +72,7 @@ def _tell_impossible(told: tuple[str, ...]) -> None:
         click.echo(f"  And {more:,} record{'s'[: more != 1]} more that cannot be.")
 
 
-@foods.command()
+@click.command()
 @click.argument("number")
 @click.option("--id", "id_", default="", help="What a lesson calls it, such as black-beans.")
 @click.option("--name", default="", help="Its plain name in English.")
@@ -118,7 +106,7 @@ def add(number: str, root: Path, **said: Unpack[Said]) -> None:
         click.echo(f"In a lesson, write {{food: {entry.id}, amount: {entry.amount}}}")
 
 
-@foods.command()
+@click.command()
 @root_option
 def refresh(root: Path) -> None:
     """Take every figure of site_data/foods.yaml anew from the official records."""

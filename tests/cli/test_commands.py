@@ -13,6 +13,7 @@ import pytest
 from click.testing import CliRunner, Result
 
 from generator.cli.commands import COMMANDS, commands
+from generator.cli.food_commands import FOODS, foods
 from tests.project import GOOD, put
 from tests.site_project import copy_project, hashes
 
@@ -266,8 +267,9 @@ def test_the_mark_stands_below_its_place_behind_an_accent_of_its_own(root: Path)
 
 def test_the_list_of_commands_says_of_each_what_it_says_of_itself() -> None:
     """Listing them loads none of them, so the words stand twice and must agree."""
-    context = click.Context(commands)
-    for name, (_, says) in COMMANDS.items():
-        command = commands.get_command(context, name)
-        assert command is not None
-        assert command.get_short_help_str(limit=400) == says
+    for group, table in ((commands, COMMANDS), (foods, FOODS)):
+        context = click.Context(group)
+        for name, (_, says) in table.items():
+            command = group.get_command(context, name)
+            assert command is not None
+            assert command.get_short_help_str(limit=400) == says
