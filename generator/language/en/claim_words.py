@@ -15,7 +15,7 @@ _ONES = (
 _PARTS = ("third", "quarter", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 
 LEEWAYS = {
-    Leeway.AT_LEAST: ("at least", "no less than"),
+    Leeway.AT_LEAST: ("at least", "no less than", "enough"),
     Leeway.AT_MOST: ("at most", "no more than"),
     Leeway.ALMOST: ("almost", "nearly", "close to", "just under", "not quite", "just about"),
     Leeway.BARELY: ("barely", "hardly", "scarcely"),

@@ -43,7 +43,7 @@ _NEARLY = LEE.replace("leeway", "nearly")
 _SIGNS = {
     Form.TIMES: ("twice", "double", "tripl", "quadrupl", "times", "fold"),
     Form.SHARE: ("half", "third", "quarter", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "percent", "per cent", "%"),
-    Form.SAME: ("same", "as much", "as many", "equal", "match", "worth", "ties with", "tied with", "add up to", "to reach"),
+    Form.SAME: ("same", "as much", "as many", "equal", "match", "worth", "ties with", "enough", "tied with", "add up to", "to reach"),
     Form.GAP: ("more", "less", "fewer", " by ", "between"),
     Form.GAP_SHARE: ("more", "less", "fewer", "again", "higher", "lower"),
     Form.MOST: ("most", "highest", "biggest", "largest", "greatest", "widest", "any other", "all the other", "all other", "every other", "no other", "no food", "nothing"),
@@ -86,6 +86,7 @@ _SAME = (
     _kind(Form.SAME, rf"(?:holds?|has|have|contains?|gives?|packs?|brings?)\s+{LEE}?{ONLY}?the\s+same{ENDS}"),
     _kind(Form.SAME, rf"{HOLDS}{ONLY}?{LEE}?{ONLY}?as\s+(?:much|many)(?:\s+{WHAT})?\s+as\b"),
     _kind(Form.SAME, rf"{BE}{LEE}?{ONLY}?(?:equal\s+to|worth|level\s+with|tied\s+with)\s+{_NEARLY}?", both=True),
+    _kind(Form.SAME, rf"{HOLDS}(?P<leeway>enough(?:\s+{WHAT})?\s+for)\s+(?={NUMBER}\s)", both=True),
     _kind(Form.SAME, rf"{LEE}?(?:equals?|match(?:es)?|ties\s+with)\s+{_NEARLY}?", both=True),
     _kind(Form.SAME, rf"(?:(?:would|will|['’]d|['’]ll)\s+)?(?:needs?|takes?)\s+{LEE}?(?={NUMBER}\s+)[^.;!?]{{1,80}}?\bto\s+(?:match|equal|reach|make\s+up|add\s+up\s+to|get\s+as\s+much|hold\s+as\s+much)\b", both=True),
     _kind(Form.SAME, rf"{_GAP}\b[^.;:]*?(?P<claim>{BE}{LEE}?(?:the\s+same|equal|alike))\b"),

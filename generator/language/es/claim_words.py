@@ -20,7 +20,7 @@ _PARTS = ("tercio", "cuarto", "quinto", "sexto", "séptimo", "octavo", "noveno",
 _PARTS_OF = {"tercera": 3, "cuarta": 4, "quinta": 5, "sexta": 6, "décima": 10}
 
 LEEWAYS = {
-    Leeway.AT_LEAST: ("al menos", "por lo menos", "como mínimo"),
+    Leeway.AT_LEAST: ("al menos", "por lo menos", "como mínimo", "suficiente", "alcanzan?"),
     Leeway.AT_MOST: ("a lo sumo", "como mucho", "como máximo"),
     Leeway.ABOUT: (
         "más o menos", "alrededor del?", "aproximadamente", "cerca del?", "unos", "unas",

@@ -91,6 +91,7 @@ _SAME = (
     _kind(Form.SAME, rf"(?:{HOLDS}|quedan?\s+|salen?\s+){LEE}?igual(?:es)?{ENDS}"),
     _kind(Form.SAME, rf"{HOLDS}{LEE}?{ONLY}?tant[oa]s?\s+(?:{WHAT}\s+)?como\b"),
     _kind(Form.SAME, rf"(?:equivalen?\s+a|igualan?\s+a|{BE}igual(?:es)?\s+a|valen?\s+(?:lo\s+que|por)?)l?\s*{ONLY}?{_NEARLY}?", both=True),
+    _kind(Form.SAME, rf"(?P<leeway>(?:{HOLDS}(?:energía\s+)?suficiente|alcanzan?))\s+para\s+(?={NUMBER}\s)", both=True),
     _kind(Form.SAME, rf"(?:se\s+)?(?:necesita(?:s|n|mos|rías|rían)?|hacen\s+falta|harían\s+falta)\s+{LEE}?(?={NUMBER}\s+)[^.;!?]{{1,80}}?\bpara\s+(?:igualar|llegar\s+a|alcanzar|sumar|tener\s+lo\s+mismo\s+que|tener\s+tanto\s+como)", both=True),
     _kind(Form.SAME, rf"{_GAP}\b[^.;:]*?(?P<claim>{BE}{LEE}?(?:iguales|la\s+misma))\b"),
 )  # fmt: skip
