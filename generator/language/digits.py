@@ -12,6 +12,9 @@ from generator.language.number_words import NumberWords
 _SPACED = r"(?<![\d.,])\d{1,3}(?:[ \u00a0\u202f]\d{3})+(?![\d/]|[.,]\d)"
 _OTHERS = r"\d+/\d+|\d+(?:[.,]\d+)*|[¼-¾⅐-⅞]|[^\W\d_]+|[^\w\s\-–]"
 _TOKEN, _TOKEN_SPACED = re.compile(_OTHERS), re.compile(rf"{_SPACED}|{_OTHERS}")
+_SIGN = re.compile("[¼-¾⅐-⅞]")
+_LONGEST = 25
+"""Signs of a number that a lesson could be about; Python reads no whole number of 4,301 digits."""
 _PART = re.compile(r"[.,](\d{1,2})$")
 """The part of one in a number whose thousands, groups of three digits, are marked."""
 
@@ -33,14 +36,17 @@ def digits_at(words: Sequence[str], at: int, known: NumberWords) -> tuple[Fracti
 def _fraction(text: str) -> Fraction | None:
     if "/" in text:
         above, _, below = text.partition("/")
-        return Fraction(int(above), int(below)) if below.strip("0") else None
-    if len(text) == 1 and text.isnumeric() and not text.isdigit():
+        short = len(text) <= _LONGEST and int(below) > 0
+        return Fraction(int(above), int(below)) if short else None
+    if _SIGN.fullmatch(text):
         return Fraction(unicodedata.numeric(text)).limit_denominator(10)
     return None
 
 
 def _whole(text: str, known: NumberWords) -> Fraction | None:
     text = re.sub(r"\s", "", text)
+    if len(text) > _LONGEST:
+        return None
     if known.thousands.fullmatch(text):
         part = _PART.search(text)
         whole = re.sub(r"[.,]", "", text[: part.start()] if part else text)

@@ -93,7 +93,7 @@ class Grammar:
         if words in self.numbers:
             return self.numbers[words]
         digits = plain_digits(words)
-        if re.fullmatch(r"\d+(\.\d+)?", digits):
+        if re.fullmatch(r"\d{1,20}(\.\d{1,20})?", digits):
             return Fraction(digits)
         found = numbers_in(words, self.said)
         return Fraction(found[0].value) if len(found) == 1 and found[0].text == words else None

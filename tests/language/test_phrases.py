@@ -9,6 +9,7 @@ from decimal import Decimal
 
 import pytest
 
+from generator.check.claims.read import claims_of
 from generator.language import language_of
 from tests.said.asked import can_be_shown, of_phrase, other_than
 from tests.said.sets import LANGUAGES, PHRASES, Phrase, phrases
@@ -53,3 +54,16 @@ def test_another_reader_hears_the_same_wherever_it_hears_a_number() -> None:
 def test_a_part_is_as_exact_as_a_decimal_can_be(text: str, heard: Decimal) -> None:
     (found,) = language_of("en").numbers_in(text)
     assert found.value == heard
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize(
+    "text", ["1/0", "3/٠", "9" * 5000, f"1/{'9' * 5000}", "1 " * 4000, "三 Ⅷ ² ½½", "½" * 900]
+)
+def test_what_is_no_number_of_a_lesson_does_no_harm(language: str, text: str) -> None:
+    assert all(one.value >= 0 for one in language_of(language).numbers_in(text))
+
+
+def test_a_claim_of_endless_digits_is_no_claim() -> None:
+    text = f"It holds {'9' * 4500} more than the cake, and {'9' * 4500} times as much."
+    assert not list(claims_of(text, language_of("en").claims))
