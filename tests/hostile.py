@@ -192,6 +192,7 @@ def _site(data: dict[str, Any], write: Write) -> dict[str, Any]:
     }
     data |= {
         "programme": f"{data['programme']} {mark('programme')} {short}",
+        "programme_in": {"es": f"Cocina {mark('programme_in')} {short}"},
         "standards": standards,
     }
     return data | {"publish_recording_pack": True}
@@ -207,7 +208,14 @@ def fields(project: Path) -> Iterator[str]:
         for one in lesson_texts(lesson.file):
             if one.path[-1] != "amount":
                 yield "by_words" if one.mark.by_words else field_of(one)
-    yield from ("translation", "captions", "recorded.food", "programme", "standard.says")
+    yield from (
+        "translation",
+        "captions",
+        "recorded.food",
+        "programme",
+        "programme_in",
+        "standard.says",
+    )
     yield from ("food.names", "food.group", "food.record", "portion.record", "portion.names")
     yield from ("source.name", "source.licence", "energy.name")
     yield from (f"move.{key}" for key in ("name", "count_is", "steps", "seated", "care"))

@@ -27,6 +27,10 @@ class Standard(Frozen):
         return {first: self.says} if isinstance(self.says, str) else self.says
 
 
+ProgrammeName = Annotated[Text, Field(max_length=120)]
+"""One line above every page."""
+
+
 def _or_nothing(written: object) -> object:
     """A key with nothing behind its colon says as little as a key that is not there."""
     return "" if written is None else written
@@ -35,8 +39,10 @@ def _or_nothing(written: object) -> object:
 class SiteFile(Frozen):
     """What ``site_data/site.yaml`` says."""
 
-    programme: Annotated[Text, Field(max_length=120)]
+    programme: ProgrammeName
     """Name of the programme, shown above every lesson."""
+    programme_in: Mapping[Language, ProgrammeName] = Field(default_factory=dict)
+    """Its name on pages of other languages, where it has one there: ``{es: …}``."""
     address: Annotated[
         str,
         Field(pattern=r"^(https?://[^\s/?#\"'<>]+/([^\s?#\"'<>]*/)?)?$", max_length=200),
@@ -57,3 +63,7 @@ class SiteFile(Frozen):
     """Whether families may keep lessons on their devices; where not, what is kept goes at the next visit."""
     standards: Mapping[str, Standard] = Field(default_factory=dict)
     """Paraphrase by code."""
+
+    def name_in(self, language: str) -> str:
+        """The programme's name on the pages of a language."""
+        return self.programme_in.get(language, self.programme)

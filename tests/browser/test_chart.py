@@ -55,7 +55,7 @@ def test_what_does_not_come_is_said_and_can_be_asked_for_again(
     button = page.get_by_role("button", name="Explore the chart")
     button.press("Enter")
     expect(page.locator("gap-chart [role=status]")).to_have_text(
-        "The chart did not come. The table holds the same numbers."
+        "The chart could not load. The table has the same numbers."
     )
     expect(button).to_be_focused()
     expect(page.get_by_role("cell", name="230 kcal")).to_be_visible()

@@ -20,7 +20,7 @@ def home(page: Page, built_site: Path, serve: Serve) -> Page:
 
 
 def test_a_topic_leaves_the_lessons_about_it_and_their_number_is_said(home: Page) -> None:
-    home.get_by_label("About").select_option("sodium")
+    home.get_by_label("Topic").select_option("sodium")
     wanted = home.evaluate(
         "[...document.querySelectorAll('.lessons > li[data-topics~=sodium] h2')].map(each => each.textContent.trim())"
     )
@@ -33,7 +33,7 @@ def test_a_topic_leaves_the_lessons_about_it_and_their_number_is_said(home: Page
 def test_choices_are_taken_together(home: Page) -> None:
     home.get_by_label("Also in").select_option("es")
     both = home.evaluate(SHOWN)
-    home.get_by_label("About").select_option("sodium")
+    home.get_by_label("Topic").select_option("sodium")
     one = home.evaluate(SHOWN)
     assert 0 < len(one) < len(both)
     assert set(one) < set(both)
@@ -52,21 +52,21 @@ def test_time_is_the_longest_wanted(home: Page) -> None:
 
 def test_the_choice_stands_in_the_address_and_is_taken_from_it(home: Page) -> None:
     home.get_by_label("Also in").select_option("es")
-    home.get_by_label("About").select_option("sodium")
+    home.get_by_label("Topic").select_option("sodium")
     shown, address = home.evaluate(SHOWN), home.url
     assert address.endswith("#topic=sodium&language=es")
     home.goto("about:blank")
     home.goto(address)
     home.locator("lesson-filter form").wait_for()
     assert home.evaluate(SHOWN) == shown
-    expect(home.get_by_label("About")).to_have_value("sodium")
+    expect(home.get_by_label("Topic")).to_have_value("sodium")
 
 
 def test_energy_can_be_left_out(home: Page) -> None:
     """A family may need fewer numbers about food (product.md, Care)."""
     about_energy = home.locator(".lessons > li[data-topics~=energy]").count()
     everything = len(home.evaluate(SHOWN))
-    home.get_by_label("About").select_option("Not energy")
+    home.get_by_label("Topic").select_option("Not energy")
     assert 0 < about_energy < everything
     assert home.locator(".lessons > li[data-topics~=energy]:visible").count() == 0
     assert len(home.evaluate(SHOWN)) == everything - about_energy
@@ -78,10 +78,10 @@ def test_energy_can_be_left_out(home: Page) -> None:
 @pytest.mark.parametrize("hash_", ["#topic=moon&grade=99", "#%E0%A4%A&&=&language", "#main"])
 def test_an_address_that_chooses_what_is_not_there_chooses_nothing(home: Page, hash_: str) -> None:
     all_of_them = home.evaluate(SHOWN)
-    home.get_by_label("About").select_option("sodium")
+    home.get_by_label("Topic").select_option("sodium")
     assert home.evaluate(SHOWN) != all_of_them
     home.goto(home.url.partition("#")[0] + hash_)
-    expect(home.get_by_label("About")).to_have_value("")
+    expect(home.get_by_label("Topic")).to_have_value("")
     assert home.evaluate(SHOWN) == all_of_them
 
 
@@ -113,7 +113,7 @@ def test_one_thread_ends_at_the_last_lesson_that_is_shown(home: Page) -> None:
         ".map(each => each.querySelector('h2').textContent.trim())"
     )
     for topic in ("", "sodium"):
-        home.get_by_label("About").select_option(topic)
+        home.get_by_label("Topic").select_option(topic)
         assert home.locator(".lessons > li").evaluate_all(covers) == home.evaluate(SHOWN)[-1:]
 
 

@@ -248,7 +248,7 @@ def test_a_large_newer_lesson_is_seen_at_once_and_kept_when_it_is_asked_for(
     context.set_offline(False)
     page.reload()
     box.locator("summary", has_text="newer").click()
-    box.get_by_role("button", name="Bring the newer one").click()
+    box.get_by_role("button", name="Get the new version").click()
     expect(box.locator("summary")).to_have_text("This lesson is kept here")
     assert len(page.evaluate("caches.keys()")) == 1
     cut(context, page)
@@ -279,9 +279,9 @@ def test_a_site_that_does_not_answer_leaves_the_kept_page_as_it_was(
     page.reload()
     expect(page.locator("h1")).to_have_text("Packed for the river walk")
     box = page.locator("keep-lesson")
-    expect(box.locator("summary")).to_have_text("A newer one is here")
+    expect(box.locator("summary")).to_have_text("A newer version is here")
     expect(box.get_by_role("status")).to_contain_text("This page is still the one before")
-    box.get_by_role("button", name="Show the newer one").click()
+    box.get_by_role("button", name="Show the newer version").click()
     expect(page.locator("h1")).to_have_text("Wrapped for the river walk")
 
 

@@ -220,7 +220,7 @@ def test_the_seated_way_brings_its_own_figures_and_words(page: Page, address: st
     seated = page.locator("move-card [data-seated] p:last-child").first.text_content() or ""
     pacer = begin(page)
     standing = pacer.locator(".figure").first.get_attribute("src")
-    pacer.get_by_label("On a chair").check()
+    pacer.get_by_label("Seated").check()
     expect(pacer).to_contain_text(seated)
     assert pacer.locator(".figure").first.get_attribute("src") != standing
 
@@ -287,7 +287,7 @@ def test_axe_finds_nothing_on_any_screen(
     assert barriers() == []
     pacer.get_by_role("button", name="We are ready").click()
     assert barriers() == []
-    for name in ("On a chair", "Quiet"):
+    for name in ("Seated", "Quiet"):
         pacer.get_by_label(name).check()
     assert barriers() == []
     pacer.get_by_role("button", name="Start").click()
@@ -304,7 +304,7 @@ def test_when_the_script_does_not_come_it_is_said_and_can_be_asked_for_again(
     page.route("**/play-*.js", lambda route: route.abort())
     button = page.locator("[data-count-with]").first
     button.click()
-    expect(button).to_have_text("That part did not come. Try again when you are connected.")
+    expect(button).to_have_text("That part could not load. Try again when you are connected.")
     complaints.clear()
     page.unroute("**/play-*.js")
     button.click()

@@ -211,7 +211,7 @@ def test_without_script_all_that_is_said_is_a_page(scriptless: Page, address: st
     expect(scriptless.locator("video[controls] track[default]")).to_have_count(1)
     expect(summary(scriptless, "Captions")).to_be_hidden()
     summary(scriptless, "Read along").click()
-    scriptless.get_by_role("link", name="All that is said, as a page").click()
+    scriptless.get_by_role("link", name="Everything that is said, on one page").click()
     expect(scriptless.get_by_text("I want to stop at the kiosk by the bridge.")).to_be_visible()
     scriptless.get_by_role("link", name="Make a guess").click()
     assert scriptless.url.endswith("/index.html#guess")

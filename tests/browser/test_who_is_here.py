@@ -32,21 +32,21 @@ def lesson(page: Page, built_site: Path, serve: Callable[[Path], str]) -> Page:
 
 
 def pick(page: Page, shape: str) -> None:
-    page.get_by_role("button", name="Who is here").click()
+    page.get_by_role("button", name="Your shape").click()
     with page.expect_navigation():
         page.get_by_role("dialog").get_by_role("button", name=shape, exact=True).click()
     page.locator(".who").wait_for()
 
 
 def test_a_circle_is_there_without_a_choice(lesson: Page) -> None:
-    expect(lesson.get_by_role("button", name="Who is here: circle")).to_be_visible()
+    expect(lesson.get_by_role("button", name="Your shape: circle")).to_be_visible()
     assert lesson.evaluate(KEYS) == []
 
 
 def test_each_shape_keeps_its_own_answers(lesson: Page) -> None:
     lesson.locator(GAP).fill("55")
     pick(lesson, "leaf")
-    expect(lesson.get_by_role("button", name="Who is here: leaf")).to_be_visible()
+    expect(lesson.get_by_role("button", name="Your shape: leaf")).to_be_visible()
     expect(lesson.locator(GAP)).to_have_value("")
     lesson.locator(GAP).fill("66")
     pick(lesson, "circle")
@@ -58,10 +58,10 @@ def test_one_tap_clears_one_shape_in_every_lesson_and_no_other(lesson: Page) -> 
     pick(lesson, "square")
     lesson.locator(GAP).fill("66")
     lesson.evaluate("localStorage.setItem('plumline-2 / square/soup-night', '{}')")
-    lesson.get_by_role("button", name="Who is here").click()
-    lesson.get_by_role("button", name="Clear all that square did").click()
+    lesson.get_by_role("button", name="Your shape").click()
+    lesson.get_by_role("button", name="Erase what square wrote").click()
     expect(lesson.get_by_role("dialog").get_by_role("status")).to_have_text(
-        "All that square did is cleared."
+        "What square wrote is erased."
     )
     expect(lesson.locator(GAP)).to_have_value("")
     kept = lesson.evaluate(KEYS)
@@ -70,17 +70,17 @@ def test_one_tap_clears_one_shape_in_every_lesson_and_no_other(lesson: Page) -> 
 
 
 def test_the_window_closes_with_escape_and_gives_the_focus_back(lesson: Page) -> None:
-    opener = lesson.get_by_role("button", name="Who is here")
+    opener = lesson.get_by_role("button", name="Your shape")
     opener.focus()
     lesson.keyboard.press("Enter")
-    expect(lesson.get_by_role("dialog", name="Who is here?")).to_be_visible()
+    expect(lesson.get_by_role("dialog", name="Pick your shape")).to_be_visible()
     lesson.keyboard.press("Escape")
     expect(lesson.get_by_role("dialog")).to_be_hidden()
     expect(opener).to_be_focused()
 
 
 def test_the_open_window_is_accessible(lesson: Page, axe: Callable[[Page], list[str]]) -> None:
-    lesson.get_by_role("button", name="Who is here").click()
+    lesson.get_by_role("button", name="Your shape").click()
     assert axe(lesson) == []
 
 
@@ -96,7 +96,7 @@ def test_a_broken_store_breaks_no_page(
     page.add_init_script(broken)
     page.goto(serve(built_site) + LESSON)
     page.locator(".who").click()
-    page.get_by_role("button", name="Clear all that").click()
+    page.get_by_role("button", name="Erase what").click()
     page.keyboard.press("Escape")
     page.locator("[aria-current=step]").wait_for()
     page.locator(GAP).fill("1")
@@ -131,8 +131,8 @@ def test_two_sites_on_one_host_keep_their_own_answers(
         page.locator(GAP).fill(answer)
     page.goto(f"{host}a/{LESSON}")
     expect(page.locator(GAP)).to_have_value("55")
-    page.get_by_role("button", name="Who is here").click()
-    page.get_by_role("button", name="Clear all that circle did").click()
+    page.get_by_role("button", name="Your shape").click()
+    page.get_by_role("button", name="Erase what circle wrote").click()
     page.goto(f"{host}b/{LESSON}")
     expect(page.locator(GAP)).to_have_value("66")
 

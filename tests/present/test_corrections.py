@@ -201,7 +201,7 @@ def named(result: LessonResult) -> Iterator:
 
 
 PAGE = re.compile(
-    r"In the video it is ([\d,.]+) \((.+)\)\. (?:The number is now|Now it is .+, and the number is) ([\d,.]+)\."
+    r"The video says ([\d,.]+) \((.+)\)\. (?:It is now|Now it is .+, and the number is) ([\d,.]+)\."
 )
 CAPTION = re.compile(r"Now (?:it is .+: )?([\d,.]+)(?:, not ([\d,.]+))? \((.+)\)")
 

@@ -170,7 +170,7 @@ def filmed(value: int, **changed: object) -> LessonResult:
 
 def test_a_changed_number_is_set_right_at_its_stop() -> None:
     assert corrections(filmed(400), SAY) == {
-        "lunch": ("In the video it is 400 (Apple pie). The number is now 410.",)
+        "lunch": ("The video says 400 (Apple pie). It is now 410.",)
     }
     assert corrections(filmed(410), SAY) == {}
     assert corrections(RIVER, SAY) == {}
@@ -184,7 +184,7 @@ def test_a_food_of_another_amount_is_told_with_its_amount() -> None:
     """The film's number is not wrong of the film's amount."""
     less = filmed(200, foods=(FilmedFood(food="apple-pie-homemade", amount="1/2 slice"),))
     assert corrections(less, SAY) == {
-        "lunch": ("In the video it is 200 (Apple pie). Now it is 1 slice, and the number is 410.",)
+        "lunch": ("The video says 200 (Apple pie). Now it is 1 slice, and the number is 410.",)
     }
     assert "Now it is 1 slice: 410\n(Apple pie)" in corrected(less)[CAPTIONS]
 
@@ -207,7 +207,7 @@ def test_a_food_of_another_amount_is_told_with_its_amount() -> None:
 )
 def test_every_kind_of_number_is_called_something(changed: dict[str, object], says: str) -> None:
     [[line]] = corrections(filmed(1, **changed), SAY).values()
-    assert line.startswith(f"In the video it is 1 ({says}). The number is now ")
+    assert line.startswith(f"The video says 1 ({says}). It is now ")
 
 
 def corrected(result: LessonResult, languages: tuple[str, ...] = ("en",)) -> Mapping[str, str]:

@@ -26,7 +26,7 @@ def home_view(
     lessons = tuple(_card(entry, surround) for entry in entries)
     return HomeView(
         page=surround.page(FRONT, surround.say("all_lessons"), look=_LOOK),
-        title="" if headed else surround.site.programme,
+        title="" if headed else surround.site.name_in(surround.say.language),
         intro=intro,
         filters=filters(lessons, surround.say),
         lessons=lessons,

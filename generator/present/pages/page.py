@@ -58,12 +58,12 @@ class Surround:
         searched: bool = True,
     ) -> PageView:
         """The surroundings of the page at a path in the language's folder."""
-        home = "index.html"
+        home, programme = "index.html", self.site.name_in(self.say.language)
         return PageView(
             language=self.say.locale,
-            title=f"{title} · {self.site.programme}" if title else self.site.programme,
+            title=f"{title} · {programme}" if title else programme,
             description=description,
-            programme=self.site.programme,
+            programme=programme,
             home=LinkView(self.folder + home, self.say("all_lessons"), path == home),
             links=tuple(
                 LinkView(self.folder + address, label, address == path)
