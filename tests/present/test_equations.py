@@ -38,11 +38,8 @@ def test_minutes_have_units_activity_code_and_source(tmp_path: Path) -> None:
     """figures.md D10. Push-ups, 30300X, 3.9 METy at 6 to 9 years [S]; the child by hand [C]."""
     result = moved(tmp_path, "floor-push")
     says = [truth.says for truth in count_truths(result, SAYS["en"])]
-    assert (
-        "90\N{NO-BREAK SPACE}kcal ÷ ((3.9 METy − 1) × 1,116.69\N{NO-BREAK SPACE}kcal a day"
-        in says[0]
-    )
-    assert "÷ 1,440 minutes a day)" in says[0]
+    assert "90 ÷ ((3.9 − 1) × 1,116.69 ÷ 1,440), with the gap in kcal, the move in METy" in says[0]
+    assert "rest in kcal a day and a day in minutes" in says[0]
     assert "code 30300X" in says[0]
     told = count_sources(result, SAYS["en"])
     equation = (

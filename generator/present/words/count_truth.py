@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from decimal import Decimal
 from fractions import Fraction
 
 from generator.compute.move_minutes import MoveMinutes
@@ -46,7 +47,7 @@ def count_sources(result: LessonResult, say: Say) -> str:
         boy=say.number(boy),
         girl=say.number(girl),
         equation=arithmetic(found.child.equation, say),
-        resting=_resting(found, say),
+        resting=say.quantity(_resting(found), Measure.ENERGY),
     )
 
 
@@ -76,15 +77,15 @@ def _truth(counted: CountedMove, say: Say) -> CountTruthView:
 
 
 def _formula(found: MoveMinutes, say: Say) -> str:
-    """The computation with its numbers, each with its unit."""
+    """The computation with its numbers, and their units behind it: no `kcal ÷` stands on any page."""
     return say(
         "count_truth_formula",
-        gap=say.quantity(found.gap_kcal, Measure.ENERGY),
+        gap=say.number(found.gap_kcal),
         mety=say.number(found.mety),
-        resting=_resting(found, say),
+        resting=say.number(_resting(found)),
         day=say.number(1440),
     )
 
 
-def _resting(found: MoveMinutes, say: Say) -> str:
-    return say.quantity(as_decimal(Fraction(found.child.resting), 2), Measure.ENERGY)
+def _resting(found: MoveMinutes) -> Decimal:
+    return as_decimal(Fraction(found.child.resting), 2)
