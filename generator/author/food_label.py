@@ -6,6 +6,7 @@ the educator's to say.
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterator
 from fractions import Fraction
 
@@ -70,4 +71,5 @@ def _own_value(record: FoodRecord, name: str) -> str:
         return f"{{name: {name}, value: …, source: …}} with what the label says"
     value = label_value(_ENERGY, Fraction(held) * Fraction(label.size) / 100).value
     said = f"{name}, {label.wording} ({label.size.normalize():f} ml)"
-    return f'{{name: "{said}", value: {value.normalize():f}, source: "{record.release}"}}'
+    shown = f"{value.normalize():f}"
+    return f"{{name: {json.dumps(said, ensure_ascii=False)}, value: {shown}, source: {json.dumps(record.release)}}}"

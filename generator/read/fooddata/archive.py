@@ -14,7 +14,7 @@ from pathlib import Path, PurePosixPath
 
 from generator.problems import LessonError
 from generator.read.fooddata.found import Found
-from generator.read.fooddata.layout import COLUMNS, LABELS, PORTIONS, READ
+from generator.read.fooddata.layout import COLUMNS, READ
 
 LARGEST = 12_000_000_000
 """Bytes the files may hold together; the full download with its packages holds about 4 thousand million."""
@@ -86,10 +86,8 @@ def _wanted(members: list[zipfile.ZipInfo], found: Found) -> Members:
             if path.name in wanted:
                 found.add(f"the zip holds two files called `{path.name}`", AGAIN)
             wanted[path.name] = member
-    # A download of packages alone weighs no household portions: each label has its serving.
-    every = COLUMNS if set(LABELS) <= set(wanted) else COLUMNS | PORTIONS
-    missing = [name for name in every if name not in wanted]
-    if not set(COLUMNS) & set(wanted):
+    missing = [name for name in COLUMNS if name not in wanted]
+    if len(missing) == len(COLUMNS):
         raise found.stop(
             "this zip is no FoodData Central CSV download: it holds none of its files",
             "choose a download marked CSV at https://fdc.nal.usda.gov/download-datasets",

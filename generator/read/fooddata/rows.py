@@ -56,10 +56,7 @@ def foods(download: Download, seen: Seen, titles: Shelves) -> Iterator[tuple[int
             seen.foods[kind] += 1
             seen.published[kind] = max(day, seen.published.get(kind, ""))
             yield fdc, kind, description, titles.get(shelf, "")
-    branded = any(KINDS[kind].branded for kind in seen.published)
-    for name in LABELS:
-        if branded and name not in download.members:
-            found.add(f"`{name}` is missing from the zip, and it holds branded foods", AGAIN)
+    _refuse_missing(download, seen)
 
 
 def codes(download: Download, seen: Seen, titles: Shelves) -> Iterator[tuple[int, str, str]]:
@@ -140,6 +137,15 @@ def wording(amount: str, unit: str, description: str, modifier: str) -> str:
     if description[:1].isdigit():
         amount = ""
     return " ".join(" ".join((amount, unit, description, modifier)).split())
+
+
+def _refuse_missing(download: Download, seen: Seen) -> None:
+    """Tell of files that the kinds of food in this download need: each zip holds those of its own."""
+    for kind in seen.published:
+        for needed in LABELS if KINDS[kind].branded else PORTIONS:
+            if needed not in download.members:
+                what = f"`{needed}` is missing from the zip, and it holds {KINDS[kind].title}"
+                download.found.add(what, AGAIN)
 
 
 def _first(download: Download, fdc: str) -> int:

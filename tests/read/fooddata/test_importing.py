@@ -146,6 +146,50 @@ def test_survey_foods_by_nutrient_number_and_with_portions_in_words(tmp_path: Pa
     assert [one.wording for one in beans.portions] == ["1 cup", "Guideline amount per rice"]
 
 
+def test_a_shelf_of_the_survey_by_either_heading(tmp_path: Path) -> None:
+    """The category comes with the food, or with its code in a file of its own (11.1, S)."""
+    other = {
+        **SURVEY,
+        "wweia_food_category.csv": (
+            ("wweia_food_category_code", "wweia_food_category_description"),
+            ("2802", "Beans, peas, legumes"),
+        ),
+        "food.csv": (FOOD[0], ("301", "survey_fndds_food", "Black beans, NFS", "", "2022-10-28")),
+        "survey_fndds_food.csv": (
+            ("fdc_id", "food_code", "wweia_category_number", "start_date", "end_date"),
+            ("301", "41102010", "2802", "", ""),
+        ),
+    }
+    load(tmp_path, other)
+    beans = held(tmp_path, 301)
+    assert (beans.category, beans.code) == ("Beans, peas, legumes", "41102010")
+
+
+def test_carbohydrate_by_difference_may_be_a_little_below_zero(tmp_path: Path) -> None:
+    """references.md 11.1 (S); a zero with a sign is a zero, and no other figure may be negative."""
+    rows = (
+        FOOD_NUTRIENT[0],
+        ("1", "101", "1005", "-0.150", "1"),
+        ("2", "102", "1005", "-0.0", "1"),
+    )
+    load(tmp_path, {"food_nutrient.csv": rows})
+    assert held(tmp_path, 101).per_100g["carbohydrate"] == Decimal("-0.15")
+    assert str(held(tmp_path, 102).per_100g["carbohydrate"]) == "0"
+
+
+def test_amounts_that_stand_apart_in_the_file_come_together(tmp_path: Path) -> None:
+    rows = (
+        FOOD_NUTRIENT[0],
+        ("1", "101", "1008", "132", "1"),
+        ("2", "102", "1008", "56", "1"),
+        ("3", "101", "1003", "8.86", "1"),
+        ("4", "101", "1008", "132.0", "1"),
+    )
+    load(tmp_path, {"food_nutrient.csv": rows})
+    beans = held(tmp_path, 101)
+    assert (beans.per_100g["energy"], beans.per_100g["protein"]) == (132, Decimal("8.86"))
+
+
 def test_kinds_live_side_by_side_and_one_is_replaced_alone(tmp_path: Path) -> None:
     load(tmp_path)
     load(tmp_path, FOUNDATION)

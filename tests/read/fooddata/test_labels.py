@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 
 from generator.model.food_record import FoodRecord, Imported, Label
+from generator.problems import LessonError
 from generator.read.fooddata.gtin import code, is_number, misread
 from generator.read.fooddata.importing import import_foods
 from generator.read.fooddata.index import INDEX, called, opened_index, record
@@ -72,6 +73,33 @@ def test_a_label_gives_its_serving_and_figures_for_a_hundred_grams(tmp_path: Pat
     assert [(one.wording, one.grams) for one in bar.portions] == [("2 bars", Decimal(42))]
     assert bar.category == "Snack bars"
     assert bar.release == "Label data in USDA FoodData Central, branded foods, 2026-04-16"
+
+
+def test_a_download_of_packages_alone_weighs_no_household_portions(tmp_path: Path) -> None:
+    changed: dict[str, Table | bytes | None] = {
+        "food.csv": [row for row in FULL["food.csv"] if row[0][0] in "f49"],
+        "food_nutrient.csv": [row for row in FULL["food_nutrient.csv"] if row[1][0] in "f4"],
+        "food_portion.csv": None,
+        "measure_unit.csv": None,
+        "foundation_food.csv": None,
+        "survey_fndds_food.csv": None,
+    }
+    assert [(one.kind, one.foods) for one in load(tmp_path, changed)] == [("branded foods", 3)]
+
+
+@pytest.mark.parametrize(
+    ("name", "kind"),
+    [
+        ("branded_food.csv", "branded foods"),
+        ("food_portion.csv", "SR Legacy"),
+        ("measure_unit.csv", "FNDDS"),
+    ],
+)
+def test_each_kind_needs_its_files(tmp_path: Path, name: str, kind: str) -> None:
+    with pytest.raises(LessonError) as error:
+        load(tmp_path, {name: None})
+    told = [problem.what for problem in error.value.problems]
+    assert f"`{name}` is missing from the zip, and it holds {kind}" in told
 
 
 def test_what_is_sold_by_millilitres_gets_no_grams(tmp_path: Path) -> None:

@@ -67,6 +67,12 @@ WRONG_CELLS = {
     "infinite": (amount("Infinity"), "food_nutrient.csv", 9, "not `Infinity`"),
     "negative amount": (amount("-0.5"), "food_nutrient.csv", 9, "not `-0.5`"),
     "words for a figure": (amount("trace"), "food_nutrient.csv", 9, "not `trace`"),
+    "carbohydrate that is less than all the food": (
+        with_row("food_nutrient.csv", "9", "102", "1005", "-100", "1"),
+        "food_nutrient.csv",
+        9,
+        "`amount` must be a figure above -100, not `-100`",
+    ),
     "a figure beyond all sense": (amount("1e400"), "food_nutrient.csv", 9, "not `1e400`"),
     "other digits": (amount("٣"), "food_nutrient.csv", 9, "not `٣`"),
     "nutrient no number": (
