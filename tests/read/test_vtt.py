@@ -86,8 +86,31 @@ BROKEN = {
     "STYLE below a cue": (HEAD + CUE + "\nSTYLE\n::cue {}\n", ["6:1: STYLE stands below a cue"]),
     "arrow in a note": (HEAD + "NOTE\na --> b\n\n" + CUE, ["4:3: `-->` stands in a NOTE block"]),
     "unknown region setting": (HEAD + "REGION\nid:a\nwide:3%\n\n" + CUE, ["5:1: `wide:3%` is not a setting"]),
+    "space before the time": (HEAD + " " + CUE, ["3:1: a space stands before the time"]),
+    "time in the words too late": (HEAD + CUE + "a <00:02.000> b\n", ["5:3: <00:02.000> lies outside of its cue"]),
+    "times in the words unsorted": (HEAD + CUE + "<00:01.500>a <00:01.400>b\n", ["5:14: <00:01.400> lies outside of its cue"]),
     "same name twice": (HEAD + "a\n" + CUE + "\na\n" + CUE, ["7:1: the name `a` is given twice"]),
 }  # fmt: skip
+
+
+ALLOWED = {
+    "the last rt of a ruby open": "<ruby>a<rt>b</ruby>",
+    "each rt closed": "<ruby>a<rt>b</rt>c<rt>d</rt></ruby>",
+    "times in the words": "a <00:01.200>b <00:01.900>c",
+}
+"""What the syntax allows: W3C WebVTT, Candidate Recommendation, section 4.2.2 (from memory: the last end tag of
+``rt`` may be left out, and a time in the words lies after the cue's start and before its end). It says nothing of a
+region that is not defined, and browsers pass over it; so does this. It allows a cue without words as well, which
+is refused here all the same, for an author's cue without words is one that was lost: a rule of ours."""
+
+
+@pytest.mark.parametrize("words", ALLOWED.values(), ids=ALLOWED)
+def test_what_the_syntax_allows_is_read(words: str) -> None:
+    assert len(cues(f"{HEAD}00:01.000 --> 00:02.000\n{words}\n")) == 1
+
+
+def test_a_region_that_is_not_defined_is_passed_over() -> None:
+    assert cues(HEAD + "00:01.000 --> 00:02.000 region:none\nHello.\n")
 
 
 @pytest.mark.parametrize(("text", "problems"), BROKEN.values(), ids=BROKEN)

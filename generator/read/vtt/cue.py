@@ -73,7 +73,7 @@ class Cues:
                 what = "the cue begins before the one above it"
                 problems.append(timing.problem(0, what, "put the cues in the order of their times"))
             self._latest = max(self._latest, times.start_ms)
-        text = read_words(words, problems)
+        text = read_words(words, times, problems)
         if not any(line.strip() for line in text) and not problems:
             what, hint = "this cue has no words", "write them on the next line, or delete the cue"
             problems.append(timing.problem(0, what, hint))

@@ -36,6 +36,9 @@ def read_times(line: Line) -> Times:
         return times
     times.problems += _arrow_problems(line, arrow)
     left = len(line.text) - len(line.text.lstrip(" \t"))
+    if left:
+        what = "a space stands before the time"
+        times.problems.append(line.problem(0, what, "begin the line with the time"))
     end = re.match(r"\S*", line.text[arrow.end() :])
     after = arrow.end() + (end.end() if end else 0)
     times.start_ms = _time(line, left, arrow.start(), times.problems)
@@ -61,14 +64,20 @@ def _arrow_problems(line: Line, arrow: re.Match[str]) -> Iterator[Problem]:
         )
 
 
+def milliseconds(text: str) -> int | None:
+    """A time written right; nothing where it is not, or lies beyond any film."""
+    found = _TIME.fullmatch(text)
+    if not found:
+        return None
+    hours, minutes, seconds, rest = (int(part or 0) for part in found.groups())
+    return ((hours * 60 + minutes) * 60 + seconds) * 1000 + rest if hours < _MOST_HOURS else None
+
+
 def _time(line: Line, start: int, end: int, problems: list[Problem]) -> int | None:
     """Milliseconds of the time between two columns."""
     text = line.text[start:end]
-    found = _TIME.fullmatch(text)
-    if found:
-        hours, minutes, seconds, rest = (int(part or 0) for part in found.groups())
-        if hours < _MOST_HOURS:
-            return ((hours * 60 + minutes) * 60 + seconds) * 1000 + rest
+    if (right := milliseconds(text)) is not None:
+        return right
     loose = _LOOSE.fullmatch(text.strip())
     value = _understood(loose[0]) if loose else None
     hint = f"write {_written(value)}" if value is not None else "write it as 00:01.500"

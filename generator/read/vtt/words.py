@@ -10,6 +10,7 @@ from html.entities import html5
 from generator.problems import Problem
 from generator.read.vtt.blocks import Block
 from generator.read.vtt.lines import Line
+from generator.read.vtt.times import Times, milliseconds
 
 _SIGN = re.compile(
     r"(?P<reference>&(?:#[0-9]{1,7}|#[xX][0-9a-fA-F]{1,6}|[A-Za-z][A-Za-z0-9]{1,31});)"
@@ -20,9 +21,15 @@ _SIGN = re.compile(
 _NAMED = {"v": "the name of the voice", "lang": "the language"}
 
 
-def read_words(block: Block, problems: list[Problem]) -> tuple[str, ...]:
-    """The lines as they are read; what is wrong with them is added to the problems."""
-    reader = _Reader(problems)
+def read_words(block: Block, times: Times, problems: list[Problem]) -> tuple[str, ...]:
+    """The lines as they are read; what is wrong with them is added to the problems.
+
+    Args:
+        block: the lines below the times of a cue.
+        times: of the cue; a time in its words lies between them.
+        problems: of the cue.
+    """
+    reader = _Reader(problems, times.start_ms, times.end_ms)
     lines = tuple(reader.line(line) for line in block)
     reader.end(alone=bool(block) and block[0].text.startswith("<v"))
     return lines
@@ -31,6 +38,9 @@ def read_words(block: Block, problems: list[Problem]) -> tuple[str, ...]:
 @dataclass(slots=True)
 class _Reader:
     problems: list[Problem]
+    latest: int | None
+    """ms that the next time in the words must be later than."""
+    end_ms: int | None
     open: list[tuple[str, Line, int]] = field(default_factory=list)
     """Tags that wait for their end."""
     voices: int = 0
@@ -50,7 +60,19 @@ class _Reader:
             self.tell(line, found, f"a bare `{found[0]}` stands in the words", f"write {escaped}")
         elif found["tag"]:
             self.tag(line, found)
+        elif found["stamp"]:
+            self.stamp(line, found)
         return ""
+
+    def stamp(self, line: Line, found: re.Match[str]) -> None:
+        """A time in the words: after the cue's start and the time before it, before the cue's end."""
+        at = milliseconds(found["stamp"][1:-1])
+        if at is None or self.latest is None or self.end_ms is None:
+            return
+        if not self.latest < at < self.end_ms:
+            hint = "give a time after the one before it and before the cue ends"
+            self.tell(line, found, f"{found[0]} lies outside of its cue", hint)
+        self.latest = max(at, self.latest)
 
     def reference(self, line: Line, found: re.Match[str]) -> str:
         name = found[0][1:]
@@ -64,6 +86,8 @@ class _Reader:
     def tag(self, line: Line, found: re.Match[str]) -> None:
         name = found["tag"]
         if found["close"]:
+            if name == "ruby" and self.open and self.open[-1][0] == "rt":
+                self.open.pop()  # the last one in a ruby may stay open
             if self.open and self.open[-1][0] == name:
                 self.open.pop()
             else:
@@ -90,8 +114,6 @@ class _Reader:
         for name, line, column in self.open:
             if name == "v" and alone and self.voices == 1:
                 continue
-            if name == "rt":
-                continue  # the last one in a ruby may stay open
             what = f"<{name}> is never ended"
             self.problems.append(line.problem(column, what, f"write </{name}> behind its words"))
 
