@@ -32,6 +32,7 @@ from generator.check.spoken_numbers import spoken_numbers, untranslated_numbers
 from generator.check.standards import standards_known, standards_translated
 from generator.check.titles import titles_apart
 from generator.check.translations import translations_complete
+from generator.check.unlike_script import unlike_script
 from generator.check.whole_day import days_are_whole
 from generator.compute.lacking_names import LackingName
 from generator.compute.result import LessonResult
@@ -63,6 +64,7 @@ RULES: tuple[Rule, ...] = (
     numbers_as_filmed,
     *FILM_RULES,
     *CAPTION_RULES,
+    unlike_script,
     spoken_numbers,
     untranslated_numbers,
     braces_known,

@@ -37,5 +37,7 @@ class SaidOf:
     """*26 of row two*: the number is one of the lesson's."""
     operator_after: re.Pattern[str]
     """*Minus 170*: the number is a step of a calculation, and not what comes out."""
+    pause: re.Pattern[str]
+    """*Pause here*: the learner is told that the player halts."""
     food_word: int
     """Which word of a food's name says what it is: the last in *carrot soup*, the first in *sopa de zanahoria*."""

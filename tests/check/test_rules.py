@@ -209,6 +209,10 @@ CASES: Mapping[str, tuple[Made, str]] = {
     "silence": (heard((1, 4, "Hello.")), "there is no caption from"),
     "beyond_end": (heard((99, 103, "Bye.")), "the video lasts 1:40"),
     "foods_misspelled": (heard((31, 35, "The carot salad")), "nearly a food of this lesson"),
+    "unlike_script": (
+        heard((31, 35, "My oatmeal holds 170."), (35, 39, "The bagel holds 260.")),
+        "the script calls row 1 at this stop",
+    ),
     "spoken_numbers": (other("My oatmeal holds 170.", "My oatmeal holds 175."), "“175” is said of"),
     "untranslated_numbers": (
         spanish_captions("La avena tiene 175 kcal."),
@@ -227,6 +231,7 @@ OF_WORDS = {
     "easy_to_read",
     "safe_links",
     "foods_misspelled",
+    "unlike_script",
     "spoken_numbers",
     "braces_known",
 }

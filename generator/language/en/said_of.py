@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import re
 
-from generator.language.around_numbers import after, before
+from generator.language.around_numbers import after, before, words
 from generator.language.en.measures import UNITS
 from generator.language.said_of import SaidOf
 
 _LEEWAY = r"(?:(?:about|around|exactly|only|just|almost|nearly|over|under)\s+)?"
 
 SAID_OF = SaidOf(
-    units={unit: after(rf"(?:more |of )?(?:{words})") for unit, words in UNITS.items()},
+    units={unit: after(rf"(?:more |of )?(?:{called})") for unit, called in UNITS.items()},
     teaspoons=after(r"(?:more )?(?:teaspoons?|tsp)"),
     counts=after(r"(?:counts?|moves?)", r"times(?!\s+(?:as|the|more|what|over|and)\b)"),
     groups={
@@ -41,5 +41,6 @@ SAID_OF = SaidOf(
     operator_after=re.compile(
         r"\s*(?:[-−–+×÷*/]\s*\d|(?:minus|plus|take\s+away|less|divided|times)\s+\d)", re.IGNORECASE
     ),
+    pause=words(r"pause", r"stop the (?:video|film)"),
     food_word=-1,
 )

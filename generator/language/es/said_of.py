@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import re
 
-from generator.language.around_numbers import after, before
+from generator.language.around_numbers import after, before, words
 from generator.language.es.measures import UNITS
 from generator.language.said_of import SaidOf
 
 _LEEWAY = r"(?:(?:alrededor de|cerca de|casi|exactamente|solo|sólo|unos|unas|más de|menos de)\s+)?"
 
 SAID_OF = SaidOf(
-    units={unit: after(rf"(?:de )?(?:{words})(?: más)?") for unit, words in UNITS.items()},
+    units={unit: after(rf"(?:de )?(?:{called})(?: más)?") for unit, called in UNITS.items()},
     teaspoons=after("cucharaditas?"),
     counts=after(
         "conteos?", "cuentas?", "movimientos?", r"veces(?!\s+(?:la|el|lo|tant[oa]s?|más|y)\b)"
@@ -38,5 +38,6 @@ SAID_OF = SaidOf(
     operator_after=re.compile(
         r"\s*(?:[-−–+×÷*/]\s*\d|(?:menos|más|por|entre|dividido)\s+\d)", re.IGNORECASE
     ),
+    pause=words(r"pausa", r"det[eé]n el video"),
     food_word=0,
 )

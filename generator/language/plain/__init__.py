@@ -81,6 +81,7 @@ _SAID_OF = SaidOf(
     food_before=_NEVER,
     row_after=_NEVER,
     operator_after=_NEVER,
+    pause=_NEVER,
     food_word=0,
 )
 _CLAIMS = Grammar(
