@@ -36,6 +36,10 @@ class AroundNumbers:
     """Times as much: a claim, and not a number of the lesson."""
     repeats_after: re.Pattern[str]
     """Times: behind *a hundred* it means *very often*."""
+    given_after: re.Pattern[str]
+    """For the: at the beginning of a clause the number is given to a food."""
+    begins: re.Pattern[str]
+    """The beginning of a clause."""
     unit_after: re.Pattern[str]
     """Units of the measures, counts and place values: the number is of the lesson."""
     follows: frozenset[str]

@@ -36,8 +36,8 @@ def digits_at(words: Sequence[str], at: int, known: NumberWords) -> tuple[Fracti
 def _fraction(text: str) -> Fraction | None:
     if "/" in text:
         above, _, below = text.partition("/")
-        short = len(text) <= _LONGEST and int(below) > 0
-        return Fraction(int(above), int(below)) if short else None
+        is_one = bool(above and below) and len(text) <= _LONGEST and int(below) > 0
+        return Fraction(int(above), int(below)) if is_one else None
     if _SIGN.fullmatch(text):
         return Fraction(unicodedata.numeric(text)).limit_denominator(10)
     return None

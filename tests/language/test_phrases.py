@@ -58,7 +58,18 @@ def test_a_part_is_as_exact_as_a_decimal_can_be(text: str, heard: Decimal) -> No
 
 @pytest.mark.parametrize("language", LANGUAGES)
 @pytest.mark.parametrize(
-    "text", ["1/0", "3/٠", "9" * 5000, f"1/{'9' * 5000}", "1 " * 4000, "三 Ⅷ ² ½½", "½" * 900]
+    "text",
+    [
+        "1/0",
+        "3/٠",
+        "1/ 1/",
+        "/ 1 /2",
+        "9" * 5000,
+        f"1/{'9' * 5000}",
+        "1 " * 4000,
+        "三 Ⅷ ² ½½",
+        "½" * 900,
+    ],
 )
 def test_what_is_no_number_of_a_lesson_does_no_harm(language: str, text: str) -> None:
     assert all(one.value >= 0 for one in language_of(language).numbers_in(text))

@@ -58,7 +58,7 @@ class Judge:
         offset = said.start + number.start
         if number.nothing and not self._none_of_it(said, number, seats):
             return None  # there may be none of something else
-        if self.language.claims.supposed.search(said.text[: number.start]):
+        if not number.nothing and self.language.claims.supposed.search(near.head):
             return None
         if strange := self._stranger(amount, seats, near):
             return Fault(offset, seats, *strange)

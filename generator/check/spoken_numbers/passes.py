@@ -13,6 +13,8 @@ from generator.language.number import Number
 
 _LARGEST_SMALL = 12
 """In words, up to here a number is mostly a word: *one of them*, *two lunches*, *three rows*."""
+_ONCE_OR_TWICE = 3
+"""In words, up to here *so many times* is how often something is done: *say it three times*."""
 _FRACTION = re.compile(r"\d+/\d+|[¼-¾⅐-⅞]")
 """A part of one, written as such."""
 
@@ -118,8 +120,12 @@ def _date(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
 def _small_word(number: Number, head: str, tail: str, around: AroundNumbers) -> bool:
     if not number.in_words or (number.bare and number.value > _LARGEST_SMALL):
         return False
-    if around.of_after.match(tail) or (not number.bare and around.repeats_after.match(tail)):
+    if around.of_after.match(tail):
         return True
+    if (not number.bare or number.value <= _ONCE_OR_TWICE) and around.repeats_after.match(tail):
+        return True
+    if not number.bare and around.given_after.match(tail) and around.begins.search(head):
+        return False
     held = _ends(tail) and (
         around.holds_before.search(head) or (not number.bare and around.listed.search(head))
     )

@@ -31,7 +31,8 @@ class Follower:
 
         A number belongs to the foods named since the number before it: *the apple holds 90, the pie
         410*. Where the first food comes after the first number it is the other way round: *90 for
-        the apple and 410 for the pie*. A sentence that names none and begins with *it* goes on
+        the apple and 410 for the pie*. As many numbers behind as many foods are in the same order:
+        *the apple and the pie: 90 and 410*. A sentence that names none and begins with *it* goes on
         about the last food.
         """
         self._before.append(said)
@@ -41,6 +42,9 @@ class Follower:
         if not named:
             return tuple([self._carried_on()] * len(numbers))
         begins = [number.start for number in numbers]
+        foods = [one for one in named if one.seats]
+        if 1 < len(foods) == len(begins) and foods[-1].start < begins[0]:
+            return tuple(self._seats([one], said) for one in foods)
         ahead = bool(begins) and named[0].start > begins[0]
         found = []
         for at, begin in enumerate(begins):
@@ -50,8 +54,19 @@ class Follower:
                 else ((begins[at - 1] if at else 0), [begin])
             )
             end = high[0] if high else len(said.text)
-            found.append(self._seats([one for one in named if low <= one.start < end], said))
+            here = [one for one in named if low <= one.start < end]
+            found.append(self._seats(self._first(here) if ahead else here, said))
         return tuple(found)
+
+    def _first(self, named: Sequence[Mention]) -> Sequence[Mention]:
+        """The words of the first food: *90 for the apple, against the pie*."""
+        seats: Seats = frozenset()
+        for at, one in enumerate(named):
+            theirs = one.seats or self._side(one.side)
+            if seats and not seats & theirs:
+                return named[:at]
+            seats = (seats & theirs) or theirs
+        return named
 
     def _carried_on(self) -> Seats:
         """The foods of the last sentence that names any, as long as all after it go on about them."""

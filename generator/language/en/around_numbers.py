@@ -39,6 +39,8 @@ AROUND_NUMBERS = AroundNumbers(
     ),
     multiple_after=after(r"times\s+(?:as|the|more|what|over|and)", "-?fold", "x"),
     repeats_after=after("times"),
+    given_after=after("for the"),
+    begins=re.compile(r"(?:^|[,;:])\s*$"),
     unit_after=after(
         f"(?:more |big |little )?(?:{'|'.join(UNITS.values())})",
         "teaspoons?", "counts?", "times", "moves?", "tens", "hundreds", "ones", "twenties", "twos",

@@ -70,9 +70,10 @@ PARTS = {
     },
 }
 """What each share is."""
-AS_MUCH = rf"as\s+(?:much|many|big|high|large)\b(?!\s+again)|(?:of\s+)?(?:the\s+)?{WHAT}\b|(?:of\s+)?what\b|that\s+(?:of|in)\b|(?:of\s+)?that(?=\s*(?:[.,;!]|$))"
+_ON = "as|in|of|for|from|on|at|and|or|but|than|when|if|here|there|again|together"
+AS_MUCH = rf"as\s+(?:much|many|big|high|large)\b(?!\s+again)(?!\s+(?!(?:{_ON})\b|{WHAT}\b)\w)|(?:of\s+)?(?:the\s+)?{WHAT}\b|(?:of\s+)?what\b|that\s+(?:of|in)\b|(?:of\s+)?that(?=\s*(?:[.,;!]|$))"
 """Words behind a multiple or share that make it one of an amount of food."""
-NOT_OFTEN = r"(?!\s+(?:a|an|per|each|every|daily|weekly|in|more)\b)(?!\s+of\s+double)"
+NOT_OFTEN = r"(?!\s+(?:a|an|per|each|every|daily|weekly|in|more)\b)(?!\s+of\s+double)(?!\s+as\s+(?!much\b|many\b|big\b|high\b|large\b)\w)(?!\s+\w+er\b)(?!\s+as\s+(?:much|many)\s+(?!(?:as|in|of|for)\b)\w)"
 """No *twice a week* stands there."""
 ENDS = rf"(?=\s*(?:$|[.,;:!)]|(?:than|in|on|as|for|only)\b|{WHAT}\b))"
 """Words that may follow *more*; any other word is what there is more of."""

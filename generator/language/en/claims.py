@@ -72,6 +72,7 @@ _PARTS = (
     _kind(Form.SHARE, rf"{LEE}?{ONLY}?(?P<n>{PERCENT}|{PART})\s+(?:{AS_MUCH})"),
     _kind(Form.SHARE, rf"{HOLDS}{LEE}(?P<n>{PERCENT}|{PART})\s+(?:of\s+)?(?:the|that)\b"),
     _kind(Form.SHARE, rf"{HOLDS}{ONLY}?{LEE}?(?P<n>{PERCENT}|{PART})\s+(?:of\s+)?(?:the|that|an?)\b", both=True),
+    _kind(Form.SHARE, rf"{HOLDS}{ONLY}?{LEE}?(?P<n>{PERCENT}|{PART})\s+of\s+(?=\d)", both=True),
 )  # fmt: skip
 _TIMES = (
     _kind(Form.TIMES, rf"{LEE}?(?P<n>{TIMES})\s+(?:{AS_MUCH}|more\s+(?:{WHAT}|than)\b)"),
@@ -160,7 +161,8 @@ CLAIMS = Grammar(
         re.IGNORECASE,
     ),
     supposed=words(
-        "suppose", "imagine", "pretend", "what if", "if",
+        "suppose", "imagine", "pretend", "what if", "if", "not one", "none of", r"no (?:food|row|side)",
+        r"(?:does|do|did)(?:n['’]t|\s+not)\s+(?:hold|have|contain|bring|come)",
         r"(?:nobody|no one|somebody|someone)\s+(?:said|says|thought|thinks|wrote|writes)",
     ),
     states=words(

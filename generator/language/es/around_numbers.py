@@ -38,6 +38,8 @@ AROUND_NUMBERS = AroundNumbers(
     ),
     multiple_after=after(r"veces\s+(?:la|el|lo|tant[oa]s?|más|y)"),
     repeats_after=after("veces"),
+    given_after=after("para (?:el|la|los|las)"),
+    begins=re.compile(r"(?:^|[,;:])\s*$"),
     unit_after=after(
         rf"(?:de\s+)?(?:{'|'.join(UNITS.values())})", "cucharaditas?",
         "conteos?", "cuentas?", "veces", "movimientos?", "decenas", "centenas", "unidades",

@@ -159,7 +159,8 @@ CLAIMS = Grammar(
         re.IGNORECASE,
     ),
     supposed=words(
-        "supón(?:gan)?", "supongamos", "imagina", "imaginen", "imaginemos", "finge", "qué pasa si", "si",
+        "supón(?:gan)?", "supongamos", "imagina", "imaginen", "imaginemos", "finge", "qué pasa si", "si", r"ning[uú]n[ao]?",
+        rf"no\s+{HOLD}",
         r"(?:nadie|alguien)\s+(?:dijo|dice|creyó|cree|escribió)",
     ),
     states=words(
