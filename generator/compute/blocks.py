@@ -9,6 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from decimal import Decimal
 
+from generator.compute.count import Count
+
 
 @dataclass(frozen=True, slots=True)
 class Blocks:
@@ -42,3 +44,24 @@ def to_blocks(value: Decimal) -> Blocks:
     hundreds, rest = divmod(wholes, 100)
     tens, ones = divmod(rest, 10)
     return Blocks(hundreds, tens, ones, tenths)
+
+
+@dataclass(frozen=True, slots=True)
+class Groups:
+    """A gap laid in groups of what one count stands for, and what makes no whole group."""
+
+    times: int
+    """How many groups."""
+    each: Blocks
+    """The blocks of one."""
+    rest: Blocks
+    """What is left over."""
+
+
+def to_groups(count: Count) -> Groups:
+    """Lay a counted gap out so that its counts can be seen.
+
+    Raises:
+        ValueError: one count or what is left over has a part finer than a tenth.
+    """
+    return Groups(count.whole, to_blocks(count.per), to_blocks(count.left_over))

@@ -14,7 +14,7 @@ from generator.model.stops import Stop
 
 # fmt: off
 PAGE_IDS = frozenset({
-    "adults", "b1", "b10", "b100", "bhalf", "btenth", "first", "half", "hundred",
+    "adults", "first", "half", "hundred",
     "clear-all", "main", "on-paper", "one", "second", "ten", "tens", "tenth", "who",
 })
 # fmt: on

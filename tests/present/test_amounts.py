@@ -43,7 +43,7 @@ def test_blocks_in_words(value: str, said: str) -> None:
 
 @given(st.integers(0, 200_000).map(lambda tenths: Decimal(tenths) / 10))
 def test_blocks_in_words_and_numbers_make_the_value(value: Decimal) -> None:
-    for view in (blocks_view(value, SAY), blocks_view(value, SAY, in_tens=True)):
+    for view in (blocks_view(value, SAY), blocks_view(value, SAY, opened=100)):
         sizes = {"hundred": 100, "ten": 10, "one": 1, "tenth": Decimal("0.1")}
         said = sum(
             int(number.replace(",", "")) * sizes[name]
@@ -75,7 +75,7 @@ def test_teaspoons_of_four_grams(grams: str, said: str) -> None:
 
 
 def test_hundreds_taken_apart_into_tens_are_written_with_their_thousands() -> None:
-    assert blocks_view(Decimal(11_570), SAY, in_tens=True).label == "1,157 tens"
+    assert blocks_view(Decimal(11_570), SAY, opened=100).label == "1,157 tens"
     assert blocks_view(Decimal(123_000), SAY).label == "1,230 hundreds"
 
 

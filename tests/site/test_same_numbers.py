@@ -239,7 +239,6 @@ def blocks(pile: Element) -> Decimal:
         "half": Decimal("0.5"),
         "tenth": Decimal("0.1"),
     }
-    worth |= {"b100": 100, "b10": 10, "b1": 1, "bhalf": Decimal("0.5"), "btenth": Decimal("0.1")}
     return sum((Decimal(worth[href]) for href in _used(pile)), Decimal(0))
 
 

@@ -34,7 +34,7 @@ def components_view(results: Iterable[LessonResult], surround: Surround) -> Comp
         video=None,
         screens=(),
         piles=tuple(blocks_view(Decimal(number), say) for number in _NUMBERS),
-        tens=blocks_view(Decimal(320), say, in_tens=True),
+        tens=blocks_view(Decimal(320), say, opened=100),
         days=tuple(
             day for stop in stops if isinstance(stop, DayView) for day in _leaning(stop, surround)
         ),

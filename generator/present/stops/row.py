@@ -7,18 +7,20 @@ from generator.compute.gap import Gap
 from generator.compute.result import Comparison
 from generator.model.names import TOTAL
 from generator.model.stops.compare import Solve
+from generator.present.pictures.block_rings import left_view, rings_view
 from generator.present.pictures.columns import columns
 from generator.present.pictures.number_line import number_line
 from generator.present.views.comparison import CountView, RowView, TotalView
 from generator.present.words.amounts import (
     SIDE_KEYS,
-    blocks_view,
     gap_working,
     holding_view,
 )
 from generator.present.words.counting import count_hint, count_question
 from generator.present.words.number import number, quantity
 from generator.present.words.say import Say, digits
+
+_HUNDRED = 100
 
 
 def row_view(at: int, comparison: Comparison, say: Say) -> RowView:
@@ -39,7 +41,9 @@ def row_view(at: int, comparison: Comparison, say: Say) -> RowView:
         second=second,
         gap=quantity(gap.size, stop.measure, say),
         holder="" if gap.holder is None else stop.sides[gap.holder],
-        left=blocks_view(gap.size, say, in_tens=True),
+        left=left_view(gap, count, say),
+        left_hundred="hundred" if count and count.per == _HUNDRED else "tens",
+        rings=rings_view(count, say) if count else None,
         left_key=SIDE_KEYS[gap.holder or 0],
         line=number_line(gap, say),
         ask_gap=Solve.GAP in stop.solve,

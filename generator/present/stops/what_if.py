@@ -68,7 +68,7 @@ def _totals(gap: Gap, sides: tuple[str, str], measure: Measure, say: Say) -> Tot
         totals=(quantity(gap.first, measure, say), quantity(gap.second, measure, say)),
         blocks=(blocks_view(gap.first, say), blocks_view(gap.second, say)),
         gap=quantity(gap.size, measure, say),
-        left=blocks_view(gap.size, say, in_tens=True),
+        left=blocks_view(gap.size, say, opened=100),
         left_key=SIDE_KEYS[gap.holder or 0],
         working=f"{say.number(gap.larger)} − {say.number(gap.smaller)} = {say.number(gap.size)}",
         says=gap_sentence(gap, sides, measure, say),

@@ -21,6 +21,19 @@ class BlocksView:
 
 
 @dataclass(frozen=True, slots=True)
+class RingsView:
+    """Blocks in rings, each of what one count stands for, and what stands outside of them."""
+
+    label: str
+    """Said instead of the picture: ``16 groups of 2 tens, and 1 ten outside``."""
+    times: int
+    each: BlocksView
+    """The blocks in one ring."""
+    rest: BlocksView
+    """What stands outside."""
+
+
+@dataclass(frozen=True, slots=True)
 class HoldingView:
     """One side of a row."""
 

@@ -6,7 +6,13 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from generator.present.views.amounts import BlocksView, ColumnView, HoldingView, WorkingView
+from generator.present.views.amounts import (
+    BlocksView,
+    ColumnView,
+    HoldingView,
+    RingsView,
+    WorkingView,
+)
 from generator.present.views.number import Number
 
 
@@ -45,6 +51,10 @@ class RowView:
     """Name of the side that holds more; empty where both hold the same."""
     left: BlocksView
     """What is left of the larger when both are matched."""
+    left_hundred: str
+    """How its hundreds are drawn: ``tens`` where they are taken apart to be counted, else ``hundred``."""
+    rings: RingsView | None
+    """The same in groups, where a count is made of more than one block."""
     left_key: str
     """``first`` or ``second``: whose blocks are left."""
     line: Markup

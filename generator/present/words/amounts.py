@@ -18,8 +18,8 @@ from generator.present.words.number import number
 from generator.present.words.say import Say
 
 SIDE_KEYS = ("first", "second")
-_HALF = 5
-"""Tenths that are said and drawn as one half."""
+_HUNDRED, _TEN, _HALF = 100, 10, 5
+"""Sizes of blocks, and the tenths that are said and drawn as one half."""
 _QUARTERS = {1: "¼", 2: "½", 3: "¾"}
 
 
@@ -62,25 +62,28 @@ def weight(holding: Holding, say: Say) -> str:
     return say("grams", grams=say.number(whole(holding.serving.grams)))
 
 
-def blocks_view(value: Decimal, say: Say, *, in_tens: bool = False) -> BlocksView:
+def blocks_view(value: Decimal, say: Say, *, opened: int = 1000) -> BlocksView:
     """Base-ten blocks of a value; no label and no value of a lesson is finer than a tenth.
 
     Args:
         value: what to lay, in the unit of its measure.
-        in_tens: whether hundreds are said as tens, ``32 tens``, as they are counted.
+        opened: blocks of this size and larger are opened into smaller ones, as they are counted:
+            100 for ``32 tens``, 10 for ``25 ones``.
     """
     laid = to_blocks(value)
-    hundreds = 0 if in_tens else laid.hundreds
-    parts = [
-        ("blocks_hundreds", hundreds),
-        ("blocks_tens", laid.tens + (laid.hundreds - hundreds) * 10),
-        ("blocks_ones", laid.ones),
+    hundreds, tens, ones = laid.hundreds, laid.tens, laid.ones
+    said_hundreds = 0 if opened <= _HUNDRED else hundreds
+    said_tens = tens + 10 * (hundreds - said_hundreds)
+    if opened <= _TEN:
+        hundreds, tens, said_tens, ones = 0, 0, 0, ones + 10 * said_tens
+    parts = (
+        ("blocks_hundreds", said_hundreds),
+        ("blocks_tens", said_tens),
+        ("blocks_ones", ones),
         ("blocks_half" if laid.tenths == _HALF else "blocks_tenths", laid.tenths),
-    ]
-    said = tuple(say(key, n=number, number=say.number(number)) for key, number in parts if number)
-    return BlocksView(
-        say.listed(said) or say("blocks_none"), laid.hundreds, laid.tens, laid.ones, laid.tenths
     )
+    said = tuple(say(key, n=number, number=say.number(number)) for key, number in parts if number)
+    return BlocksView(say.listed(said) or say("blocks_none"), hundreds, tens, ones, laid.tenths)
 
 
 def teaspoons(grams: Decimal, measure: Measure, say: Say) -> str:
