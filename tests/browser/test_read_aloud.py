@@ -148,3 +148,20 @@ def test_nothing_is_told_where_the_device_can_read_all(opened: Open) -> None:
     ask.get_by_role("button", name="Read this to me").click()
     assert "manzana" in [text for _, text in page.evaluate(SAID)]
     assert page.locator("[data-unread]").count() == 0
+
+
+def test_what_blocks_only_leaves_out_is_not_read(opened: Open) -> None:
+    page = opened(OURS, path="two-days/index.html")
+    day = page.locator(".stop-day").first
+    listen = day.get_by_role("button", name="Read this to me")
+    listen.click()
+    heard = " ".join(text for _, text in page.evaluate(SAID))
+    assert "kcal" in heard
+    assert "Blocks only is on" not in heard
+    listen.click()
+    page.get_by_role("button", name="Blocks only").click()
+    page.evaluate("said.length = 0")
+    listen.click()
+    heard = " ".join(text for _, text in page.evaluate(SAID))
+    assert "Blocks only is on" in heard
+    assert "kcal" not in heard

@@ -20,9 +20,14 @@ export function pieces(stop) {
   return [...stop.querySelectorAll(TOLD)].filter(isShown).flatMap(spokenTexts).flatMap(sentencesOf);
 }
 
+/** What is left out of the page with its numbers, or without them: see `blocks-only.js`. */
+function leftOut() {
+  return document.documentElement.matches("[data-blocks-only]") ? "[data-with-numbers]" : "[data-instead-of-numbers]";
+}
+
 /** @param {Element} element */
 function isShown(element) {
-  return !element.closest("[hidden], video") && !element.parentElement?.closest("details:not([open])");
+  return !element.closest(`[hidden], video, ${leftOut()}`) && !element.parentElement?.closest("details:not([open])");
 }
 
 /**
@@ -35,7 +40,7 @@ function spokenTexts(element) {
   /** @type {Piece[]} */
   const found = [];
   for (const node of element.childNodes) {
-    if (node instanceof Element && node.matches(".unseen")) continue;
+    if (node instanceof Element && node.matches(`.unseen, ${leftOut()}`)) continue;
     const here = (node instanceof Element && node.getAttribute("lang")) || language;
     const last = found[found.length - 1];
     if (last?.language === here) last.text += node.textContent;
