@@ -24,6 +24,7 @@ from generator.present.words.amounts import (
     weighed,
 )
 from generator.present.words.families import GUESS, WAY, WAY_SHORT
+from generator.present.words.foreign import joined
 from generator.present.words.number import quantity
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say
@@ -32,6 +33,7 @@ from generator.present.words.what_if import (
     becomes,
     change_on_side,
     change_words,
+    closest_gap,
     closest_words,
     even_words,
     went,
@@ -53,6 +55,7 @@ def _view(told: StopInLesson[WhatIfStop]) -> WhatIfView:
         changes=tuple(_change(worked, one, say) for one in worked.changes),
         ways=tuple((way.value, say(WAY.key(way)), say(WAY_SHORT.key(way))) for way in Way),
         closest=closest_words(worked, say),
+        closest_gap=closest_gap(worked, say),
         even=even_words(worked, say),
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
         sources=holding_sources(new, compare.measure, say),
@@ -88,6 +91,7 @@ def _change(worked: WhatIf, one: Changed, say: Say) -> ChangeView:
         way=way_of(before, one.total).value,
         after=_totals(one.total, sides, measure, say),
         says=went(before, one.total, sides, measure, say),
+        way_says=say(WAY.key(way_of(before, one.total))),
     )
 
 
@@ -128,9 +132,13 @@ def _answers(told: StopInLesson[WhatIfStop], view: WhatIfView) -> tuple[AnswerVi
     )
     return (
         *changes,
-        AnswerView(say("what_if_closest_question"), (), view.closest, ()),
+        AnswerView(say("what_if_closest_question"), (), _closest(view), ()),
         AnswerView(say("what_if_even_question"), (), view.even, ()),
     )
+
+
+def _closest(view: WhatIfView) -> str:
+    return joined(" ", [text for text in (view.closest, view.closest_gap) if text])
 
 
 def _sum(worked: WhatIf, one: Changed, say: Say) -> str:

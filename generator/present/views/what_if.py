@@ -52,6 +52,8 @@ class ChangeView:
     after: TotalsView
     says: str
     """How the gap went, in one or two sentences."""
+    way_says: str
+    """The same without a number."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +75,8 @@ class WhatIfView:
     """Value, sentence and word of each way the gap may go."""
     closest: str
     """Which change brings the sides closest, in a sentence."""
+    closest_gap: str
+    """What the gap is then; empty where none does."""
     even: str
     """Which one makes them even."""
     reveal: Markup

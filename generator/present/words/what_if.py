@@ -62,14 +62,22 @@ def went(before: Gap, after: Gap, sides: tuple[str, str], measure: Measure, say:
 
 def closest_words(worked: WhatIf, say: Say) -> str:
     """Which change brings the two sides closest; or that none brings them closer than they are."""
-    before, after = worked.comparison.total, [one.total for one in worked.changes]
-    found = closest(before, after)
-    gap = after[found[0]].size if found else before.size
-    written = say.quantity(gap, worked.measure)
+    found = _closest(worked)
     if not found:
-        return say("what_if_closest_none", gap=written)
-    listed = _listed(worked, found, say)
-    return say("what_if_closest", n=len(found), changes=listed, gap=written)
+        return say("what_if_closest_none")
+    return say("what_if_closest", n=len(found), changes=_listed(worked, found, say))
+
+
+def closest_gap(worked: WhatIf, say: Say) -> str:
+    """What the gap is with that change; empty where none brings the sides closer."""
+    return "".join(
+        say("what_if_closest_gap", gap=say.quantity(worked.changes[at].total.size, worked.measure))
+        for at in _closest(worked)[:1]
+    )
+
+
+def _closest(worked: WhatIf) -> tuple[int, ...]:
+    return closest(worked.comparison.total, [one.total for one in worked.changes])
 
 
 def even_words(worked: WhatIf, say: Say) -> str:

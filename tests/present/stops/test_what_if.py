@@ -77,7 +77,7 @@ def test_before_anything_is_opened_no_answer_is_told(made: dict[str, str]) -> No
 
 def test_the_page_answers_which_comes_closest_and_which_is_even(made: dict[str, str]) -> None:
     shown = text(one(stop(made, "pots/index.html"), "of-all"))
-    assert "Rosa's pot: Half the lentils. Then the gap is 1 g." in shown
+    assert "Rosa's pot: Half the lentils. The gap is 1 g then." in shown
     assert "Which change makes both sides even? None of them." in shown
 
 
@@ -175,7 +175,7 @@ def test_slides_show_the_question_and_the_changes_and_no_answer() -> None:
 
 def test_a_number_of_a_change_has_a_name_beside_the_film() -> None:
     result = worked(example_of("what_if"))
-    shown = [one for one in shown_at(result, "what-if-soups") if "left-out" in one.figure.id]
+    shown = [one for one in shown_at(result, "change-one-thing") if "left-out" in one.figure.id]
     names = {one.figure.kind: showing_name(one, result, SAY) for one in shown}
     assert names == {
         FigureKind.TOTAL: "the total of “Red pot” with this change: Leave out crackers",

@@ -52,12 +52,13 @@ export class WhatIf extends LiveElement {
    * @param {string} way that was guessed
    */
   tell(change, way) {
-    const outcome = this.outcomes().find(({ dataset }) => dataset.change === change);
+    const outcome = this.outcomes()[this.changes().indexOf(change)];
     if (!outcome) return; // kept from a change that the lesson no longer has
     this.told = true;
     for (const each of this.outcomes()) each.open = each === outcome;
     const guess = outcome.dataset.way === way ? say("what_if_as_guessed") : say("what_if_your_guess", { guess: this.wordsOf(way) });
-    this.show(`${guess} ${outcome.querySelector("[data-says]")?.textContent ?? ""}`);
+    const went = [...outcome.querySelectorAll(".went > *")].map((each) => each.cloneNode(true)); // with numbers, and without
+    this.show(`${guess} `, ...went);
   }
 
   restore() {
@@ -66,7 +67,7 @@ export class WhatIf extends LiveElement {
     this.check("change", change);
     this.check("way", way);
     if (change && way) this.tell(change, way);
-    if (this.outcomes().some(({ dataset }) => this.guessOf(dataset.change ?? ""))) tellOf(this.form, "gap-found");
+    if (this.changes().some((each) => this.guessOf(each))) tellOf(this.form, "gap-found");
   }
 
   forget() {
@@ -74,6 +75,11 @@ export class WhatIf extends LiveElement {
     this.told = false;
     for (const each of this.outcomes()) each.open = false;
     this.show("");
+  }
+
+  /** Names of the changes, in the order of what comes of them. */
+  changes() {
+    return this.radios("change").map(({ value }) => value);
   }
 
   outcomes() {
@@ -112,9 +118,11 @@ export class WhatIf extends LiveElement {
     return input?.parentElement?.textContent?.trim() ?? "";
   }
 
-  /** @param {string} text */
-  show(text) {
-    this.form?.querySelector("[data-band]")?.replaceChildren(text);
+  /** @param {(string | Node)[]} said */
+  show(...said) {
+    const text = document.createElement("span"); // one line of text, though it is made of parts
+    text.append(...said);
+    this.form?.querySelector("[data-band]")?.replaceChildren(...(said[0] ? [text] : []));
   }
 
   /**
