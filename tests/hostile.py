@@ -18,7 +18,9 @@ from generator.model.texts import LessonText, lesson_texts
 from generator.problems import LessonError
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
+from tests.project import put
 from tests.site_project import copy_project
+from tests.stop_examples import example_of
 
 HOSTILE = (
     '</title></script></style></textarea><script>alert(1)</script><img src=x onerror="x"> '
@@ -30,6 +32,8 @@ PLAIN = re.sub(r"[^\w\s]", "x", HOSTILE)
 SHORT = "<script>alert(1)</script>'\"><b onclick=x>"
 """For names that may be no longer."""
 _VTT = str.maketrans({"&": "&amp;", "<": "&lt;", ">": "&gt;"})
+HEAD = "title: Each change\nsummary: All of them.\ngrades: 3-5\nminutes: 10\nstops:\n"
+"""Before the stops of an example."""
 Write = Callable[[str, str], str]
 """Makes the words of a field: what stood there and the field's name."""
 
@@ -58,6 +62,7 @@ def writer(words: str) -> Write:
 def write_site(folder: Path, words: str) -> Path:
     """A project like the demo with these words in every field."""
     project = copy_project(folder)
+    put(project, f"{HEAD}{example_of('what_if')}", "each-change")
     write = writer(words)
     library = read_library(project)
     lessons = []
@@ -105,6 +110,8 @@ def _lesson(file: Path, texts: list[LessonText], write: Write) -> None:
             own[one.text] = write(one.text, "by_words") if one.mark.by_words else ""
             told = one.text + twice(write("", field)) if one.mark.tells else write(one.text, field)
             _set(data, one.path, own[one.text] or told)
+    for change in (one for stop in data["stops"] for one in _changes(stop)):
+        change["change"] = own.get(change["change"]) or change["change"]  # called by its own name
     file.write_text(json.dumps(data, ensure_ascii=False, indent=1), "utf-8")
     for other in file.parent.glob("lesson.*.yaml"):
         _rewrite(other, lambda told: _translation(told, own, write))
@@ -114,6 +121,12 @@ def _lesson(file: Path, texts: list[LessonText], write: Write) -> None:
         captions.write_text("\n\n".join(_cue(block, said) for block in blocks) + "\n", "utf-8")
     if (file.parent / "recorded.yaml").is_file():
         _rewrite(file.parent / "recorded.yaml", lambda told: _recorded(told, write))
+
+
+def _changes(stop: dict[str, Any]) -> list[dict[str, Any]]:
+    """The changes of a what-if stop, each of which names a food of its comparison."""
+    found: list[dict[str, Any]] = (stop.get("what_if") or {}).get("changes", [])
+    return found
 
 
 def field_of(one: LessonText) -> str:
