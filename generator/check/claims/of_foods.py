@@ -19,11 +19,15 @@ class Named:
     """A claim with the foods that are named beside it."""
 
     claim: Claim
+    """What is said of them."""
     foods: tuple[Mention, ...]
     """In the order of the sentence; at least one."""
     sentence: str
+    """All of it, as it is written."""
     comparison: Comparison
+    """Where the foods stand."""
     grammar: Grammar
+    """Of the sentence's language."""
 
     def pairs(self) -> tuple[Pair, ...]:
         """Pairs of two foods named, or of one food and the one beside it."""
