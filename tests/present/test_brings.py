@@ -9,7 +9,7 @@ import pytest
 from generator.compute.holding import Holding, hold
 from generator.model.measure import Measure
 from generator.model.stops.compare import Item
-from generator.present.words.brings import brings_views
+from generator.present.words.brings import brings_rule, brings_views
 from generator.present.words.say import Say
 from tests.project import library
 
@@ -65,3 +65,11 @@ def test_each_portion_has_a_line_and_equal_ones_one() -> None:
 def test_nothing_is_said_of_a_value_of_its_own() -> None:
     own = Item.model_validate({"name": "Juice", "value": Decimal(110), "source": "carton"})
     assert brings_views([hold(own, Measure.ENERGY, library(), "juice")], SAYS["en"]) == ()
+
+
+def test_what_is_looked_at_is_said_where_a_portion_holds_little_of_all() -> None:
+    lentils, sugar = held("lentils-boiled", "1 cup"), held("sugar-white", "1 tsp")
+    looked_at = "Looked at: fiber, protein, calcium, iron, potassium and vitamin C."
+    for holdings, said in (([lentils], False), ([lentils, sugar], True)):
+        rule = brings_rule(brings_views(holdings, SAYS["en"]), SAYS["en"])
+        assert rule.endswith(looked_at) is said

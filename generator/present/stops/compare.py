@@ -56,6 +56,7 @@ class CompareView:
 def _view(told: StopInLesson[CompareStop]) -> CompareView:
     stop, say = told.stop, told.say
     comparison = told.result.comparisons[stop.id]
+    brings = brings_views(comparison.holdings, say)
     asks_total = Solve.TOTAL in stop.solve
     return CompareView(
         head=told.head(),
@@ -70,8 +71,8 @@ def _view(told: StopInLesson[CompareStop]) -> CompareView:
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
         chart=chart_view(comparison, say, told.folder),
         sources=source_views(comparison, say),
-        brings=brings_views(comparison.holdings, say),
-        brings_says=brings_rule(say),
+        brings=brings,
+        brings_says=brings_rule(brings, say),
     )
 
 

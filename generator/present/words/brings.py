@@ -12,6 +12,8 @@ from generator.present.words.families import LEVEL, MEASURE
 from generator.present.words.food_amount import amount_words
 from generator.present.words.say import Say
 
+_LITTLE = ("brings_little", "brings_little_known")
+
 
 def brings_views(holdings: Iterable[Holding], say: Say) -> tuple[BringsView, ...]:
     """One line for each portion that has a record, equal ones once.
@@ -21,10 +23,12 @@ def brings_views(holdings: Iterable[Holding], say: Say) -> tuple[BringsView, ...
     return tuple(dict.fromkeys(_views(holdings, say)))
 
 
-def brings_rule(say: Say) -> str:
-    """What is looked at, for the family."""
+def brings_rule(views: Iterable[BringsView], say: Say) -> str:
+    """What is told, for the family; and where some portion holds little, of what all."""
+    if {view.much for view in views}.isdisjoint(map(say, _LITTLE)):
+        return say("brings_says")
     names = tuple(say(MEASURE.key(measure)) for measure in SOUGHT)
-    return say("brings_says", measures=say.listed(names))
+    return f"{say('brings_says')} {say('brings_looked_at', measures=say.listed(names))}"
 
 
 def _views(holdings: Iterable[Holding], say: Say) -> Iterator[BringsView]:
