@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from decimal import Decimal
 from math import isfinite
 from pathlib import Path
@@ -12,6 +13,7 @@ import click
 from generator.author.food_search import (
     MEASURES,
     Asked,
+    FoundFood,
     FoundFoods,
     asked_for,
     find_foods,
@@ -33,6 +35,7 @@ from generator.cli.options import root_option
 @click.option(
     "--most", type=click.IntRange(1, 200), default=12, show_default=True, help="How many to show."
 )
+@click.option("--json", "as_json", is_flag=True, help="A list of foods, for a program.")
 @root_option
 def find(  # noqa: PLR0913, PLR0917  # click passes each option by name
     words: tuple[str, ...],
@@ -40,6 +43,7 @@ def find(  # noqa: PLR0913, PLR0917  # click passes each option by name
     at_least: float | None,
     at_most: float | None,
     most: int,
+    as_json: bool,  # noqa: FBT001  # as above
     root: Path,
 ) -> None:
     """Look for a food by WORDS, in English or Spanish, in the library and the official records.
@@ -49,6 +53,9 @@ def find(  # noqa: PLR0913, PLR0917  # click passes each option by name
     wanted = " ".join(words)
     asked = asked_for(measure, _exact(at_least), _exact(at_most))
     found = find_foods(root, wanted, asked, most)
+    if as_json:
+        click.echo(json.dumps([_plain(food, asked) for food in found.foods], indent=1))
+        return
     width = get_terminal_size().columns
     for line in table(found.foods, asked.columns, width) if found.foods else ():
         click.echo(line)
@@ -60,6 +67,23 @@ def _exact(bound: float | None) -> Decimal | None:
     if bound is not None and not isfinite(bound):
         raise click.BadParameter(f"a bound is a number such as 300, not {bound}")
     return None if bound is None else Decimal(str(bound))
+
+
+def _plain(food: FoundFood, asked: Asked) -> dict[str, object]:
+    """A food for a program; a value is a number as it is shown, or null where there is none."""
+    values = {
+        column.name: None if value is None else float(value)
+        for column, value in zip(asked.columns, food.values, strict=True)
+    }
+    return {
+        "call": food.call,
+        "food": food.name,
+        "portion": food.amount,
+        "values": values,
+        "in_library": food.in_library,
+        "package": food.package,
+        "release": food.release,
+    }
 
 
 def _next_steps(found: FoundFoods, wanted: str, asked: Asked) -> list[str]:

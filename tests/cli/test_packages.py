@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import shutil
 from pathlib import Path
 
@@ -126,6 +127,14 @@ def test_foods_are_found_by_what_a_portion_holds(root: Path) -> None:
     values = [int(row[-1].replace(",", "")) for row in rows if row[-1].replace(",", "").isdigit()]
     assert values
     assert all(300 <= value <= 500 for value in values)
+
+
+def test_a_program_gets_a_list(root: Path) -> None:
+    said = run(root, "find", "012345678905", "--measure", "sodium", "--json").output
+    (bar,) = json.loads(said)
+    assert (bar["call"], bar["portion"], bar["package"]) == ("402", "2 bars (42 g)", True)
+    assert bar["values"] == {"energy": 180.0, "sodium": None}, "433 kcal in 100 g, 42 g: 181.86"
+    assert json.loads(run(root, "find", "zzzz", "--json").output) == []
 
 
 def test_what_no_food_holds_is_told(root: Path) -> None:
