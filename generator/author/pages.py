@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Iterator
 from pathlib import Path
 
+from generator.check.page_words import page_words
 from generator.model.address import is_allowed, is_elsewhere
 from generator.model.ids import PAGE_IDS
 from generator.present.pages import problem_band
@@ -32,6 +33,7 @@ __all__ = [
     "settings_problems",
     "what_goes_out",
     "with_problems",
+    "words_of_page",
 ]
 
 
@@ -57,6 +59,19 @@ def at_home(root: Path, published: Collection[str], known: SiteMap) -> Iterator[
 def page_text(root: Path, path: str) -> str | Problem:
     """The text of a hand-written page, or why it cannot be had."""
     return read_page(root, path)
+
+
+def words_of_page(root: Path, path: str, known: SiteMap) -> Iterator[Problem]:
+    """Questions about the wording of a page, in the language of its folder."""
+    text = read_page(root, path)
+    if isinstance(text, str):
+        yield from page_words(path, text, _language_of(path, known))
+
+
+def _language_of(path: str, known: SiteMap) -> str:
+    below = path.removeprefix("lessons/")
+    own = (one for one, folder in known.folders.items() if folder and below.startswith(folder))
+    return next(own, next(iter(known.folders)))
 
 
 def with_problems(page: str, problems: Iterable[Problem]) -> str:

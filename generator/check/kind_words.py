@@ -9,6 +9,7 @@ from functools import cache
 from generator.check.held_texts import HeldText, held_texts, lone_captions
 from generator.check.rule import rule, rule_of_words
 from generator.compute.result import LessonResult
+from generator.language import Language
 from generator.language.kind_words import UnkindWords
 from generator.problems import Problem, Weight
 
@@ -28,15 +29,20 @@ def kind_captions(result: LessonResult) -> Iterator[Problem]:
 
 
 def _questions(text: HeldText) -> Iterator[Problem]:
-    unkind = text.language.unkind_words
-    if not unkind:
+    for at, what, hint, weight in unkind(text.text, text.language):
+        place, time = text.spot(at)
+        yield Problem(place, time + what, hint, weight)
+
+
+def unkind(text: str, language: Language) -> Iterator[tuple[int, str, str, Weight]]:
+    """Where a text has such words, what they do, what to say instead, and how much it weighs."""
+    if not language.unkind_words:
         return
-    for found in _any_of(unkind).finditer(text.text):
-        words = unkind[int((found.lastgroup or "w0")[1:])]
+    for found in _any_of(language.unkind_words).finditer(text):
+        words = language.unkind_words[int((found.lastgroup or "w0")[1:])]
         about = "makes food a matter of guilt or movement its price"
         what = "speaks of bodies" if words.of_bodies else about
-        place, time = text.spot(found.start())
-        yield Problem(place, f"{time}“{found[0]}” {what}", words.instead, Weight.QUESTION)
+        yield found.start(), f"“{found[0]}” {what}", words.instead, Weight.QUESTION
 
 
 @cache

@@ -20,6 +20,7 @@ from generator.author.pages import (
     is_linked,
     linked_folders,
     page_text,
+    words_of_page,
 )
 from generator.plugin.addresses import PageAddresses, addresses_in
 from generator.plugin.clean import clean, left_out
@@ -83,6 +84,7 @@ def survey(config: MkDocsConfig, known: SiteMap, *, preview: bool) -> Survey:
     problems += [problem for page in read.values() for problem in page.left_out]
     for file, page in read.items():
         problems += link_problems(root, file, page, targets, config)
+        problems += words_of_page(root, f"lessons/{file.src_uri}", known)
     by_hand = (path for path in sorted(published - known.media) if not path.endswith(".md"))
     problems += [one for path in by_hand for one in file_problems(root, f"lessons/{path}")]
     problems += at_home(root, published, known)
