@@ -31,7 +31,7 @@ def test_a_page(text: str, tag: str, at: list[str]) -> None:
     assert all(one.weight is Weight.QUESTION and one.hint for one in found)
 
 
-def test_check_asks_about_the_pages_of_each_language_and_beside_a_lesson(tmp_path: Path) -> None:
+def test_check_asks_about_the_pages_of_each_language(tmp_path: Path) -> None:
     folder = copy_project(tmp_path, lessons=False)
     write_lesson(folder, "small", small_lesson())
     for path, text in (
@@ -42,7 +42,7 @@ def test_check_asks_about_the_pages_of_each_language_and_beside_a_lesson(tmp_pat
         (folder / "lessons" / path).parent.mkdir(exist_ok=True)
         (folder / "lessons" / path).write_text(f"# A\n\n{text}\n", "utf-8")
     done = CliRunner().invoke(main, ["check", "--root", str(folder)], catch_exceptions=False)
-    for path in ("a.md:3:1", "es/a.md:3:5", "small/a.md:3:1"):
+    for path in ("a.md:3:1", "es/a.md:3:5"):
         assert f"lessons/{path}: " in done.output
 
 
