@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.check.claims.mentions import Seat, held_at
+from generator.check.claims.read import claims_of
 from generator.check.held_texts import Said
 from generator.check.spoken_numbers.amount import Amount
 from generator.check.spoken_numbers.let_through import Passing
@@ -16,6 +17,7 @@ from generator.check.spoken_numbers.strangers import stranger
 from generator.compute.figure import Figure
 from generator.compute.result import Comparison, LessonResult
 from generator.language import Language
+from generator.language.form import Form
 from generator.language.number import Number
 
 
@@ -74,7 +76,19 @@ class Judge:
             meant == self.computed and self.passing.passes(number, near)
         ):
             return None
+        if self.language.claims.gap.search(said.text) and self._of_a_gap(said, number):
+            return None
         return Fault(offset, seats, *self._of_figures(amount, meant))
+
+    def _of_a_gap(self, said: Said, number: Number) -> bool:
+        """Whether it is the gap of two figures said with it, or one that the check of claims asks about."""
+        known = {figure.value for figure in self.computed}
+        others = {one.value for one in self.language.numbers_in(said.text) if one != number} & known
+        gaps = {one - other for one in others for other in others}
+        return number.value in gaps or any(
+            claim.form is Form.GAP and claim.start <= number.start < claim.end
+            for claim in claims_of(said.text, self.language.claims)
+        )
 
     def _stranger(
         self, amount: Amount, seats: frozenset[Seat], near: Beside

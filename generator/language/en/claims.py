@@ -119,6 +119,8 @@ _DIRECTIONS = (
     _kind(Form.LESS, rf"(?:but|and|yet)\s+(?:still\s+)?(?P<claim>(?:less|fewer)\s+(?:{WHAT}\s+)?than)\b(?!\s*\d)"),
     _kind(Form.MORE, rf"(?:holds?|held|has|have|contains?|brings?|gives?|packs?)\s+{BEFORE_MORE}?more\b{ENDS}"),
     _kind(Form.LESS, rf"(?:holds?|held|has|have|contains?|brings?|gives?|packs?)\s+{BEFORE_MORE}?(?:less|fewer)\b{ENDS}"),
+    _kind(Form.MORE, rf"(?:holds?|has|have|contains?)(?P<not>\s+no)\s+more\s+(?:{WHAT}\s+)?than\b(?!\s*\d)"),
+    _kind(Form.LESS, rf"(?:holds?|has|have|contains?)(?P<not>\s+no)\s+less\s+(?:{WHAT}\s+)?than\b(?!\s*\d)"),
     _kind(Form.MORE, rf"there\s+(?:is|are)\s+{BEFORE_MORE}?more\s+(?:{WHAT}\s+)?in\b"),
     _kind(Form.LESS, rf"there\s+(?:is|are)\s+{BEFORE_MORE}?(?:less|fewer)\s+(?:{WHAT}\s+)?in\b"),
     _kind(Form.MORE, rf"{_SUM}\b[^.;:]*?(?P<claim>{BE}{BEFORE_MORE}?(?:bigger|larger|higher|wider|greater|more))\b"),

@@ -30,7 +30,11 @@ SAID_OF = SaidOf(
     ),
     left_over=after(r"(?:\w+\s+){0,2}(?:left\s+over|rests?)"),
     bound_before=before(
-        r"within", r"(?<!add )(?<!adds )(?<!added )up\s+to", r"below", r"numbers\s+to"
+        r"within",
+        r"(?<!add )(?<!adds )(?<!added )up\s+to",
+        r"below",
+        r"numbers\s+to",
+        r"count(?:s|ing)?\s+(?:from\s+[\w-]+\s+)?(?:up\s+|down\s+)?to",
     ),
     food_before=re.compile(
         r"(?P<food>[^,;:.!?]{3,80}?)\s+(?:holds?|held|contains?|has|brings?|gives?)\s+"

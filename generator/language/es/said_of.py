@@ -28,7 +28,12 @@ SAID_OF = SaidOf(
         re.IGNORECASE,
     ),
     left_over=re.compile(r"(?!)"),
-    bound_before=before(r"hasta(?:\s+el)?", r"dentro\s+del?", r"menores\s+de"),
+    bound_before=before(
+        r"hasta(?:\s+el)?",
+        r"dentro\s+del?",
+        r"menores\s+de",
+        r"(?:cuent\w+|contar|contando)\s+(?:del?\s+\w+\s+)?(?:al?|hasta)",
+    ),
     food_before=re.compile(
         r"(?P<food>[^,;:.!?¿¡]{3,80}?)\s+(?:tienen?|contienen?|llevan?|traen?|aportan?)\s+"
         rf"{_LEEWAY}$",
