@@ -14,7 +14,7 @@ from generator.present.views.notes import AnswerView, NotesView, PlanView, StopS
 from generator.present.views.stop import StopView
 from generator.present.words.brings import brings_views
 from generator.present.words.care import care_lines
-from generator.present.words.count_truth import count_says, count_sources, count_truths
+from generator.present.words.count_truth import count_says, count_sources, count_truths, count_why
 from generator.present.words.day_need import day_needs
 from generator.present.words.prose import inline
 from generator.present.words.say import Say
@@ -40,6 +40,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         answers=tuple(_answers(result, stops, say)),
         talks=tuple(one for stop in stops for one in kind_of(stop).discussion(stop)),
         count_says=count_says(result, say),
+        count_why=count_why(result, say),
         count_truth=count_truths(result, say),
         count_from=count_sources(result, say),
         adaptations=tuple(

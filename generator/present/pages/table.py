@@ -78,7 +78,7 @@ PAGES: tuple[LessonPage, ...] = (
     LessonPage(
         name="notes.html", view=notes_view, has=_every,
         title="notes_title", link="notes_title", look=_READING,
-        reader=Reader.TEACHER, printed=False, searched=True,
+        reader=Reader.TEACHER, printed=False, searched=False,
         builds=_ALWAYS, in_copy=True, offline=True,
     ),
     LessonPage(

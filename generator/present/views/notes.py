@@ -54,10 +54,12 @@ class DiscussionView:
 class CountTruthView:
     """One move's count beside the real computation; for adults only."""
 
-    move: str
-    count: str
+    takes: str
+    """``Bottle lift: 14 counts take under a minute.``"""
     says: str
-    """Minutes of the move for a typical child with the formula, or that nothing is published."""
+    """Minutes of the move for a typical child, or that nothing is published."""
+    computed: str
+    """The computation with every number, and its row in the source; empty without minutes."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,8 +89,10 @@ class NotesView:
     plan: tuple[PlanView, ...]
     answers: tuple[AnswerView, ...]
     talks: tuple[DiscussionView, ...]
-    count_says: tuple[str, ...]
-    """What the count is and is not; nothing where no moves are counted."""
+    count_says: str
+    """What the count is and is not; empty where no moves are counted."""
+    count_why: tuple[str, ...]
+    """Why it is no energy, for adults."""
     count_truth: tuple[CountTruthView, ...]
     count_from: str
     """Where the minutes come from, with all values; empty without minutes."""
