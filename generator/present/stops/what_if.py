@@ -28,7 +28,7 @@ from generator.present.words.foreign import joined
 from generator.present.words.number import quantity
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say
-from generator.present.words.sources import holding_sources
+from generator.present.words.sources import holding_sources, source_views
 from generator.present.words.what_if import (
     becomes,
     change_on_side,
@@ -43,7 +43,6 @@ from generator.present.words.what_if import (
 def _view(told: StopInLesson[WhatIfStop]) -> WhatIfView:
     stop, say, worked = told.stop, told.say, _worked(told)
     compare = worked.comparison.stop
-    new = tuple(held for one in worked.changes for held in one.new)
     return WhatIfView(
         head=told.head(),
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
@@ -58,8 +57,16 @@ def _view(told: StopInLesson[WhatIfStop]) -> WhatIfView:
         closest_gap=closest_gap(worked, say),
         even=even_words(worked, say),
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
-        sources=holding_sources(new, compare.measure, say),
+        sources=_new_sources(worked, say),
     )
+
+
+def _new_sources(worked: WhatIf, say: Say) -> tuple[SourceView, ...]:
+    """Where the numbers come from that the comparison does not tell of already, each once."""
+    new = tuple(held for one in worked.changes for held in one.new)
+    told = {*source_views(worked.comparison, say)}
+    sources = dict.fromkeys(holding_sources(new, worked.measure, say))
+    return tuple(source for source in sources if source not in told)
 
 
 def _worked(told: StopInLesson[WhatIfStop]) -> WhatIf:

@@ -81,4 +81,4 @@ class WhatIfView:
     """Which one makes them even."""
     reveal: Markup
     sources: tuple[SourceView, ...]
-    """Of the foods that are new."""
+    """Of the numbers that its comparison does not tell of already."""

@@ -94,6 +94,12 @@ def test_it_wears_styles_and_a_script_of_its_own(made: dict[str, str]) -> None:
     assert page.count("assets/what_if-en-US.js") == 1
 
 
+def test_where_its_numbers_come_from_is_told_once_on_the_page(made: dict[str, str]) -> None:
+    page = stop(made, "pots/index.html")
+    assert [text(food) for food in page.iter("dt")] == ["Cooked lentils"]  # barley: in the rows
+    assert "1/2 cup (99 g) holds 7.82." in text(page)
+
+
 def test_the_worksheet_has_a_table_to_fill_in_and_no_answer(made: dict[str, str]) -> None:
     table = one(read_html(made["pots/worksheet.html"]), "what-if")
     assert [" ".join(map(text, row)).strip() for row in table.iter("tr")] == [
