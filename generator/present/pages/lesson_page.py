@@ -14,6 +14,7 @@ from generator.present.pages.open_data import open_data
 from generator.present.pages.page import Surround
 from generator.present.pages.take_home import megabytes
 from generator.present.pages.video import video_view
+from generator.present.pictures.block_shapes import block_shapes
 from generator.present.recording.corrections import corrections
 from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
@@ -33,6 +34,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
     result, stops, surround, links = told.result, told.stops, told.surround, told.links
     lesson, say = result.lesson, surround.say
     file = lesson.file
+    on_page = stops_on_page(stops, told.page, corrections(result, say))
     return LessonView(
         page=told.page,
         id=lesson.id,
@@ -43,7 +45,8 @@ def lesson_view(told: PageInLesson) -> LessonView:
         you_need=file.you_need,
         goals=file.goals,
         video=video_view(result, stops, surround),
-        stops=stops_on_page(stops, told.page, corrections(result, say)),
+        stops=on_page,
+        shapes=block_shapes(on_page),
         player_above=not any(kind_of(stop).holds_player for stop in stops),
         open_data=open_data(result, stops, surround),
         downloads=links.paper,

@@ -51,7 +51,7 @@ def number_line(gap: Gap, say: Say) -> Markup:
     picture = (
         f'<svg class="line" viewBox="0 0 {width} 84" role="img" aria-label="{_says(gap, drawn, say)}">'
         f'<path d="{_line(gap, drawn, places, width)}{_ticks(places)}"/>'
-        f'<path class="hops" d="{_arcs(places)}"/>{_numbers(hops, places, say)}</svg>'
+        f'<path d="{_arcs(places)}"/>{_numbers(hops, places, say)}</svg>'
     )
     return Markup(picture)  # noqa: S704  # made of numbers, and of a sentence without < or quotes
 

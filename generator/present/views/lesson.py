@@ -57,6 +57,8 @@ class LessonView:
     goals: tuple[str, ...]
     video: VideoView | None
     stops: tuple[StopOnPage, ...]
+    shapes: frozenset[str]
+    """Names of the base-ten blocks that they draw."""
     player_above: bool
     """Whether the video stands above the stops, for none of them holds it."""
     open_data: Markup
