@@ -10,15 +10,20 @@ import random
 import re
 from dataclasses import dataclass
 from decimal import Decimal
+from fractions import Fraction
 from itertools import pairwise
 from xml.etree.ElementTree import Element
 
 import pytest
 
+from generator.compute.gap import Gap
+from generator.present.pictures.block_rings import left_view
+from generator.present.pictures.number_line import number_line
+from generator.present.words.say import Say
 from tests.drawn import SVG, Drawing, subpaths
 from tests.html_page import having, one, read_html, text
 from tests.made import outputs
-from tests.project import ROOT
+from tests.project import ROOT, library
 
 STEPS = ["10", "20", "100", "4", "2", "5", "1", "25", "50", "0.5", "1.5", "30", ""]
 """How much is one count; the last stop has none."""
@@ -249,6 +254,18 @@ def test_number_lines(site: Site, name: str, language: str) -> None:
         for row_of_texts in (below, above):
             for (x, said), (other, more) in pairwise(row_of_texts):
                 assert other - x >= 4.5 * (len(f"{said:,}") + len(f"{more:,}")), (said, more)
+
+
+@pytest.mark.parametrize(
+    ("language", "said"), [("en", "4 ones and 3 tenths"), ("es", "4 unidades y 3 décimas")]
+)
+def test_tenths_are_drawn_and_said(language: str, said: str) -> None:
+    """12.5 g against 8.2 g: once the tenths were lost, and 4 ones were left."""
+    say = Say(library().words[language])
+    gap = Gap(Decimal("12.5"), Decimal("8.2"), Fraction(43, 10))
+    left = left_view(gap, None, say)
+    assert (left.label, left.ones, left.tenths) == (said, 4, 3)
+    assert ">12</text>" in number_line(gap, say)
 
 
 def test_hundreds_of_rows_were_looked_at(site: Site) -> None:

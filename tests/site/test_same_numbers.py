@@ -190,7 +190,7 @@ def test_the_totals_in_the_answer_key(
 def rows(traced: Traced) -> list[str]:
     """``lunch.apple-raw_pear-raw`` ..., in order."""
     gaps = [one.removesuffix(".gap") for one in traced if re.search(r"\.[^.]+\.gap$", one)]
-    return [row for row in gaps if not row.endswith(".total")]
+    return [row for row in gaps if not row.endswith(".total") and f"{row}.first" in traced]
 
 
 def moved(traced: Traced) -> list[str]:
