@@ -9,7 +9,7 @@ from generator.check.kind_words import unkind
 from generator.language import language_of
 from generator.problems import Place, Problem
 
-_NAMED = re.compile(
+NAMED = re.compile(
     r"(?ms)^(?P<fence>```+|~~~+).*?^(?P=fence)|(?P<ticks>`+).+?(?P=ticks)|<!--.*?-->|\]\([^)\n]*\)"
 )
 """Code, comments and addresses: a word in code is named there, and not said of anybody."""
@@ -23,7 +23,7 @@ def page_words(path: str, text: str, tag: str) -> Iterator[Problem]:
         text: its Markdown.
         tag: of BCP 47, the language it is written in.
     """
-    said = _NAMED.sub(lambda found: re.sub(r"\S", " ", found[0]), text)
+    said = NAMED.sub(lambda found: re.sub(r"\S", " ", found[0]), text)
     for at, what, hint, weight in unkind(said, language_of(tag)):
         line = said.count("\n", 0, at) + 1
         place = Place(path, line, at - said.rfind("\n", 0, at))

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
 from generator.carried import theme_of
 from generator.check import check_site
+from generator.check.page_numbers import HandPage, page_numbers
+from generator.model.site import SiteFile
+from generator.present.languages import folder_of
 from generator.problems import Place, Problem
 from generator.read.draft import draft_place
+from generator.read.handwritten import read_page
 from generator.read.unseen import unseen_lessons
 from generator.steps.drafts import drafts_told, of_draft
 from generator.steps.library import checked_library
@@ -52,6 +56,7 @@ def check_lessons(root: Path, only: Collection[str] = ()) -> Checked:
     if not only:
         problems += check_site(library, *names_and_titles(public.values()))
         problems += unseen
+        problems += _pages(root, library.site, public)
     broken = frozenset(name for name, one in public.items() if not one.results)
     known = map_of(library, public.values(), Unmade(drafts, broken, unseen))
     return Checked(len(worked), tuple(problems), known)
@@ -63,3 +68,15 @@ def _told(worked: dict[str, WorkedLesson], drafts: dict[str, Place]) -> list[Pro
     for name, one in worked.items():
         problems += of_draft(one.problems) if name in drafts else one.problems
     return problems
+
+
+def _pages(root: Path, site: SiteFile, public: Mapping[str, WorkedLesson]) -> Iterator[Problem]:
+    """What pages written by hand say wrongly of the lessons that they lead to."""
+    for language in site.languages:
+        told = {name: one.results for name, one in public.items() if language in one.results}
+        lessons = {name: results[language] for name, results in told.items()}
+        for file in sorted((root / "lessons" / folder_of(language, site)).glob("*.md")):
+            path = file.relative_to(root).as_posix()
+            text = read_page(root, path)
+            if isinstance(text, str):  # what else is wrong with a page is told with its links
+                yield from page_numbers(HandPage(path, text, language), lessons)

@@ -30,13 +30,13 @@ _DIRECTIONS = {Form.MORE, Form.LESS, Form.MOST, Form.LEAST}
 @rule_of_words
 def words_against_numbers(result: LessonResult) -> Iterator[Problem]:
     """Questions about claims of the lesson's texts in its language, its captions among them."""
-    yield from _questions(result, held_texts(result))
+    yield from claims_in(result, held_texts(result))
 
 
 @rule
 def captions_against_numbers(result: LessonResult) -> Iterator[Problem]:
     """The same for captions in a language that the lesson has no translation for."""
-    yield from _questions(result, lone_captions(result))
+    yield from claims_in(result, lone_captions(result))
 
 
 def claim_questions(result: LessonResult, tag: str) -> Iterator[Problem]:
@@ -49,7 +49,8 @@ def claim_questions(result: LessonResult, tag: str) -> Iterator[Problem]:
     yield from words_against_numbers(replace(result, lesson=replace(result.lesson, language=tag)))
 
 
-def _questions(result: LessonResult, texts: tuple[HeldText, ...]) -> Iterator[Problem]:
+def claims_in(result: LessonResult, texts: tuple[HeldText, ...]) -> Iterator[Problem]:
+    """Questions about claims of some texts that speak of a lesson."""
     for text in texts:
         grammar = text.language.claims
         if not text.tells or not _may_claim(text.text, grammar):

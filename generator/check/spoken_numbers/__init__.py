@@ -35,16 +35,16 @@ def spoken_numbers(result: LessonResult) -> Iterator[Problem]:
     """
     texts = tuple(one for one in held_texts(result) if one.tells)
     scripts = {one.stop: one for one in texts if one.medium is Medium.SCRIPT}
-    yield from _questions(result, texts, scripts)
+    yield from numbers_in(result, texts, scripts)
 
 
 @rule
 def untranslated_numbers(result: LessonResult) -> Iterator[Problem]:
     """The same for captions in a language that the lesson has no translation for."""
-    yield from _questions(result, lone_captions(result), {})
+    yield from numbers_in(result, lone_captions(result), {})
 
 
-def _questions(
+def numbers_in(
     result: LessonResult, texts: tuple[HeldText, ...], scripts: Mapping[int | None, HeldText]
 ) -> Iterator[Problem]:
     """What is wrong with some texts; what a film says as it was filmed is told elsewhere."""
