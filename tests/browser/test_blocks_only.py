@@ -22,6 +22,7 @@ def site(built_site: Path, serve: Callable[[Path], str]) -> str:
 
 def switch_on(page: Page, address: str, name: str = "Blocks only") -> None:
     page.goto(address)
+    page.locator("[data-care] > summary").click()
     page.get_by_role("button", name=name).click()
 
 
@@ -67,6 +68,7 @@ def test_it_is_kept_for_every_page_of_this_device_and_can_be_switched_off(
         assert page.locator("[data-with-numbers]").count() > 0
         assert page.locator("[data-with-numbers]:visible").count() == 0
     page.goto(f"{site}river-walk/index.html")
+    page.locator("[data-care] > summary").click()
     button = page.get_by_role("button", name="Blocks only")
     expect(button).to_have_attribute("aria-pressed", "true")
     button.press("Enter")

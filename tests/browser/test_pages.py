@@ -35,7 +35,8 @@ SCREENS = {
 OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
 # What can be reached with the Tab key, in the order of the page.
 REACHABLE = """() => [...document.querySelectorAll('a[href], button, input, select, textarea, summary, video[controls], [tabindex]')]
-  .filter(each => each.tabIndex >= 0 && !each.disabled && each.checkVisibility({visibilityProperty: true}))"""
+  .filter(each => each.tabIndex >= 0 && !each.disabled && each.checkVisibility({visibilityProperty: true}))
+  .filter((each, _, all) => each.type !== 'radio' || each === all.find(one => one.name === each.name && one.form === each.form))"""
 # Until the page as it is has been painted, then whether all it asked for has come.
 PICTURE = """async () => {
   const picture = () => new Promise(requestAnimationFrame);
@@ -110,7 +111,7 @@ def test_without_script_nothing_that_is_needed_is_hidden(
         """() => [...document.querySelectorAll('main *')]
         .filter(each => [...each.childNodes].some(node => node.nodeType === 3 && node.data.trim()))
         .filter(each => !each.checkVisibility({visibilityProperty: true, opacityProperty: true}))
-        .filter(each => !each.closest('[hidden], script, video, .only-print'))
+        .filter(each => !each.closest('[hidden], script, video, .only-print, [data-instead-of-numbers]'))
         .map(each => each.outerHTML)"""
     )
     assert lost == []

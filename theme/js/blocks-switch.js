@@ -8,15 +8,15 @@ import { say } from "./say.js";
  */
 export class BlocksSwitch {
   static define() {
-    const opening = document.querySelector("lesson-thread:has(gap-calculator, day-balance) .opening");
-    if (opening) new BlocksSwitch().start(opening);
+    const care = document.querySelector("lesson-thread:has(gap-calculator, day-balance) [data-care]");
+    if (care) new BlocksSwitch().start(care);
   }
 
   told = document.createElement("p");
   pressed = button();
 
-  /** @param {Element} opening of the lesson */
-  start(opening) {
+  /** @param {Element} care the box at the top that speaks of it; closed, so that nothing below moves */
+  start(care) {
     this.told.className = "quiet";
     this.told.setAttribute("role", "status");
     this.pressed.textContent = say("blocks_only");
@@ -24,7 +24,7 @@ export class BlocksSwitch {
       keepBlocksOnly(!isBlocksOnly());
       this.show();
     });
-    opening.append(this.pressed, this.told);
+    care.append(this.pressed, this.told);
     this.show();
   }
 
