@@ -5,21 +5,24 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from generator.compute.result import LessonResult
+from generator.present.pages.class_lines import class_lines
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import meta_line
+from generator.present.pages.minutes import stop_minutes
 from generator.present.pages.page import Surround
 from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
 from generator.present.views.notes import AnswerView, NotesView, PlanView, StopSourcesView
 from generator.present.views.stop import StopView
 from generator.present.words.brings import brings_views
-from generator.present.words.care import care_lines
+from generator.present.words.care import care_of_foods
 from generator.present.words.count_truth import count_says, count_sources, count_truths, count_why
 from generator.present.words.day_need import day_needs
 from generator.present.words.prose import inline
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
 from generator.present.words.standards import standard_words
+from generator.present.words.teaching import key_questions, sentence_frames, words_to_know
 
 
 def notes_view(told: PageInLesson) -> NotesView:
@@ -27,6 +30,7 @@ def notes_view(told: PageInLesson) -> NotesView:
     result, stops, surround = told.result, told.stops, told.surround
     lesson, say = result.lesson, surround.say
     file = lesson.file
+    minutes = stop_minutes(result, stops)
     return NotesView(
         page=told.page,
         title=file.title,
@@ -36,8 +40,16 @@ def notes_view(told: PageInLesson) -> NotesView:
         goals=file.goals,
         standards=tuple((code, _standard(code, surround)) for code in file.standards),
         you_need=file.you_need,
-        plan=tuple(_plan(stop, told.links.lesson.href, say) for stop in stops),
+        plan=tuple(
+            _plan(stop, told.links.lesson.href, say.number(taken), say)
+            for stop, taken in zip(stops, minutes, strict=True)
+        ),
+        minutes=say.number(file.minutes),
+        for_class=class_lines(result, stops, minutes, say),
         answers=tuple(_answers(result, stops, say)),
+        questions=key_questions(result, say),
+        frames=sentence_frames(result, say),
+        words=words_to_know(result, say),
         talks=tuple(one for stop in stops for one in kind_of(stop).discussion(stop)),
         count_says=count_says(result, say),
         count_why=count_why(result, say),
@@ -54,8 +66,8 @@ def notes_view(told: PageInLesson) -> NotesView:
                 "adapt_appetite",
             )
         ),
-        care=care_lines(result, say),
-        sources=tuple(_sources(stops)),
+        care=care_of_foods(result, say),
+        sources=tuple(_sources(stops, told.links.lesson.href)),
         brings=brings_views(result.holdings, say),
         day_needs=day_needs(result, say),
         downloads=told.links.paper,
@@ -69,10 +81,10 @@ def _standard(code: str, surround: Surround) -> str:
     return standard_words(known, surround.say.language, site.languages[0]) if known else ""
 
 
-def _plan(stop: StopView, lesson: str, say: Say) -> PlanView:
+def _plan(stop: StopView, lesson: str, minutes: str, say: Say) -> PlanView:
     at = stop.head.at.text if stop.head.at else ""
     does = kind_of(stop).plan(stop, say)
-    return PlanView(at, stop.head.heading, does, f"{lesson}#{stop.head.id}")
+    return PlanView(at, stop.head.heading, does, f"{lesson}#{stop.head.id}", minutes)
 
 
 def _answers(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> Iterator[AnswerView]:
@@ -80,8 +92,11 @@ def _answers(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> Ite
         yield from kind_of(view).answers(in_lesson(index, result, say), view)
 
 
-def _sources(stops: tuple[StopView, ...]) -> Iterator[StopSourcesView]:
-    """Stops that have none are left out."""
+def _sources(stops: tuple[StopView, ...], lesson: str) -> Iterator[StopSourcesView]:
+    """Stops that have none are left out; what a stop shows itself is not said twice."""
     for stop in stops:
-        if sources := kind_of(stop).sources(stop):
-            yield StopSourcesView(stop.head.id, stop.head.heading, sources)
+        kind, head = kind_of(stop), stop.head
+        if sources := kind.sources(stop):
+            shown = kind.sources_on_page
+            href = f"{lesson}#{head.id}" if shown else ""
+            yield StopSourcesView(head.id, head.heading, href, () if shown else sources)

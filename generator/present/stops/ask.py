@@ -9,7 +9,7 @@ from markupsafe import Markup
 from generator.model.stops.ask import AskStop
 from generator.present.recording.slides.slide import Question
 from generator.present.stops.in_lesson import StopInLesson
-from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.stops.kind import Doing, Paper, StopKind, little, nothing
 from generator.present.views.stop import Head
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say
@@ -59,9 +59,12 @@ KIND = StopKind(
     task=_task,
     table=nothing,
     plan=_plan,
+    doing=Doing.WORK_OUT,
+    work=little,
     answers=nothing,
     discussion=nothing,
     sources=nothing,
+    sources_on_page=False,
     cards=nothing,
     styles=(),
     script=None,

@@ -14,7 +14,7 @@ from generator.model.stops.compare import CompareStop, Solve
 from generator.present.pictures.chart import chart_view
 from generator.present.recording.slides.slide import Held, RowOfTwo
 from generator.present.stops.in_lesson import StopInLesson
-from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.stops.kind import Doing, Paper, StopKind, nothing
 from generator.present.stops.row import row_view, total_view
 from generator.present.views.amounts import BringsView, SourceView
 from generator.present.views.comparison import ChartView, RowView, TotalView
@@ -133,6 +133,11 @@ def _sources(view: CompareView) -> tuple[SourceView, ...]:
     return view.sources
 
 
+def _work(view: CompareView) -> int:
+    """Two shares a row, one for the total."""
+    return 2 * len(view.rows) + int(view.ask_total)
+
+
 KIND = StopKind(
     stop=CompareStop,
     sees=CompareView,
@@ -144,9 +149,12 @@ KIND = StopKind(
     task=_task,
     table=_table,
     plan=_plan,
+    doing=Doing.WORK_OUT,
+    work=_work,
     answers=_answers,
     discussion=nothing,
     sources=_sources,
+    sources_on_page=True,
     cards=nothing,
     styles=("work",),
     script="work",

@@ -15,7 +15,7 @@ from generator.model.measure import Measure
 from generator.model.stops.day import DayStop
 from generator.present.recording.slides.slide import Question
 from generator.present.stops.in_lesson import StopInLesson
-from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.stops.kind import Doing, Paper, StopKind, nothing
 from generator.present.views.amounts import SourceView
 from generator.present.views.notes import AnswerView
 from generator.present.views.number import Number
@@ -164,6 +164,10 @@ def _sources(view: DayView) -> tuple[SourceView, ...]:
     return view.sources
 
 
+def _work(view: DayView) -> int:  # noqa: ARG001  # the same for every day
+    return 3
+
+
 KIND = StopKind(
     stop=DayStop,
     sees=DayView,
@@ -175,9 +179,12 @@ KIND = StopKind(
     task=_prompt,
     table=_table,
     plan=_plan,
+    doing=Doing.WORK_OUT,
+    work=_work,
     answers=_answers,
     discussion=nothing,
     sources=_sources,
+    sources_on_page=False,
     cards=nothing,
     styles=("work", "day"),
     script="day",

@@ -20,6 +20,15 @@ S = TypeVar("S", bound=BaseStop)
 V = TypeVar("V", bound=StopView)
 
 
+class Doing(Enum):
+    """What the time of a stop beside the film is for; the value ends the key of its words."""
+
+    WATCH = "watch"
+    WORK_OUT = "work_out"
+    MOVE = "move"
+    TALK = "talk"
+
+
 class Paper(Enum):
     """How a stop stands on the worksheet."""
 
@@ -55,12 +64,18 @@ class StopKind(Generic[S, V]):
     """What lies on the table while it is filmed."""
     plan: Callable[[V, Say], str]
     """What a class does there, for the time plan of the notes."""
+    doing: Doing
+    """What its time is for."""
+    work: Callable[[V], int]
+    """How much there is to do beside the film, in shares of the lesson's time: ours, no source."""
     answers: Callable[[StopInLesson[S], V], tuple[AnswerView, ...]]
     """Its answers for the teacher."""
     discussion: Callable[[V], tuple[DiscussionView, ...]]
     """What of it the notes list to talk over."""
     sources: Callable[[V], tuple[SourceView, ...]]
     """Where its numbers come from."""
+    sources_on_page: bool
+    """Whether its part of the lesson page shows them all, so that the notes lead there."""
     cards: Callable[[V], tuple[MoveCardView, ...]]
     """Its movement cards."""
     styles: tuple[str, ...]
@@ -86,3 +101,8 @@ class StopKind(Generic[S, V]):
 def nothing(*_: object) -> tuple[()]:
     """What a kind without answers, sources, cards … supplies."""
     return ()
+
+
+def little(_: object) -> int:
+    """The work of a kind that is done with one question: one share."""
+    return 1

@@ -15,7 +15,7 @@ from generator.present.pictures.figures import figure, picture_name
 from generator.present.pictures.figures.file import drawn_alone
 from generator.present.recording.slides.slide import Before, Content, MoveCount
 from generator.present.stops.in_lesson import StopInLesson
-from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.stops.kind import Doing, Paper, StopKind, nothing
 from generator.present.stops.row import row_address
 from generator.present.views.move_card import MoveCardView
 from generator.present.views.stop import Head
@@ -153,6 +153,11 @@ def _cards(view: MoveView) -> tuple[MoveCardView, ...]:
     return view.cards
 
 
+def _work(view: MoveView) -> int:
+    """One share to make room, one for each card."""
+    return 1 + len(view.cards)
+
+
 KIND = StopKind(
     stop=MoveStop,
     sees=MoveView,
@@ -164,9 +169,12 @@ KIND = StopKind(
     task=_task,
     table=_table,
     plan=_plan,
+    doing=Doing.MOVE,
+    work=_work,
     answers=nothing,
     discussion=nothing,
     sources=nothing,
+    sources_on_page=False,
     cards=_cards,
     styles=("work",),
     script="work",

@@ -9,7 +9,7 @@ from markupsafe import Markup
 from generator.model.stops.talk import TalkStop
 from generator.present.recording.slides.slide import Question
 from generator.present.stops.in_lesson import StopInLesson
-from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.stops.kind import Doing, Paper, StopKind, nothing
 from generator.present.views.notes import DiscussionView
 from generator.present.views.stop import Head
 from generator.present.words.prose import inline, plain
@@ -48,6 +48,10 @@ def _discussion(view: TalkView) -> tuple[DiscussionView, ...]:
     return (DiscussionView(view.prompt, view.ideas),)
 
 
+def _work(view: TalkView) -> int:  # noqa: ARG001  # the same for every talk
+    return 2
+
+
 KIND = StopKind(
     stop=TalkStop,
     sees=TalkView,
@@ -59,9 +63,12 @@ KIND = StopKind(
     task=_task,
     table=nothing,
     plan=_plan,
+    doing=Doing.TALK,
+    work=_work,
     answers=nothing,
     discussion=_discussion,
     sources=nothing,
+    sources_on_page=False,
     cards=nothing,
     styles=(),
     script=None,

@@ -10,7 +10,7 @@ from generator.model.stops.watch import WatchStop
 from generator.present.recording.slides.slide import Line
 from generator.present.recording.spoken import paragraphs
 from generator.present.stops.in_lesson import StopInLesson
-from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.stops.kind import Doing, Paper, StopKind, nothing
 from generator.present.views.stop import Head
 from generator.present.words.foreign import like
 from generator.present.words.prose import plain
@@ -53,6 +53,10 @@ def _plan(view: WatchView, say: Say) -> str:  # noqa: ARG001  # its own sentence
     return view.says
 
 
+def _work(view: WatchView) -> int:  # noqa: ARG001  # nothing is to be done beside the film
+    return 0
+
+
 KIND = StopKind(
     stop=WatchStop,
     sees=WatchView,
@@ -64,9 +68,12 @@ KIND = StopKind(
     task=_no_task,
     table=nothing,
     plan=_plan,
+    doing=Doing.WATCH,
+    work=_work,
     answers=nothing,
     discussion=nothing,
     sources=nothing,
+    sources_on_page=False,
     cards=nothing,
     styles=(),
     script=None,

@@ -12,7 +12,7 @@ from generator.model.stops.compare import Solve
 from generator.model.stops.what_if import WhatIfStop
 from generator.present.recording.slides.slide import Question
 from generator.present.stops.in_lesson import StopInLesson
-from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.stops.kind import Doing, Paper, StopKind, nothing
 from generator.present.views.amounts import SourceView
 from generator.present.views.notes import AnswerView, LikelyView
 from generator.present.views.what_if import ChangeView, TotalsView, WhatIfView
@@ -167,6 +167,10 @@ def _sources(view: WhatIfView) -> tuple[SourceView, ...]:
     return view.sources
 
 
+def _work(view: WhatIfView) -> int:  # noqa: ARG001  # one change is chosen, of however many
+    return 3
+
+
 KIND = StopKind(
     stop=WhatIfStop,
     sees=WhatIfView,
@@ -178,9 +182,12 @@ KIND = StopKind(
     task=_task,
     table=_table,
     plan=_plan,
+    doing=Doing.WORK_OUT,
+    work=_work,
     answers=_answers,
     discussion=nothing,
     sources=_sources,
+    sources_on_page=True,
     cards=nothing,
     styles=("work", "what_if"),
     script="what_if",

@@ -22,6 +22,8 @@ class PlanView:
     """What the class does there, in a few words."""
     href: str
     """Link to the stop."""
+    minutes: str
+    """Whole minutes of the class; together those of the lesson."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +71,10 @@ class StopSourcesView:
     id: str
     """Of the stop."""
     heading: str
+    href: str
+    """Link to the stop, which shows them itself; empty where only the notes have them."""
     sources: tuple[SourceView, ...]
+    """Empty where the stop shows them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +92,17 @@ class NotesView:
     """Code and paraphrase."""
     you_need: tuple[str, ...]
     plan: tuple[PlanView, ...]
+    minutes: str
+    """Of the whole lesson."""
+    for_class: tuple[str, ...]
+    """Materials, groups, room and two halves, for a class of 25."""
     answers: tuple[AnswerView, ...]
+    questions: tuple[str, ...]
+    """About how something was found."""
+    frames: tuple[str, ...]
+    """Sentences with gaps to fill."""
+    words: tuple[tuple[str, str], ...]
+    """Word and what it means."""
     talks: tuple[DiscussionView, ...]
     count_says: str
     """What the count is and is not; empty where no moves are counted."""
@@ -98,6 +113,7 @@ class NotesView:
     """Where the minutes come from, with all values; empty without minutes."""
     adaptations: tuple[str, ...]
     care: tuple[str, ...]
+    """What the lesson's own foods ask for; the rest stands on its page."""
     sources: tuple[StopSourcesView, ...]
     brings: tuple[BringsView, ...]
     """Of each portion that has a record."""

@@ -22,18 +22,25 @@ _BEFORE_MOVING = (
 
 def care_lines(result: LessonResult, say: Say) -> tuple[str, ...]:
     """One sentence or two a line, the foods of the lesson that can choke a small child named."""
-    lines = [say("care_educational")]
-    if result.holdings:
-        lines.append(allergen_line(result, say))
+    asked_for = care_of_foods(result, say)
+    return (
+        say("care_educational"),
+        *asked_for,
+        *map(say, ("care_ask", "care_numbers", "care_food", "care_local")),
+    )
+
+
+def care_of_foods(result: LessonResult, say: Say) -> tuple[str, ...]:
+    """What this lesson's own foods ask for, and nothing that is the same for every lesson."""
+    lines = [allergen_line(result, say)] if result.holdings else []
     lines.append(say("care_young"))
     if risky := _names((food for food in _foods(result) if food.entry.can_choke), say):
         lines.append(say("care_choking", listed=say.listed(risky)))
     if result.lesson.file.cooking:
         lines.append(say("care_cooking"))
-    lines += map(say, ("care_ask", "care_numbers", "care_food"))
     if any(one.stop.measure is Measure.FIBER for one in result.comparisons.values()):
         lines.append(say("care_fiber"))
-    return (*lines, say("care_local"))
+    return tuple(lines)
 
 
 def before_moving(say: Say) -> tuple[str, ...]:

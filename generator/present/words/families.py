@@ -65,6 +65,7 @@ COUNT_OF = Family(
     ("ones", "twos", "fours", "fives", "tens", "twenties", "fifties", "hundreds", "groups"),
 )
 COUNT_HINT = Family("count_hint_", ("ones", "twos", "fours", "tens", "twenties", "groups"))
+DOING = Family("minutes_to_", ("watch", "work_out", "move", "talk"))
 FILM = Family("film_", FILM_KEYS)
 FAMILIES = (
     STOP,
@@ -86,5 +87,6 @@ FAMILIES = (
     LEVEL,
     COUNT_OF,
     COUNT_HINT,
+    DOING,
     FILM,
 )

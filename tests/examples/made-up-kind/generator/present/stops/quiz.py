@@ -9,7 +9,7 @@ from markupsafe import Markup
 from generator.model.stops.quiz import QuizStop
 from generator.present.recording.slides.slide import Question
 from generator.present.stops.in_lesson import StopInLesson
-from generator.present.stops.kind import Paper, StopKind, nothing
+from generator.present.stops.kind import Doing, Paper, StopKind, little, nothing
 from generator.present.views.notes import AnswerView
 from generator.present.views.stop import Head
 from generator.present.words.prose import inline, plain
@@ -65,9 +65,12 @@ KIND = StopKind(
     task=_task,
     table=nothing,
     plan=_plan,
+    doing=Doing.WORK_OUT,
+    work=little,
     answers=_answers,
     discussion=nothing,
     sources=nothing,
+    sources_on_page=False,
     cards=nothing,
     styles=("quiz",),
     script="quiz",
