@@ -60,4 +60,9 @@ UNKIND_WORDS = (
         r"(good|bad|healthier|unhealthy) for (you|us|him|her|them|(your|our|the) \w+)|(is|are|was|were|so|very) (bad|junk|(un)?healthy)",
         "say what the food gives, and how much of it",
     ),
+    UnkindWords(
+        rf"(better|best|worse|worst|smarter|smartest) ({_WHOLE}|changes?)"
+        r"|(swaps?|changes?|choices?|options?) (is|are|was|were) (the )?(better|best|worse|worst|smarter|smartest)",
+        "no food and no change is better than another: say which way the gap goes",
+    ),
 )

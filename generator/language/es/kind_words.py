@@ -46,4 +46,8 @@ UNKIND_WORDS = (
         r"(contar |cuenta |cuentan )?calor[ií]as( vac[ií]as| de m[aá]s)?",
         "di `energía`, y kilocalorías para su número",
     ),
+    UnkindWords(
+        rf"(mejor|peor)(es)? ({_WHOLE}|cambios?)|({_WHOLE}|cambios?) (es|son|era|eran) (el |la |los |las )?(mejor|peor)(es)?",
+        "ningún alimento y ningún cambio es mejor que otro: di hacia dónde va la diferencia",
+    ),
 )
