@@ -34,6 +34,10 @@ def made(tmp_path_factory: pytest.TempPathFactory) -> dict[str, str]:
     }
 
 
+def text_of(html: str) -> str:
+    return text(read_html(html))
+
+
 def stop(made: dict[str, str], path: str) -> Element:
     return one(read_html(made[path]), "stop-what_if")
 
@@ -145,6 +149,19 @@ def test_the_notes_have_answers_and_the_guesses_to_expect(made: dict[str, str]) 
     assert "6 + 6 + 16 + 15 = 43" in notes
     assert "its number grew. It was the side that held less." in notes
     assert "Choose one of 3 changes, guess which way the gap goes, then look." in notes
+
+
+def test_its_texts_may_name_a_number_of_a_change(tmp_path: Path) -> None:
+    project = pots_project(tmp_path / "site")
+    lesson = project / "lessons/pots/lesson.yaml"
+    reveal = (
+        "Rosa's gap was {pots.total.gap}, and {rice-white-cooked_barley-cooked.gap} with barley."
+    )
+    text = lesson.read_text("utf-8").replace("Look at both pots, not at one.", f'"{reveal}"')
+    lesson.write_text(text, "utf-8")
+    page = next(one for one in outputs(project) if one.path == "pots/index.html")
+    shown = text_of(page.content.decode())
+    assert "gap was 7, and 2 with barley." in shown
 
 
 def test_it_has_no_movement_card(made: dict[str, str]) -> None:
