@@ -46,6 +46,8 @@ def step_words(step: Step) -> tuple[str, str]:
             return _day(step)
         case steps.EnergyCost() | steps.RestingEnergy() | steps.MinutesOfGap():
             return _minutes(step)
+        case steps.Reckoning():
+            return "answer", _reckoning(step)
         case _:
             assert_never(step)
 
@@ -134,6 +136,15 @@ def _division(step: steps.Division) -> str:
     count = step.count
     left = f", {digits(count.left_over)} {step.unit} left over" if count.left_over else ""
     return f"{digits(step.gap)} ÷ {digits(count.per)} = {count.whole}{left}"
+
+
+def _reckoning(step: steps.Reckoning) -> str:
+    if not step.names:
+        held = ", ".join(plain(part) for part in step.parts if isinstance(part, Fraction))
+        return f"one of {held}: {digits(step.value)}"
+    worked = " ".join(part if isinstance(part, str) else plain(part) for part in step.parts)
+    named = f"from {', '.join(step.names)}"
+    return f"{worked} = {digits(step.value)}, {named}" if len(step.parts) > 1 else named
 
 
 def _day(

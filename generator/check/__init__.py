@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 
 from generator.check.address import address_is_somebodys
 from generator.check.amounts import amounts_said
+from generator.check.answers import answers_can_be_said
 from generator.check.braces import braces_known
 from generator.check.caps import counts_of_a_stop_within_its_cap, counts_within_caps
 from generator.check.captions import CAPTION_RULES
@@ -40,6 +41,7 @@ from generator.model.library import Library
 from generator.problems import Place, Problem
 
 RULES: tuple[Rule, ...] = (
+    answers_can_be_said,
     counts_within_caps,
     counts_of_a_stop_within_its_cap,
     something_to_move,

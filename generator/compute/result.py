@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
+from fractions import Fraction
 from itertools import combinations
 from typing import TypeVar
 
@@ -16,10 +17,10 @@ from generator.compute.gap import Gap
 from generator.compute.holding import Holding
 from generator.compute.move_minutes import MoveMinutes
 from generator.compute.reference_bodies import Body
-from generator.model.figure import FigureKind
+from generator.model.figure import FigureKind, Tally
 from generator.model.lesson import Lesson
 from generator.model.library import Library
-from generator.model.measure import Measure
+from generator.model.measure import Measure, Unit
 from generator.model.move import Move
 from generator.model.stops.compare import CompareStop
 from generator.model.stops.day import DayStop
@@ -172,6 +173,50 @@ class Day(WorkedStop):
         return Compared(Measure.ENERGY, ((self.balance.eaten, self.balance.needed), *foods))
 
 
+@dataclass(frozen=True, slots=True)
+class NoAnswer:
+    """A question whose answer cannot be computed; ``check`` tells why."""
+
+    key: str
+    """In the lesson file, below the question."""
+    what: str
+    """What is wrong."""
+    hint: str
+    """The way out."""
+
+
+@dataclass(frozen=True, slots=True)
+class NumberAnswer:
+    """A number that answers a question."""
+
+    value: Decimal
+    """Whole, and never below zero."""
+    measure: Measure
+    """Of the numbers it is made from."""
+    unit: Unit | Tally | None
+    """Nothing for one number as a multiple of another."""
+    parts: tuple[Fraction | str, ...]
+    """The sum, with its numbers and signs."""
+    names: tuple[str, ...]
+    """Of the numbers of the lesson in it."""
+
+
+@dataclass(frozen=True, slots=True)
+class ChosenAnswer(NumberAnswer):
+    """A food or a side that answers a question; ``value`` is what it holds, ``parts`` what each holds."""
+
+    comparison: str
+    """Id of the compare stop."""
+    options: tuple[Holding | int, ...]
+    """All foods, or both sides by their numbers from 0."""
+    right: int
+    """Which of the options it is, from 0."""
+
+
+Answer = NoAnswer | NumberAnswer
+"""What a question whose answer is computed comes to."""
+
+
 W = TypeVar("W", bound=WorkedStop)
 
 
@@ -184,9 +229,11 @@ class LessonResult:
     worked: Mapping[str, WorkedStop] = field(repr=False)
     """What each stop with numbers of its own came to, by its id."""
     figures: tuple[Figure, ...] = field(repr=False)
-    """The ledger: every number of the lesson once, in the order of its stops."""
+    """The ledger: every number of the lesson once, in the order of its stops, answers last."""
     library: Library = field(repr=False)
     """What it was worked out with. A lesson that looks through all foods is made anew with each of them."""
+    answers: Mapping[str, Answer] = field(default_factory=dict, repr=False)
+    """What computed answers come to, by the stop that asks; ``parting`` for the parting question."""
 
     def of(self, kind: type[W]) -> Mapping[str, W]:
         """What the stops of one kind came to, by their ids, in the order of the lesson."""

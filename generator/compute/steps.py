@@ -193,6 +193,18 @@ class MinutesOfGap:
     """With the formula and its result."""
 
 
+@dataclass(frozen=True, slots=True)
+class Reckoning:
+    """The answer to a question, from numbers of the lesson."""
+
+    parts: tuple[Fraction | str, ...]
+    """The sum with its numbers and signs; without a sign, all that was chosen among."""
+    names: tuple[str, ...]
+    """Of the numbers of the lesson in it, in their order; none where a choice was made."""
+    value: Decimal
+    """What it comes to."""
+
+
 Step = (
     FromRecord
     | Weighed
@@ -211,5 +223,6 @@ Step = (
     | EnergyCost
     | RestingEnergy
     | MinutesOfGap
+    | Reckoning
 )
 """One step on the way to a number."""

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from generator.compute.answers import answer_figures, answers
 from generator.compute.ledger import ledger
-from generator.compute.result import LessonResult, WorkedStop
+from generator.compute.result import Comparison, LessonResult, WorkedStop
 from generator.compute.stops.kind import Given
 from generator.compute.stops.kinds import KINDS
 from generator.model.lesson import Lesson
@@ -19,4 +20,7 @@ def work_out(lesson: Lesson, library: Library) -> LessonResult:
         for stop, ids in zip(lesson.file.stops, lesson.ids, strict=True):
             if stop.kind == kind.name:
                 worked[ids.stop] = kind.work(stop, ids, given)
-    return LessonResult(lesson, worked, ledger(lesson, worked), library)
+    figures = ledger(lesson, worked)
+    comparisons = {name: one for name, one in worked.items() if isinstance(one, Comparison)}
+    found = dict(answers(lesson, figures, comparisons))
+    return LessonResult(lesson, worked, (*figures, *answer_figures(found)), library, found)

@@ -16,6 +16,7 @@ from generator.model.stops import Stop
 PAGE_IDS = frozenset({
     "adults", "first", "half", "hundred",
     "clear-all", "main", "on-paper", "one", "second", "ten", "tens", "tenth", "who",
+    "parting", "parting-name",
 })
 # fmt: on
 """Ids that the pages of the theme use for themselves."""

@@ -15,6 +15,7 @@ from generator.model.filling import Filling
 from generator.model.film import Film
 from generator.model.grades import GradeSpan
 from generator.model.ids import StopIds
+from generator.model.parting import Parting
 from generator.model.personal import LeftOut
 from generator.model.places import Path, Places
 from generator.model.recorded import Recorded
@@ -97,6 +98,8 @@ class LessonHead(Frozen):
     """The arithmetic it needs, for teachers: `subtracting within 1,000`. Without it, what `standards` say."""
     video: Video | None = None
     """The recording; a lesson works without one."""
+    parting: Parting | None = None
+    """One last question at the end of the page, with an answer the lesson computes."""
     draft: bool = False
     """With `true` the lesson is seen in the preview, published nowhere, and its mistakes stop nobody."""
 

@@ -134,6 +134,10 @@ SAME = LESSON.replace(
 )
 HARD = "Considerable international deliberation necessitates extraordinary organisational collaboration."
 CASES: Mapping[str, tuple[Made, str]] = {
+    "answers_can_be_said": (
+        other("grades: 3-5", "grades: 3-5\nparting: {prompt: So?, answer: total.gp}"),
+        "`total.gp` is no number of the lesson",
+    ),
     "counts_within_caps": (other("one_move_per: 10", "one_move_per: 1"), "its cap for grades"),
     "counts_of_a_stop_within_its_cap": (
         lambda folder: worked(

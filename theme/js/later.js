@@ -1,4 +1,5 @@
 /** What a lesson page gets once it is shown, and the only file of its bundle that does anything by being loaded. */
+import { AskedAnswer } from "./asked-answer.js";
 import { BlocksSwitch } from "./blocks-switch.js";
 import { CaptionChoices } from "./caption-choices.js";
 import { GapChart } from "./gap-chart.js";
@@ -9,6 +10,7 @@ import { ReadAloud } from "./read-aloud.js";
 import { VideoTranscript } from "./video-transcript.js";
 import { WhoIsHere } from "./who-is-here.js";
 
+AskedAnswer.define();
 GapChart.define();
 NumberLine.define();
 loadStyle("later.css").then(() => {

@@ -13,6 +13,9 @@ from generator.model.moment import Moment
 from generator.model.names import InnerIds
 from generator.model.text_marks import Code, Heading, Script
 
+if TYPE_CHECKING:
+    from generator.model.asked import Which
+
 StopId = Annotated[Code, StringConstraints(pattern=r"^[a-z][a-z0-9]*(-[a-z0-9]+)*$", max_length=40)]
 """The stop's address on the page, and the name other stops call it by."""
 
@@ -61,6 +64,11 @@ class BaseStop(Frozen):
     @property
     def counts(self) -> tuple[str, Decimal] | None:
         """The stop whose gaps it counts, by its id, and how much of a gap stands for one count."""
+        return None
+
+    @property
+    def computed(self) -> tuple[str | None, Which | None] | None:
+        """How the answer to its question is computed, as arithmetic or as a choice; nothing where it is not."""
         return None
 
     @property

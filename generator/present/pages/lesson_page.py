@@ -12,6 +12,7 @@ from generator.present.entry import LessonEntry, film_sizes
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.open_data import open_data
 from generator.present.pages.page import Surround
+from generator.present.pages.parting import parting_view
 from generator.present.pages.take_home import megabytes
 from generator.present.pages.video import video_view
 from generator.present.pictures.block_shapes import block_shapes
@@ -47,6 +48,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
         video=video_view(result, stops, surround),
         stops=on_page,
         shapes=block_shapes(on_page),
+        parting=parting_view(result, say),
         player_above=not any(kind_of(stop).holds_player for stop in stops),
         open_data=open_data(result, stops, surround),
         downloads=links.paper,

@@ -10,6 +10,7 @@ from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.minutes import stop_minutes
 from generator.present.pages.page import Surround
+from generator.present.pages.parting import parting_answer
 from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
 from generator.present.views.notes import AnswerView, NotesView, PlanView, StopSourcesView
@@ -46,7 +47,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         ),
         minutes=say.number(file.minutes),
         for_class=class_lines(result, stops, minutes, say),
-        answers=tuple(_answers(result, stops, say)),
+        answers=(*_answers(result, stops, say), *parting_answer(result, say)),
         questions=key_questions(result, say),
         frames=sentence_frames(result, say),
         words=words_to_know(result, say),

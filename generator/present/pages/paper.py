@@ -7,6 +7,7 @@ from itertools import islice
 
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import meta_line
+from generator.present.pages.parting import parting_view
 from generator.present.pages.practice import practice_views
 from generator.present.pictures.qr import qr_code
 from generator.present.stops.kind import Paper
@@ -55,6 +56,7 @@ def _sheet(told: PageInLesson, *, answers: bool) -> SheetView:
         back=told.links.lesson,
         answers=answers,
         stops=tuple(_on_sheet(told.stops)),
+        parting=parting_view(told.result, say),
         practice=practice_views(told.result, say, PRACTICE_A_SHEET),
         qr=qr_code(address),
         address=address,

@@ -10,7 +10,10 @@ from generator.model.stops.ask import AskStop
 from generator.present.recording.slides.slide import Question
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Doing, Paper, StopKind, little, nothing
+from generator.present.views.asked import AskedView
+from generator.present.views.notes import AnswerView
 from generator.present.views.stop import Head
+from generator.present.words.asked import choices_view, computed_view
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say
 
@@ -24,6 +27,14 @@ class AskView:
     hint: Markup
     """Empty where there is none."""
     reveal: Markup
+    asked: AskedView | None
+    """What can be checked of it; nothing where the question is open."""
+
+
+def _asked(told: StopInLesson[AskStop]) -> AskedView | None:
+    if told.stop.choices:
+        return choices_view(told.id, told.stop.choices, told.say)
+    return computed_view(told.id, told.result, told.say)
 
 
 def _view(told: StopInLesson[AskStop]) -> AskView:
@@ -33,6 +44,7 @@ def _view(told: StopInLesson[AskStop]) -> AskView:
         prompt=inline(stop.prompt),
         hint=inline(stop.hint) if stop.hint else Markup(""),
         reveal=inline(stop.reveal),
+        asked=_asked(told),
     )
 
 
@@ -48,6 +60,14 @@ def _plan(view: AskView, say: Say) -> str:  # noqa: ARG001  # the same for every
     return say("plan_ask")
 
 
+def _answers(told: StopInLesson[AskStop], view: AskView) -> tuple[AnswerView, ...]:
+    """The answer that can be checked; an open question has none."""
+    if view.asked is None:
+        return ()
+    lines = (view.asked.working,) if view.asked.working else ()
+    return (AnswerView(told.heading, lines, view.asked.says, ()),)
+
+
 KIND = StopKind(
     stop=AskStop,
     sees=AskView,
@@ -61,12 +81,12 @@ KIND = StopKind(
     plan=_plan,
     doing=Doing.WORK_OUT,
     work=little,
-    answers=nothing,
+    answers=_answers,
     discussion=nothing,
     sources=nothing,
     sources_on_page=False,
     cards=nothing,
     styles=(),
     script=None,
-    read_aloud=(),
+    read_aloud=(".choice",),
 )

@@ -7,6 +7,7 @@ from typing import ClassVar
 
 from markupsafe import Markup
 
+from generator.present.views.asked import PartingView
 from generator.present.views.page import LinkView, PageView
 from generator.present.views.stop import StopView
 from generator.present.views.video import VideoView
@@ -59,6 +60,8 @@ class LessonView:
     stops: tuple[StopOnPage, ...]
     shapes: frozenset[str]
     """Names of the base-ten blocks that they draw."""
+    parting: PartingView | None
+    """One last question, below the stops."""
     player_above: bool
     """Whether the video stands above the stops, for none of them holds it."""
     open_data: Markup

@@ -7,6 +7,7 @@ from typing import ClassVar
 
 from markupsafe import Markup
 
+from generator.present.views.asked import PartingView
 from generator.present.views.move_card import MoveCardView
 from generator.present.views.page import LinkView, PageView
 from generator.present.views.practice import PracticeView
@@ -60,6 +61,8 @@ class SheetView:
     """Whether the answers are printed."""
     stops: tuple[StopOnSheet, ...]
     """In the order of the lesson; what is only watched is left out."""
+    parting: PartingView | None
+    """One last question."""
     practice: tuple[PracticeView, ...]
     qr: Markup
     address: str

@@ -1,0 +1,89 @@
+"""Questions that can be checked, in a real Chromium: right, not yet, kept, cleared, by keyboard."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Locator, Page, expect
+
+from tests.closing_lesson import closing_project
+from tests.made import outputs
+
+
+@pytest.fixture(scope="module")
+def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The lesson's files, written once."""
+    root = closing_project(tmp_path_factory.mktemp("closing") / "site")
+    made = root / "made"
+    for one in outputs(root):
+        path = made / one.path
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(one.content)
+    return made
+
+
+@pytest.fixture
+def address(folder: Path, serve: Callable[[Path], str]) -> str:
+    return f"{serve(folder)}two-lunches/index.html"
+
+
+def asked(page: Page, stop: str) -> Locator:
+    """The question of a stop, once it can be checked."""
+    found = page.locator(f"#{stop}")
+    expect(found.locator("[data-check]")).to_be_visible()
+    return found
+
+
+def test_a_number_is_read_kindly_and_its_stop_is_done(page: Page, address: str) -> None:
+    page.goto(address)
+    parting = asked(page, "parting")
+    entry = parting.get_by_role("textbox", name="Your answer")
+    entry.press("Enter")
+    expect(parting.get_by_role("status").first).to_contain_text("Choose or write your answer")
+    entry.fill("590")
+    entry.press("Enter")
+    expect(parting.get_by_role("status").first).to_contain_text("Not yet.")
+    expect(page.locator("li:has(> #parting)")).not_to_have_attribute("data-done", "")
+    entry.fill("600 kcal")
+    entry.press("Enter")
+    expect(parting.get_by_role("status").first).to_have_text("Yes. The answer: 600 kcal.")
+    expect(page.locator("li:has(> #parting)")).to_have_attribute("data-done", "")
+
+
+def test_a_choice_is_checked_kept_and_cleared(page: Page, address: str) -> None:
+    page.goto(address)
+    guess = asked(page, "guess")
+    guess.get_by_role("radio", name="From home").check()
+    guess.get_by_role("button", name="Check my choice").click()
+    expect(guess.get_by_role("status").first).to_contain_text("Not yet.")
+    guess.get_by_role("radio", name="From home").press("ArrowUp")
+    guess.get_by_role("button", name="Check my choice").click()
+    expect(guess.get_by_role("status").first).to_have_text("Yes. The answer: From town.")
+    page.reload()
+    expect(asked(page, "guess").get_by_role("radio", name="From town")).to_be_checked()
+    page.get_by_role("button", name="Clear what I wrote here").click()
+    expect(guess.get_by_role("radio", name="From town")).not_to_be_checked()
+
+
+def test_without_a_script_the_answer_waits_behind_its_summary(
+    browser: Browser, address: str
+) -> None:
+    page = browser.new_page(java_script_enabled=False)
+    page.goto(address)
+    parting = page.locator("#parting")
+    expect(parting.locator("[data-check]")).to_be_hidden()
+    parting.locator("summary", has_text="Check your answer").click()
+    expect(parting.get_by_text("The answer: 600 kcal.")).to_be_visible()
+    page.close()
+
+
+def test_nothing_keeps_anyone_out(
+    page: Page, address: str, axe: Callable[[Page], list[str]]
+) -> None:
+    page.set_viewport_size({"width": 320, "height": 700})
+    page.goto(address)
+    asked(page, "parting")
+    assert axe(page) == []
+    assert page.evaluate("document.documentElement.scrollWidth") <= 320

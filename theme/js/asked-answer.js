@@ -1,0 +1,38 @@
+import { CheckedAnswer } from "./checked-answer.js";
+import { LiveElement } from "./live-element.js";
+import { readings } from "./read-tenths.js";
+import { say } from "./say.js";
+
+/** Takes the answer to a question: one of its choices, or a number. */
+export class AskedAnswer extends LiveElement {
+  static define() {
+    customElements.define("asked-answer", this);
+  }
+
+  /** @param {AbortSignal} signal */
+  connected(signal) {
+    const form = this.querySelector("form");
+    if (form) new Asked(form).start(signal);
+  }
+}
+
+class Asked extends CheckedAnswer {
+  isRight() {
+    const right = this.form.dataset.answer;
+    if (this.inputs[0]?.type === "radio") return this.written() === right;
+    return readings(this.written(), document.documentElement.lang).includes(Number(right) * 10);
+  }
+
+  answer() {
+    return this.form.closest("section")?.querySelector("[data-said]")?.textContent ?? "";
+  }
+
+  next() {
+    return this.written() ? say("answer_not_yet") : say("answer_empty");
+  }
+
+  /** What is chosen or written. */
+  written() {
+    return String(new FormData(this.form).get("answer") ?? "").trim();
+  }
+}
