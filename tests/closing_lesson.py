@@ -34,6 +34,10 @@ stops:
         - [{name: Pie, value: 410, source: card}, {name: Apple, value: 90, source: card}]
         - [{name: Pizza, value: 280, source: card}, {name: Sandwich, value: 420, source: card}]
       solve: [gap, count]
+      estimate:
+        prompt: Is the first gap nearer to 100, 300 or 500? Say how you know.
+        choices: [100, 300, 500]
+      reveal: Both lunches can be shared.
   - move: {for: lunch, one_move_per: 10, moves: [march, side-step]}
   - ask:
       id: ten-tens
@@ -54,7 +58,10 @@ parting:
   reveal: Ahora no hay diferencia.
 stops:
   guess: {prompt: ¿Qué lado crees que tiene más?, reveal: Ya verás.}
-  lunch: {sides: [Del pueblo, De casa]}
+  lunch:
+    sides: [Del pueblo, De casa]
+    estimate: {prompt: "¿La primera diferencia está más cerca de 100, 300 o 500? Di cómo lo sabes."}
+    reveal: Los dos almuerzos se pueden compartir.
   ten-tens:
     prompt: ¿Cuántas decenas hacen una centena?
     reveal: Diez decenas, una junto a otra.

@@ -30,6 +30,8 @@ def step_words(step: Step) -> tuple[str, str]:
             return "record", _own(step)
         case steps.Subtraction():
             return "subtraction", _subtraction(step)
+        case steps.Estimation():
+            return "estimate", _estimation(step)
         case steps.Addition():
             return "sum", _sum(step)
         case steps.Division():
@@ -136,6 +138,13 @@ def _division(step: steps.Division) -> str:
     count = step.count
     left = f", {digits(count.left_over)} {step.unit} left over" if count.left_over else ""
     return f"{digits(step.gap)} ÷ {digits(count.per)} = {count.whole}{left}"
+
+
+def _estimation(step: steps.Estimation) -> str:
+    near, gap = step.rounded, step.gap
+    worked = f"{digits(near.larger)} − {digits(near.smaller)} = {digits(near.gap)}"
+    numbers = f"{digits(gap.larger)} and {digits(gap.smaller)}"
+    return f"{numbers} to the nearest {digits(near.step)}: {worked}"
 
 
 def _reckoning(step: steps.Reckoning) -> str:

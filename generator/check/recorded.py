@@ -45,6 +45,8 @@ def _of(filmed: FilmedFigure) -> str:
         FigureKind.GAP: f"between {foods}",
         FigureKind.COUNT: f"of `{filmed.move}` for {foods}" if filmed.move else f"for {foods}",
         FigureKind.LEFT_OVER: f"left over of {foods}",
+        FigureKind.ANSWER: "as an answer",
+        FigureKind.ESTIMATE: "as an estimate",
         FigureKind.TOTAL: f"of `{filmed.side}` in all ({foods})",
     }
     return called.get(filmed.kind, f"of the day of {filmed.person}")

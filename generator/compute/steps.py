@@ -12,6 +12,7 @@ from fractions import Fraction
 from generator.compute.count import Count
 from generator.compute.day import DayBalance
 from generator.compute.energy_needs import EnergyNeed
+from generator.compute.estimate import Rounded
 from generator.compute.gap import Gap
 from generator.compute.label import Rounding
 from generator.compute.move_minutes import MoveMinutes
@@ -87,6 +88,16 @@ class Subtraction:
     """Both values and what lies between them."""
     unit: Unit
     """Of all of them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Estimation:
+    """A subtraction of rounded numbers."""
+
+    rounded: Rounded
+    """Both numbers, and what they are rounded to."""
+    gap: Gap
+    """Whose numbers they are."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -223,6 +234,7 @@ Step = (
     | EnergyCost
     | RestingEnergy
     | MinutesOfGap
+    | Estimation
     | Reckoning
 )
 """One step on the way to a number."""

@@ -20,6 +20,8 @@ class FigureKind(StrEnum):
     """What one side holds in all rows together."""
     ONE_MOVE_PER = "one-move-per"
     """How much of a gap stands for one count."""
+    ESTIMATE = "estimate"
+    """About what a gap is, between rounded numbers."""
     ANSWER = "answer"
     """The answer to a question that the lesson computes."""
     MINUTES = "minutes"

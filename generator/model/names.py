@@ -9,7 +9,7 @@ from hashlib import sha256
 
 TOTAL = "total"
 """Stands for all rows together, where a row's name would stand; no row may take it."""
-_KINDS = frozenset({"answer", "count", "eaten", "gap", "left-over", "needed", TOTAL})
+_KINDS = frozenset({"answer", "count", "eaten", "estimate", "gap", "left-over", "needed", TOTAL})
 """What numbers of a stop are called; a side or a food of such a name gets a word more."""
 _LONGEST = 24
 """Letters of a name made of words: short enough for an address that is read aloud."""

@@ -67,6 +67,32 @@ def test_a_choice_is_checked_kept_and_cleared(page: Page, address: str) -> None:
     expect(guess.get_by_role("radio", name="From town")).not_to_be_checked()
 
 
+def test_an_estimate_is_laid_on_the_line_and_compared_as_a_distance(
+    page: Page, address: str
+) -> None:
+    page.goto(address)
+    asked(page, "parting")
+    estimate = page.locator("estimate-line")
+    estimate.get_by_role("radio", name="300").check()
+    said, found = estimate.locator("[data-said]"), estimate.locator("[data-found]")
+    expect(said).to_have_attribute("transform", "translate(175.2 0)")  # 24 + 252 × 300 ÷ 500
+    expect(found).to_be_hidden()
+    expect(estimate.get_by_role("status")).to_be_empty()
+    row = page.locator("gap-calculator form").first
+    row.get_by_role("textbox", name="Gap").fill("320")
+    row.get_by_role("textbox", name="How many tens?").fill("32")
+    row.get_by_role("textbox", name="How many tens?").press("Enter")
+    expect(estimate.get_by_role("status")).to_have_text(
+        "You said 300. The gap is 320. They are 20 apart."
+    )
+    expect(found).to_have_attribute("transform", "translate(185.28 0)")  # 24 + 252 × 320 ÷ 500
+    page.reload()
+    expect(estimate.get_by_role("status")).to_contain_text("20 apart")
+    page.get_by_role("button", name="Clear what I wrote here").click()
+    expect(said).to_be_hidden()
+    expect(estimate.get_by_role("status")).to_be_empty()
+
+
 def test_without_a_script_the_answer_waits_behind_its_summary(
     browser: Browser, address: str
 ) -> None:

@@ -31,7 +31,7 @@ def words(path: str) -> str:
 def test_the_page_holds_question_answer_and_working() -> None:
     page = words("two-lunches/index.html")
     assert "One last question They share it all, half and half." in page
-    assert "( 690 + 510 ) ÷ 2 = 600 The answer: 600 kcal. Now there is no gap." in page
+    assert "(690 + 510) ÷ 2 = 600 The answer: 600 kcal. Now there is no gap." in page
     assert "The answer: From town." in page
     assert "The answer: Ten." in page
 
@@ -49,7 +49,7 @@ def test_the_worksheet_asks_and_the_key_answers() -> None:
 
 def test_the_notes_give_every_answer() -> None:
     notes = words("two-lunches/notes.html")
-    assert "One last question ( 690 + 510 ) ÷ 2 = 600 The answer: 600 kcal." in notes
+    assert "One last question (690 + 510) ÷ 2 = 600 The answer: 600 kcal." in notes
     assert "The answer: Ten." in notes
 
 
@@ -59,6 +59,18 @@ def test_another_language_says_it_all() -> None:
     assert "La respuesta: 600 kcal. Ahora no hay diferencia." in page
     assert "La respuesta: Del pueblo." in page
     assert "La respuesta: Diez." in page
+
+
+def test_an_estimate_is_asked_everywhere_and_judged_nowhere() -> None:
+    sheet, key = words("two-lunches/worksheet.html"), words("two-lunches/answers.html")
+    notes, page = words("two-lunches/notes.html"), words("two-lunches/index.html")
+    for one in (sheet, key, page):
+        assert "First, an estimate Is the first gap nearer to 100, 300 or 500?" in one
+    assert "410 − 90 ≈ 400 − 100 = 300" in key
+    assert "410 − 90 ≈ 400 − 100 = 300" in notes
+    assert "400 − 100" not in sheet
+    assert "how far apart are they?" in sheet
+    assert "Primero, una estimación ¿La primera diferencia" in words("es/two-lunches/index.html")
 
 
 def test_what_is_kept_of_an_answer_goes_by_the_same_name_in_each_language() -> None:

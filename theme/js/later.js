@@ -2,6 +2,7 @@
 import { AskedAnswer } from "./asked-answer.js";
 import { BlocksSwitch } from "./blocks-switch.js";
 import { CaptionChoices } from "./caption-choices.js";
+import { EstimateLine } from "./estimate-line.js";
 import { GapChart } from "./gap-chart.js";
 import { KeepLesson } from "./keep-lesson.js";
 import { loadStyle } from "./load-style.js";
@@ -11,6 +12,7 @@ import { VideoTranscript } from "./video-transcript.js";
 import { WhoIsHere } from "./who-is-here.js";
 
 AskedAnswer.define();
+EstimateLine.define();
 GapChart.define();
 NumberLine.define();
 loadStyle("later.css").then(() => {

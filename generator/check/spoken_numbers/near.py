@@ -48,6 +48,8 @@ def called_in(figure: Figure, result: LessonResult) -> str:
         FigureKind.ONE_MOVE_PER: "what one count stands for",
         FigureKind.EATEN: f"what {person} ate",
         FigureKind.NEEDED: "what the day needs",
+        FigureKind.ANSWER: "the answer",
+        FigureKind.ESTIMATE: "a sensible estimate",
     }
     if figure.kind in plain:
         return plain[figure.kind]

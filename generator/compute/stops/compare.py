@@ -8,11 +8,19 @@ from decimal import Decimal
 from fractions import Fraction
 
 from generator.compute.count import Count, count_moves
+from generator.compute.estimate import rounded
 from generator.compute.figure import Figure
 from generator.compute.gap import Gap, total_gap
 from generator.compute.holding import Holding, hold
 from generator.compute.result import Comparison, Counts, Row
-from generator.compute.steps import Addition, AsWritten, Division, Step, Subtraction
+from generator.compute.steps import (
+    Addition,
+    AsWritten,
+    Division,
+    Estimation,
+    Step,
+    Subtraction,
+)
 from generator.compute.stops.held import held_figure
 from generator.compute.stops.kind import Given, WorkedKind
 from generator.model.figure import FigureKind, Tally
@@ -80,6 +88,7 @@ def _figures(_: str, comparison: Comparison) -> Iterator[Figure]:
             side=side,
             foods=foods,
         )
+    yield from _estimates(comparison)
     of_all = counts.total if counts else None
     yield from _of_gap(comparison, TOTAL, comparison.total, of_all, comparison.holdings)
     if counts:
@@ -93,6 +102,36 @@ def _figures(_: str, comparison: Comparison) -> Iterator[Figure]:
             stop=stop.id,
             steps=(AsWritten("one_move_per"),),
         )
+
+
+def estimated(comparison: Comparison) -> tuple[str, Gap] | None:
+    """The row of a comparison's estimate, ``total`` for all, and its gap; nothing without an estimate."""
+    estimate = comparison.stop.estimate
+    if estimate is None:
+        return None
+    gaps = {row.id: row.gap for row in comparison.rows} | {TOTAL: comparison.total}
+    row = estimate.row or comparison.rows[0].id
+    return row, gaps[row]
+
+
+def _estimates(comparison: Comparison) -> Iterator[Figure]:
+    """What a sensible estimate comes to, where one is asked for."""
+    found = estimated(comparison)
+    if found is None:
+        return
+    row, gap = found
+    near, measure = rounded(gap), comparison.stop.measure
+    yield Figure(
+        id=f"{comparison.stop.id}.{row}.{FigureKind.ESTIMATE}",
+        kind=FigureKind.ESTIMATE,
+        value=near.gap,
+        measure=measure,
+        unit=measure.unit,
+        exact=Fraction(near.gap),
+        stop=comparison.stop.id,
+        steps=(Estimation(near, gap),),
+        row=row,
+    )
 
 
 def _of_gap(

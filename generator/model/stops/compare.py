@@ -12,6 +12,7 @@ from pydantic import Field, GetJsonSchemaHandler, model_validator
 from pydantic.json_schema import JsonSchemaValue
 from pydantic_core import CoreSchema
 
+from generator.model.asked import MOST_CHOICES
 from generator.model.base import Frozen
 from generator.model.measure import Measure
 from generator.model.names import InnerIds, apart, dashed, slug
@@ -36,6 +37,34 @@ class Aim(StrEnum):
     NEITHER = "neither"
     MORE = "more"
     LESS = "less"
+
+
+class Help(StrEnum):
+    """How much of a row's calculation stands there from the start."""
+
+    NONE = "none"
+    """Nothing."""
+    HOPS = "hops"
+    """The hops of counting up on a number line, without their sizes."""
+    WORKED = "worked"
+    """All of it, to follow; nothing is asked."""
+
+
+class Estimate(Frozen):
+    """A number said before working out, laid on a number line; never right or wrong."""
+
+    prompt: Text
+    """What to estimate, and how to say it."""
+    row: StopId | None = None
+    """Id of the row whose gap is estimated, or `total`; without it the first row."""
+    choices: tuple[Annotated[int, Field(ge=0, le=LARGEST_VALUE)], ...] = ()
+    """Numbers to choose among, 2 to 6; without them any number is said."""
+
+    @model_validator(mode="after")
+    def _some_or_none(self) -> Estimate:
+        if self.choices and not 2 <= len(set(self.choices)) == len(self.choices) <= MOST_CHOICES:
+            raise ValueError(f"needs 2 to {MOST_CHOICES} different `choices:`, or none")
+        return self
 
 
 class Item(Frozen):
@@ -84,6 +113,8 @@ class RowEntry(Frozen):
     ] = None
     foods: tuple[Item, Item]
     """One food on each side."""
+    help: Help = Help.NONE
+    """How much of the calculation stands there from the start: a first row `worked`, then `hops`, then `none`."""
 
     @classmethod
     def __get_pydantic_json_schema__(
@@ -114,8 +145,15 @@ class CompareStop(PauseStop):
     """Which direction the lesson talks about, if any."""
     prompt: Text | None = None
     """A sentence before the rows."""
+    estimate: Estimate | None = None
+    """A number to say before the rows are worked out."""
     reveal: Text | None = None
     """What to notice once the gaps are found."""
+
+    @property
+    def own_numbers(self) -> tuple[Decimal, ...]:
+        """Those to choose an estimate from."""
+        return tuple(map(Decimal, self.estimate.choices)) if self.estimate else ()
 
     @property
     def inner_ids(self) -> InnerIds:

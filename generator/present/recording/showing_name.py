@@ -23,11 +23,13 @@ _OF_DAY = {
 }
 _OF_TOTALS = {
     FigureKind.GAP: "correction_gap_of_totals",
+    FigureKind.ESTIMATE: "correction_estimate",
     FigureKind.COUNT: "correction_count_of_totals",
     FigureKind.LEFT_OVER: "correction_left_over_of_totals",
 }
 _OF_ROW = {
     FigureKind.GAP: "correction_gap_of_row",
+    FigureKind.ESTIMATE: "correction_estimate",
     FigureKind.COUNT: "correction_count_of_row",
     FigureKind.LEFT_OVER: "correction_left_over_of_row",
 }
@@ -41,6 +43,8 @@ def showing_name(showing: Showing, result: LessonResult, say: Say) -> str:
     if showing.move:
         moves = {one.move_id: one.move for one in result.movements[showing.stop].counts}
         return say(_OF_MOVE[figure.kind], move=move_text(moves[showing.move], say).name)
+    if figure.kind is FigureKind.ANSWER:
+        return say("correction_answer")
     if showing.person:
         return say(_OF_DAY[figure.kind], person=showing.person)
     if figure.change:

@@ -12,12 +12,14 @@ from generator.compute.likely import likely_answers
 from generator.model.figure import FigureKind
 from generator.model.stops.compare import CompareStop, Solve
 from generator.present.pictures.chart import chart_view
-from generator.present.recording.slides.slide import Held, RowOfTwo
+from generator.present.recording.slides.slide import Content, Held, Question, RowOfTwo
+from generator.present.stops.estimate import estimate_answer, estimate_view
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Doing, Paper, StopKind, nothing
 from generator.present.stops.row import row_view, total_view
 from generator.present.views.amounts import BringsView, SourceView
 from generator.present.views.comparison import ChartView, RowView, TotalView
+from generator.present.views.estimate import EstimateView
 from generator.present.views.notes import AnswerView, LikelyView
 from generator.present.views.stop import Head
 from generator.present.words.amounts import holding_view, weighed
@@ -40,6 +42,8 @@ class CompareView:
     about: str
     """What the measure is, in one sentence for a child."""
     sides: tuple[str, str]
+    estimate: EstimateView | None
+    """A number to say first."""
     rows: tuple[RowView, ...]
     total: TotalView | None
     """Where the total is asked for or there is more than one row."""
@@ -65,6 +69,7 @@ def _view(told: StopInLesson[CompareStop]) -> CompareView:
         unit=stop.measure.unit,
         about=say(ABOUT.key(stop.measure)),
         sides=stop.sides,
+        estimate=estimate_view(comparison, say),
         rows=tuple(row_view(at, comparison, say) for at in range(len(comparison.rows))),
         total=total_view(comparison, say) if asks_total or len(comparison.rows) > 1 else None,
         ask_total=asks_total,
@@ -76,9 +81,12 @@ def _view(told: StopInLesson[CompareStop]) -> CompareView:
     )
 
 
-def _slides(told: StopInLesson[CompareStop]) -> tuple[RowOfTwo, ...]:
+def _slides(told: StopInLesson[CompareStop]) -> tuple[Content, ...]:
+    """The estimate's question where there is one, then a slide for each row."""
     stop, say = told.stop, told.say
-    return tuple(
+    estimate = stop.estimate
+    first = (Question(told.plain_heading, plain(estimate.prompt)),) if estimate else ()
+    rows = tuple(
         RowOfTwo(
             heading=told.plain_heading,
             first=_held(row.sides[0], 0, stop, say),
@@ -88,6 +96,7 @@ def _slides(told: StopInLesson[CompareStop]) -> tuple[RowOfTwo, ...]:
         )
         for row in told.result.comparisons[stop.id].rows
     )
+    return (*first, *rows)
 
 
 def _held(held: Holding, side: int, stop: CompareStop, say: Say) -> Held:
@@ -116,10 +125,11 @@ def _answers(told: StopInLesson[CompareStop], view: CompareView) -> tuple[Answer
         AnswerView(row.legend, row.working.lines, row.working.says, _likely(one.gap, say))
         for row, one in zip(view.rows, worked.rows, strict=True)
     )
+    first = estimate_answer(view.estimate, say)
     if not view.total:
-        return rows
+        return (*first, *rows)
     working = view.total.working
-    return (*rows, AnswerView(say("total"), working.lines, working.says, ()))
+    return (*first, *rows, AnswerView(say("total"), working.lines, working.says, ()))
 
 
 def _likely(gap: Gap, say: Say) -> tuple[LikelyView, ...]:
@@ -158,5 +168,5 @@ KIND = StopKind(
     cards=nothing,
     styles=("work",),
     script="work",
-    read_aloud=("> p", ".sides span", ".holding"),
+    read_aloud=("> p", "estimate-line > p", ".sides span", ".holding"),
 )

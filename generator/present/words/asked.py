@@ -39,10 +39,11 @@ def computed_view(stop: str, result: LessonResult, say: Say) -> AskedView | None
 def _number(stop: str, answer: NumberAnswer, say: Say) -> AskedView:
     shown = f"{say.number(answer.value)}\N{NO-BREAK SPACE}{answer.unit}" if answer.unit else ""
     shown = shown or say.number(answer.value)
-    written = " ".join(
+    spaced = " ".join(
         say.number(as_decimal(part)) if isinstance(part, Fraction) else part
         for part in answer.parts
     )
+    written = spaced.replace("( ", "(").replace(" )", ")")
     return AskedView(
         form=f"{stop}--answer",
         options=(),

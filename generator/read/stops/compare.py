@@ -22,6 +22,7 @@ def _references(written: WrittenStop) -> Iterator[Problem]:
 
 def _names(made: MadeStop[CompareStop]) -> Iterator[Problem]:
     yield from _rows(made)
+    yield from _estimated(made)
     if len(set(made.ids.sides)) == 1:
         hint = "name them so that a sentence can tell them apart: sides: [At home, On the way]"
         yield Problem(made.place("sides"), "both sides have the same name", hint)
@@ -41,6 +42,14 @@ def _rows(made: MadeStop[CompareStop]) -> Iterator[Problem]:
             what = f"rows {first + 1} and {number + 1} hold the same foods in the same amounts"
             hint = "take one out, or name it: {id: again, foods: [{food: …, amount: …}, {food: …, amount: …}]}"
             yield Problem(made.place("rows", number), what, hint)
+
+
+def _estimated(made: MadeStop[CompareStop]) -> Iterator[Problem]:
+    """The row of an estimate is one of the comparison's."""
+    row = made.stop.estimate.row if made.stop.estimate else None
+    if row is not None and row not in {*made.ids.parts, TOTAL}:
+        hint = f"write `{TOTAL}`, or the `id:` of a row; without `row:` the first row is meant"
+        yield Problem(made.place("estimate", "row"), f"there is no row `{row}` here", hint)
 
 
 KIND = ReadKind(stop=CompareStop, references=_references, names=_names)

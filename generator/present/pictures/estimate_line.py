@@ -1,0 +1,36 @@
+"""A number line from 0, to scale, for an estimate and for the gap that is found afterwards."""
+
+from __future__ import annotations
+
+from markupsafe import Markup
+
+from generator.compute.estimate import Line
+from generator.present.words.say import Say
+
+LEFT, LENGTH = 24, 252
+"""Units from the edge of the picture to 0, and from 0 to the last number; the script knows them too."""
+_BASE = 40
+"""Where the line lies, in units from the top."""
+
+
+def estimate_line(line: Line, say: Say) -> Markup:
+    """The picture: a tick and a number for each step, and two marks that wait to be laid on it.
+
+    What is said is a triangle above the line, what is found a ring on it: told apart without colour.
+    """
+    places = [round(LEFT + LENGTH * float(tick / line.end)) for tick in line.ticks]
+    ticks = "".join(f"M{place} {_BASE - 6}v12" for place in places)
+    numbers = "".join(
+        f'<text x="{place}" y="{_BASE + 24}">{say.number(tick)}</text>'
+        for place, tick in zip(places, line.ticks, strict=True)
+    )
+    label = Markup.escape(
+        say("estimate_line", end=say.number(line.end), step=say.number(line.step))
+    )
+    drawn = (
+        f'<svg class="estimates" viewBox="0 0 {2 * LEFT + LENGTH} 70" role="img" aria-label="{label}">'
+        f'<path d="M4 {_BASE}H{2 * LEFT + LENGTH - 4}{ticks}"/>{numbers}'
+        f'<path data-said display="none" d="M0 {_BASE - 8}l-8-14h16z"/>'
+        f'<circle data-found display="none" cy="{_BASE}" r="7"/></svg>'
+    )
+    return Markup(drawn)  # noqa: S704  # made of numbers, and of a sentence without < or quotes
