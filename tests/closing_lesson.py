@@ -1,6 +1,6 @@
 """A lesson with questions that can be checked, in two languages, for tests of pages and papers.
 
-Its numbers are its own: 410 and 90, 280 and 420 kcal, so gaps of 320 and 140, sides of 690 and 510.
+Its numbers are its own: 410 and 90, 280 and 420, 0 and 40 kcal, so gaps of 320, 140 and 40, sides of 690 and 550.
 """
 
 from __future__ import annotations
@@ -32,13 +32,16 @@ stops:
       sides: [From town, From home]
       rows:
         - [{name: Pie, value: 410, source: card}, {name: Apple, value: 90, source: card}]
-        - [{name: Pizza, value: 280, source: card}, {name: Sandwich, value: 420, source: card}]
+        - help: hops
+          foods: [{name: Pizza, value: 280, source: card}, {name: Sandwich, value: 420, source: card}]
+        - help: worked
+          foods: [{name: Water, value: 0, source: card}, {name: Juice, value: 40, source: card}]
       solve: [gap, count]
       estimate:
         prompt: Is the first gap nearer to 100, 300 or 500? Say how you know.
         choices: [100, 300, 500]
       reveal: Both lunches can be shared.
-  - move: {for: lunch, one_move_per: 10, moves: [march, side-step]}
+  - move: {for: lunch, one_move_per: 10, moves: [march, side-step, sky-press]}
   - ask:
       id: ten-tens
       prompt: How many tens make one hundred?
@@ -66,7 +69,7 @@ stops:
     prompt: ¿Cuántas decenas hacen una centena?
     reveal: Diez decenas, una junto a otra.
     choices: [{says: Cinco}, {says: Diez}]
-foods: {Pie: Pay, Apple: Manzana, Pizza: Pizza de queso, Sandwich: Sándwich, card: tarjeta}
+foods: {Pie: Pay, Apple: Manzana, Pizza: Pizza de queso, Sandwich: Sándwich, Water: Agua, Juice: Jugo, card: tarjeta}
 """
 
 

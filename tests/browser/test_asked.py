@@ -42,13 +42,13 @@ def test_a_number_is_read_kindly_and_its_stop_is_done(page: Page, address: str) 
     entry = parting.get_by_role("textbox", name="Your answer")
     entry.press("Enter")
     expect(parting.get_by_role("status").first).to_contain_text("Choose or write your answer")
-    entry.fill("590")
+    entry.fill("610")
     entry.press("Enter")
     expect(parting.get_by_role("status").first).to_contain_text("Not yet.")
     expect(page.locator("li:has(> #parting)")).not_to_have_attribute("data-done", "")
-    entry.fill("600 kcal")
+    entry.fill("620 kcal")
     entry.press("Enter")
-    expect(parting.get_by_role("status").first).to_have_text("Yes. The answer: 600 kcal.")
+    expect(parting.get_by_role("status").first).to_have_text("Yes. The answer: 620 kcal.")
     expect(page.locator("li:has(> #parting)")).to_have_attribute("data-done", "")
 
 
@@ -101,7 +101,7 @@ def test_without_a_script_the_answer_waits_behind_its_summary(
     parting = page.locator("#parting")
     expect(parting.locator("[data-check]")).to_be_hidden()
     parting.locator("summary", has_text="Check your answer").click()
-    expect(parting.get_by_text("The answer: 600 kcal.")).to_be_visible()
+    expect(parting.get_by_text("The answer: 620 kcal.")).to_be_visible()
     page.close()
 
 

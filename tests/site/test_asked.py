@@ -31,7 +31,7 @@ def words(path: str) -> str:
 def test_the_page_holds_question_answer_and_working() -> None:
     page = words("two-lunches/index.html")
     assert "One last question They share it all, half and half." in page
-    assert "(690 + 510) ÷ 2 = 600 The answer: 600 kcal. Now there is no gap." in page
+    assert "(690 + 550) ÷ 2 = 620 The answer: 620 kcal. Now there is no gap." in page
     assert "The answer: From town." in page
     assert "The answer: Ten." in page
 
@@ -41,22 +41,22 @@ def test_the_worksheet_asks_and_the_key_answers() -> None:
     for paper in (sheet, key):
         assert "One last question" in paper
         assert "How many tens make one hundred? Five Ten" in paper
-    assert "600" not in sheet
-    assert "600 kcal" in key
+    assert "620" not in sheet
+    assert "620 kcal" in key
     assert "The answer: Ten." in key
     assert "The answer: Ten." not in sheet
 
 
 def test_the_notes_give_every_answer() -> None:
     notes = words("two-lunches/notes.html")
-    assert "One last question (690 + 510) ÷ 2 = 600 The answer: 600 kcal." in notes
+    assert "One last question (690 + 550) ÷ 2 = 620 The answer: 620 kcal." in notes
     assert "The answer: Ten." in notes
 
 
 def test_another_language_says_it_all() -> None:
     page = words("es/two-lunches/index.html")
     assert "Una última pregunta Lo comparten todo por mitades." in page
-    assert "La respuesta: 600 kcal. Ahora no hay diferencia." in page
+    assert "La respuesta: 620 kcal. Ahora no hay diferencia." in page
     assert "La respuesta: Del pueblo." in page
     assert "La respuesta: Diez." in page
 
@@ -71,6 +71,54 @@ def test_an_estimate_is_asked_everywhere_and_judged_nowhere() -> None:
     assert "400 − 100" not in sheet
     assert "how far apart are they?" in sheet
     assert "Primero, una estimación ¿La primera diferencia" in words("es/two-lunches/index.html")
+
+
+def test_help_fades_from_row_to_row() -> None:
+    """A worked row asks nothing, a row with hops shows them without sizes, a row alone shows nothing."""
+    forms = re.findall(r'<form class="gap-row" id="lunch--.*?</form>', lesson_page(), re.DOTALL)
+    alone, hops, worked = forms[:3]
+    opened = [re.sub(r"<details.*?</details>", "", one, flags=re.DOTALL) for one in forms]
+    assert '<svg class="line"' not in opened[0]
+    assert opened[1].count(">?</text>") == len(re.findall(r">\+[\d,]+</text>", hops)) > 1
+    assert not re.search(r">\+[\d,]+</text>", opened[1])
+    assert "<input" in alone
+    assert "<input" in hops
+    assert "<input" not in worked
+    assert "40 − 0 = 40" in opened[2]
+    assert ">+40</text>" in opened[2]
+
+
+def lesson_page() -> str:
+    return pages()["two-lunches/index.html"]
+
+
+def test_each_row_asks_in_words_and_offers_two_ways() -> None:
+    page, key = words("two-lunches/index.html"), words("two-lunches/answers.html")
+    spanish = words("es/two-lunches/index.html")
+    assert "Which holds more, pie or apple, and how much more?" in page
+    assert "¿Cuál tiene más, pay o bien manzana, y cuánto más?" in spanish
+    for one in (page, key):
+        assert (
+            "count up from 90 to 410, in hops of 10, 300 and 10. Together: 10 + 300 + 10 = 320."
+            in one
+        )
+    assert "con saltos de 10, 300 y 10. En total: 10 + 300 + 10 = 320." in spanish
+
+
+def test_the_way_leads_back_to_guess_and_estimate() -> None:
+    assert 'href="#guess">Look back at “Think”. What surprised you?</a>' in lesson_page()
+    assert 'href="#lunch--estimate">Look back at your estimate.' in lesson_page()
+
+
+def test_the_blocks_are_the_second_hint() -> None:
+    """Matched and left to count, before the answer, which stays closed."""
+    first = re.findall(r"<form.*?</form>", lesson_page(), re.DOTALL)[1]
+    hints = re.findall(r"<details data-hint>.*?</details>", first, re.DOTALL)
+    assert len(hints) == 2
+    assert "The same on both sides" in hints[1]
+    assert "What is left to count" in hints[1]
+    assert "32" not in re.sub(r"<[^>]+>", "", hints[1])
+    assert first.index(hints[1]) < first.index("data-working")
 
 
 def test_what_is_kept_of_an_answer_goes_by_the_same_name_in_each_language() -> None:

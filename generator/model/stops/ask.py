@@ -36,6 +36,11 @@ class AskStop(PauseStop):
         return self
 
     @property
+    def looked_back_at(self) -> bool:
+        """Unless one of its own choices is right."""
+        return not self.choices
+
+    @property
     def computed(self) -> tuple[str | None, Which | None] | None:
         """Its sum, or what it chooses among."""
         return (self.answer, self.which) if self.answer or self.which else None

@@ -67,6 +67,11 @@ class BaseStop(Frozen):
         return None
 
     @property
+    def looked_back_at(self) -> bool:
+        """Whether its answer is a guess that a comparison below comes back to."""
+        return False
+
+    @property
     def computed(self) -> tuple[str | None, Which | None] | None:
         """How the answer to its question is computed, as arithmetic or as a choice; nothing where it is not."""
         return None

@@ -36,11 +36,16 @@ class _Drawn:
     """Whether it is longer than drawn, and the line has a break in it."""
 
 
-def number_line(gap: Gap, say: Say) -> Markup:
+def number_line(gap: Gap, say: Say, *, sized: bool = True) -> Markup:
     """The picture of a gap, or nothing where both sides hold the same.
 
     Hops without a break are to one scale, the largest at which the numbers of the smallest have
     room; one that would be too long for the picture has a break in its line.
+
+    Args:
+        gap: from its smaller to its larger number.
+        say: the words of the page.
+        sized: whether each hop says how long it is.
     """
     hops = count_up(gap.smaller, gap.larger)
     if not hops:
@@ -49,9 +54,9 @@ def number_line(gap: Gap, say: Say) -> Markup:
     places = list(accumulate((one.width for one in drawn), initial=_END))
     width = places[-1] + _END
     picture = (
-        f'<svg class="line" viewBox="0 0 {width} 84" role="img" aria-label="{_says(gap, drawn, say)}">'
+        f'<svg class="line" viewBox="0 0 {width} 84" role="img" aria-label="{_says(gap, drawn, say, sized=sized)}">'
         f'<path d="{_line(gap, drawn, places, width)}{_ticks(places)}"/>'
-        f'<path d="{_arcs(places)}"/>{_numbers(hops, places, say)}</svg>'
+        f'<path d="{_arcs(places)}"/>{_numbers(hops, places, say, sized=sized)}</svg>'
     )
     return Markup(picture)  # noqa: S704  # made of numbers, and of a sentence without < or quotes
 
@@ -85,7 +90,10 @@ def _room(one: Decimal, other: Decimal, say: Say) -> Decimal:
     return Decimal(_SIGN * (len(say.number(one)) + len(say.number(other))) / 2 + _BETWEEN)
 
 
-def _says(gap: Gap, drawn: tuple[_Drawn, ...], say: Say) -> Markup:
+def _says(gap: Gap, drawn: tuple[_Drawn, ...], say: Say, *, sized: bool) -> Markup:
+    if not sized:
+        ends = say.listed(tuple(say.number(one.hop.end) for one in drawn))
+        return Markup.escape(say("number_line_unsized", start=say.number(gap.smaller), ends=ends))
     told = tuple(
         say("number_line_hop", size=say.number(one.hop.size), end=say.number(one.hop.end))
         for one in drawn
@@ -116,9 +124,12 @@ def _arcs(places: list[int]) -> str:
     return f"M{places[0]} {_BASE - 6}{''.join(arches)}"
 
 
-def _numbers(hops: tuple[Hop, ...], places: list[int], say: Say) -> str:
+def _numbers(hops: tuple[Hop, ...], places: list[int], say: Say, *, sized: bool) -> str:
     stops = (hops[0].start, *(hop.end for hop in hops))
     below = [(place, say.number(stop), 79) for place, stop in zip(places, stops, strict=True)]
     middles = ((left + right) // 2 for left, right in pairwise(places))
-    above = [(x, f"+{say.number(hop.size)}", 20) for x, hop in zip(middles, hops, strict=True)]
+    above = [
+        (x, f"+{say.number(hop.size)}" if sized else "?", 20)
+        for x, hop in zip(middles, hops, strict=True)
+    ]
     return "".join(f'<text x="{x}" y="{y}">{text}</text>' for x, text, y in (*below, *above))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from markupsafe import Markup
@@ -14,13 +15,14 @@ from generator.model.stops.compare import CompareStop, Solve
 from generator.present.pictures.chart import chart_view
 from generator.present.recording.slides.slide import Content, Held, Question, RowOfTwo
 from generator.present.stops.estimate import estimate_answer, estimate_view
-from generator.present.stops.in_lesson import StopInLesson
+from generator.present.stops.in_lesson import StopInLesson, in_lesson
 from generator.present.stops.kind import Doing, Paper, StopKind, nothing
 from generator.present.stops.row import row_view, total_view
 from generator.present.views.amounts import BringsView, SourceView
 from generator.present.views.comparison import ChartView, RowView, TotalView
 from generator.present.views.estimate import EstimateView
 from generator.present.views.notes import AnswerView, LikelyView
+from generator.present.views.page import LinkView
 from generator.present.views.stop import Head
 from generator.present.words.amounts import holding_view, weighed
 from generator.present.words.brings import brings_rule, brings_views
@@ -49,6 +51,8 @@ class CompareView:
     """Where the total is asked for or there is more than one row."""
     ask_total: bool
     reveal: Markup
+    look_back: tuple[LinkView, ...]
+    """Back to the guess and to the estimate, where the gaps are found."""
     chart: ChartView
     sources: tuple[SourceView, ...]
     brings: tuple[BringsView, ...]
@@ -74,11 +78,26 @@ def _view(told: StopInLesson[CompareStop]) -> CompareView:
         total=total_view(comparison, say) if asks_total or len(comparison.rows) > 1 else None,
         ask_total=asks_total,
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),
+        look_back=tuple(_look_back(told)),
         chart=chart_view(comparison, say, told.folder),
         sources=source_views(comparison, say),
         brings=brings,
         brings_says=brings_rule(brings, say),
     )
+
+
+def _look_back(told: StopInLesson[CompareStop]) -> Iterator[LinkView]:
+    """The last guess before this stop that no other comparison has come back to, and the estimate."""
+    stops, say = told.result.lesson.file.stops, told.say
+    for index in range(told.index - 1, -1, -1):
+        if isinstance(stops[index], CompareStop):
+            break
+        if stops[index].looked_back_at:
+            guess = in_lesson(index, told.result, say)
+            yield LinkView(f"#{guess.id}", say("look_back_guess", heading=guess.plain_heading))
+            break
+    if told.stop.estimate:
+        yield LinkView(f"#{told.id}--estimate", say("look_back_estimate"))
 
 
 def _slides(told: StopInLesson[CompareStop]) -> tuple[Content, ...]:
@@ -168,5 +187,5 @@ KIND = StopKind(
     cards=nothing,
     styles=("work",),
     script="work",
-    read_aloud=("> p", "estimate-line > p", ".sides span", ".holding"),
+    read_aloud=("> p", "estimate-line > p", ".sides span", ".question", ".holding"),
 )

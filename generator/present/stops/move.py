@@ -9,7 +9,7 @@ from markupsafe import Markup
 from generator.compute.result import Comparison, CountedMove
 from generator.model.figure import FigureKind
 from generator.model.pose import Hold, Pose, Support
-from generator.model.stops.compare import CompareStop, Solve
+from generator.model.stops.compare import CompareStop, Help, Solve
 from generator.model.stops.move import MoveStop
 from generator.present.pictures.figures import figure, picture_name
 from generator.present.pictures.figures.file import drawn_alone
@@ -75,7 +75,8 @@ def _card(
     say = told.say
     move, count = counted.move, counted.count
     text = move_text(move, say)
-    asked = {Solve.GAP, Solve.COUNT} & {*compare.solve}
+    worked = compare.rows[place - 1].help is Help.WORKED
+    asked = {Solve.GAP, Solve.COUNT} & {*compare.solve} and not worked
     return MoveCardView(
         id=counted.move_id,
         name=text.name,

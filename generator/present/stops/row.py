@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from markupsafe import Markup
+
 from generator.compute.count import Count
 from generator.compute.gap import Gap
 from generator.compute.result import Comparison
 from generator.model.names import TOTAL
-from generator.model.stops.compare import Solve
+from generator.model.stops.compare import Help, Solve
 from generator.present.pictures.block_rings import left_view, rings_view
 from generator.present.pictures.columns import columns
 from generator.present.pictures.number_line import number_line
@@ -16,7 +18,7 @@ from generator.present.words.amounts import (
     gap_working,
     holding_view,
 )
-from generator.present.words.counting import count_hint, count_question
+from generator.present.words.counting import count_hint, count_question, count_up_words
 from generator.present.words.number import number, quantity
 from generator.present.words.say import Say, digits
 
@@ -30,12 +32,16 @@ def row_view(at: int, comparison: Comparison, say: Say) -> RowView:
         holding_view(held, side, stop.sides[side], stop.measure, say)
         for side, held in enumerate(row.sides)
     )
-    gap = row.gap
+    gap, help_ = row.gap, stop.rows[at].help
     counts = comparison.counts if Solve.COUNT in stop.solve else None
     count = counts.rows[at] if counts else None
     return RowView(
         id=row_address(stop.id, row.id),
         number=place,
+        question=say("row_question", first=say.inside(first.name), second=say.inside(second.name)),
+        help=help_,
+        hops=number_line(gap, say, sized=False) if help_ is Help.HOPS else Markup(""),
+        count_up=count_up_words(gap, say),
         legend=say("row_legend", number=place, first=first.name, second=second.name),
         first=first,
         second=second,

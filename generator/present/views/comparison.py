@@ -41,6 +41,14 @@ class RowView:
     """Address of the row on the page: ``lunch--apple-raw_pear-raw``."""
     number: int
     """Counted from 1."""
+    question: str
+    """The row's question in words."""
+    help: str
+    """``none``, ``hops`` or ``worked``: how much of the calculation stands there from the start."""
+    hops: Markup
+    """The hops without their sizes, where they help; else empty."""
+    count_up: str
+    """A second way to the gap, in this row's numbers; empty where both sides are the same."""
     legend: str
     """``Row 1: Apple and Apple pie``, for a screen reader."""
     first: HoldingView

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from generator.compute.count_up import count_up
+from generator.compute.gap import Gap
 from generator.present.words.families import COUNT_HINT, COUNT_OF
 from generator.present.words.say import Say
 
@@ -30,3 +32,19 @@ def count_hint(per: Decimal, say: Say) -> str:
     made_of = _MADE_OF.get(per, _GROUPS)
     hint = made_of if made_of in COUNT_HINT.members else _GROUPS
     return say(COUNT_HINT.key(hint), per=say.number(per))
+
+
+def count_up_words(gap: Gap, say: Say) -> str:
+    """The gap by counting up, hop by hop: a second way beside taking away; empty for a gap of 0."""
+    hops = count_up(gap.smaller, gap.larger)
+    if not hops:
+        return ""
+    sizes = [say.number(hop.size) for hop in hops]
+    added = " + ".join(sizes)
+    return say(
+        "way_count_up",
+        smaller=say.number(gap.smaller),
+        larger=say.number(gap.larger),
+        hops=say.listed(tuple(sizes)),
+        sum=f"{added} = {say.number(gap.size)}" if len(sizes) > 1 else added,
+    )
