@@ -89,7 +89,7 @@ def _telling(pair: PracticeProblem, *, at_zero: bool) -> int:
 def _pairs(seed: str, largest: int) -> Iterator[PracticeProblem]:
     """Pairs of numbers that are neither tiny nor nearly alike."""
     draws = _draws(_hash(seed))
-    least = largest // 50
+    least = max(1, largest // 50)
     while True:
         one, other = (1 + next(draws) % largest for _ in range(2))
         if min(one, other, abs(one - other)) >= least:

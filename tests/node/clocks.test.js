@@ -4,6 +4,7 @@ import { test } from "node:test";
 import { byteRange } from "../../theme/js/byte-range.js";
 import * as clock from "../../theme/js/pacer-clock.js";
 import { pauseBetween, untilNext } from "../../theme/js/pause-points.js";
+import { practiceSet } from "../../theme/js/practice-kinds.js";
 import { hashOf, practiceProblems, shifted } from "../../theme/js/practice-numbers.js";
 import { scriptPlace, wordsBefore, wordsRead } from "../../theme/js/recording/scroll-place.js";
 import { clock as told, lineAt, sentences } from "../../theme/js/transcript-lines.js";
@@ -30,6 +31,12 @@ test("beats are due where a minute divides", () => {
 test("paces go in fives and stay within what a child can do", () => {
   for (const { pace, steps, own, next } of paces) assert.equal(clock.nextPace(pace, steps, own), next);
 });
+
+for (const { title, seed, largest, per, problems } of drawn.sets)
+  test(`a set of practice is made as Python makes it: ${title}`, () => {
+    const made = practiceSet(seed, largest, per);
+    assert.deepEqual(problems.map(() => made.next().value).map(({ kind, first, second }) => [kind, first, second]), problems);
+  });
 
 test("practice draws as Python does", () => {
   for (const { text, hash } of drawn.hash) assert.equal(hashOf(text), hash);

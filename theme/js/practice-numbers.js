@@ -58,7 +58,7 @@ export function shifted(state) {
 function* pairsOf(seed, largest) {
   let state = hashOf(seed) || 1;
   const draw = () => 1 + (((state = shifted(state)) >>> 3) % largest);
-  const least = Math.floor(largest / 50);
+  const least = Math.max(1, Math.floor(largest / 50));
   for (;;) {
     const [one, other] = [draw(), draw()];
     if (Math.min(one, other, Math.abs(one - other)) >= least) yield { larger: Math.max(one, other), smaller: Math.min(one, other) };

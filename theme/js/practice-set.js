@@ -3,7 +3,7 @@ import { CheckedAnswer } from "./checked-answer.js";
 import { writeTenths } from "./gap-arithmetic.js";
 import { LiveElement } from "./live-element.js";
 import { make } from "./make.js";
-import { practiceProblems } from "./practice-numbers.js";
+import { practiceSet } from "./practice-kinds.js";
 import { readings } from "./read-tenths.js";
 import { say } from "./say.js";
 
@@ -21,7 +21,8 @@ export class PracticeSet extends LiveElement {
   language = document.documentElement.lang;
   /** @type {Node | undefined} */
   pattern;
-  problems = practiceProblems("", 100);
+  problems = practiceSet("", 100, 0);
+  shown = 0;
 
   /** @param {AbortSignal} signal */
   connected(signal) {
@@ -53,7 +54,8 @@ export class PracticeSet extends LiveElement {
     if (this.querySelector(`option[value="${CSS.escape(asked.get("size") ?? "")}"]`)) size.value = asked.get("size") ?? "";
     this.field("seed").value = seed;
     this.querySelector("[data-set]")?.replaceChildren(seed);
-    this.problems = practiceProblems(seed, Number(size.value));
+    this.problems = practiceSet(seed, Number(size.value), Number(this.dataset.per));
+    this.shown = 0;
     for (const list of this.querySelectorAll("ol")) list.replaceChildren();
     this.add();
   }
@@ -72,28 +74,43 @@ export class PracticeSet extends LiveElement {
     const problems = Array.from({ length: AT_ONCE }, () => this.problems.next().value);
     const items = problems.map((problem) => this.item(problem));
     list?.append(...items);
-    solutions?.append(...problems.map((problem) => make("li", {}, ...this.solved(problem))));
+    solutions?.append(...problems.map((problem) => this.solved(problem)));
     return /** @type {HTMLElement} */ (items[0]);
   }
 
-  /** @param {import("./practice-numbers.js").Problem} problem */
+  /** @param {import("./practice-kinds.js").Problem} problem */
   item(problem) {
     const item = /** @type {HTMLElement} */ (this.pattern?.cloneNode(true));
-    const [sum, gap] = this.solved(problem);
+    const { says, answer } = this.worded(problem);
+    const sum = item.querySelector(".sum");
+    this.shown += 1;
     Object.assign(item.querySelector("form")?.dataset ?? {}, problem);
-    item.querySelector(".sum")?.replaceChildren(sum.trim());
-    item.querySelector(".solved")?.replaceChildren(sum, gap);
+    if (sum) sum.id = `sum-${this.shown}`;
+    sum?.replaceChildren(says);
+    item.querySelector('[name="gap"]')?.setAttribute("aria-labelledby", `sum-${this.shown}`);
+    item.querySelector(".sides-asked")?.toggleAttribute("hidden", problem.kind !== "which");
+    item.querySelector(".left-asked")?.toggleAttribute("hidden", problem.kind !== "count");
+    item.querySelector(".solved")?.replaceChildren(`${says} `, make("b", {}, answer));
     item.querySelector("[data-check]")?.removeAttribute("hidden");
     return item;
   }
 
+  /** @param {import("./practice-kinds.js").Problem} problem */
+  solved(problem) {
+    const { says, answer } = this.worded(problem);
+    return make("li", {}, `${says} `, make("b", {}, answer));
+  }
+
   /**
-   * A problem and its answer.
-   * @param {import("./practice-numbers.js").Problem} problem
-   * @returns {[string, HTMLElement]}
+   * A problem and its answer in words.
+   * @param {import("./practice-kinds.js").Problem} problem
    */
-  solved({ larger, smaller }) {
-    return [`${this.write(larger)} − ${this.write(smaller)} = `, make("b", {}, this.write(larger - smaller))];
+  worded({ kind, first, second }) {
+    const gap = Math.abs(first - second);
+    const numbers = { first: this.write(first), second: this.write(second), gap: this.write(gap), left: this.write(first % second) };
+    if (kind === "count") return { says: `${numbers.first} ÷ ${numbers.second} =`, answer: this.write(Math.floor(first / second)) + say("left_over_after", numbers) };
+    if (kind === "gap") return { says: `${numbers.first} − ${numbers.second} =`, answer: numbers.gap };
+    return { says: say("practice_which", numbers), answer: first > second ? say("practice_first_more", numbers) : say("practice_second_more", numbers) };
   }
 
   /** @param {number} number */
@@ -112,8 +129,16 @@ export class PracticeSet extends LiveElement {
 
 /** The answer to one problem; it is not kept, for the set begins anew at every visit. */
 class PracticeAnswer extends CheckedAnswer {
+  /** The first part of the answer that is not right yet. */
+  open() {
+    const asked = { side: this.kind === "which" && this.first > this.second ? "first" : "second", gap: this.right(), left: this.first % this.second };
+    if (this.kind === "which" && this.written("side") !== asked.side) return "side";
+    if (!this.reads("gap").includes(asked.gap * 10)) return "gap";
+    return this.kind === "count" && !this.reads("left").includes(asked.left * 10) ? "left" : "";
+  }
+
   isRight() {
-    return readings(this.text(), document.documentElement.lang, say("not_ones")).includes(this.number("larger") - this.number("smaller"));
+    return !this.open();
   }
 
   answer() {
@@ -121,16 +146,39 @@ class PracticeAnswer extends CheckedAnswer {
   }
 
   next() {
-    return notYet({ larger: this.number("larger"), smaller: this.number("smaller"), per: NaN, counting: false, text: this.text() });
+    const open = this.open();
+    if (open === "side") return say("practice_side_first");
+    if (open === "left") return say("practice_left_first");
+    const larger = Math.max(this.first, this.second) * 10;
+    const counting = this.kind === "count";
+    const smaller = counting ? 0 : Math.min(this.first, this.second) * 10;
+    return notYet({ larger, smaller, per: counting ? this.second * 10 : NaN, counting, text: this.written("gap") });
   }
 
-  text() {
-    return this.inputs[0]?.value ?? "";
+  right() {
+    return this.kind === "count" ? Math.floor(this.first / this.second) : Math.abs(this.first - this.second);
   }
 
-  /** @param {string} name of a number of the problem */
-  number(name) {
-    return Number(this.form.dataset[name]) * 10;
+  /** @param {string} name of an entry */
+  reads(name) {
+    return readings(this.written(name), document.documentElement.lang);
+  }
+
+  /** @param {string} name of an entry */
+  written(name) {
+    return String(new FormData(this.form).get(name) ?? "");
+  }
+
+  get kind() {
+    return this.form.dataset.kind;
+  }
+
+  get first() {
+    return Number(this.form.dataset.first);
+  }
+
+  get second() {
+    return Number(this.form.dataset.second);
   }
 }
 

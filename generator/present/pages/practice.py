@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from generator.compute.practice import LARGEST, practice_problems
+from generator.compute.practice_set import SIZES, Kind, Problem, plan_of, practice_set
 from generator.compute.result import LessonResult
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.views.practice import PracticePageView, PracticeView, SizeView
@@ -11,21 +11,26 @@ from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
 
 PROBLEMS_A_PAGE = 12
+_LEAST_LARGE = 3000
+"""Sizes above it are offered only where they are the lesson's own."""
 
 
 def practice_view(told: PageInLesson) -> PracticePageView:
     """The practice page of a lesson."""
     result, say = told.result, told.surround.say
-    lesson = result.lesson
-    own = LARGEST[lesson.file.grades.band]
+    lesson, plan = result.lesson, plan_of(result)
     return PracticePageView(
         page=told.page,
         title=joined(": ", (say("practice_title"), lesson.file.title)),
         back=told.links.lesson,
         seed=lesson.id,
+        per=plan.per,
         sizes=tuple(
-            SizeView(largest, say("practice_size", largest=say.number(largest)), largest == own)
-            for largest in LARGEST.values()
+            SizeView(
+                largest, say("practice_size", largest=say.number(largest)), largest == plan.largest
+            )
+            for largest in SIZES
+            if largest in (plan.largest, *(one for one in SIZES if one <= _LEAST_LARGE))
         ),
         problems=practice_views(result, say, PROBLEMS_A_PAGE),
         stamp=print_stamp(result),
@@ -33,16 +38,35 @@ def practice_view(told: PageInLesson) -> PracticePageView:
 
 
 def practice_views(result: LessonResult, say: Say, number: int) -> tuple[PracticeView, ...]:
-    """The first problems of the lesson's own seed and number size."""
-    largest = LARGEST[result.lesson.file.grades.band]
-    problems = practice_problems(result.lesson.id, largest, PROBLEMS_A_PAGE)
+    """The first problems of the lesson's own seed, number size and step of counting."""
+    problems = practice_set(result.lesson.id, plan_of(result), PROBLEMS_A_PAGE)
     return tuple(
         PracticeView(
             number=place,
-            says=f"{say.number(problem.larger)} − {say.number(problem.smaller)} =",
-            answer=say.number(problem.gap),
-            larger_number=str(problem.larger),
-            smaller_number=str(problem.smaller),
+            kind=problem.kind,
+            says=_says(problem, say),
+            answer=_answer(problem, say),
+            first=str(problem.first),
+            second=str(problem.second),
         )
         for place, problem in enumerate(problems[:number], 1)
     )
+
+
+def _says(problem: Problem, say: Say) -> str:
+    first, second = say.number(problem.first), say.number(problem.second)
+    if problem.kind is Kind.WHICH:
+        return say("practice_which", first=first, second=second)
+    return f"{first} ÷ {second} =" if problem.kind is Kind.COUNT else f"{first} − {second} ="
+
+
+def _answer(problem: Problem, say: Say) -> str:
+    gap = problem.first - problem.second
+    if problem.kind is Kind.GAP:
+        return say.number(gap)
+    if problem.kind is Kind.COUNT:
+        whole, left = divmod(problem.first, problem.second)
+        return say.number(whole) + say("left_over_after", left=say.number(left))
+    if gap > 0:
+        return say("practice_first_more", gap=say.number(gap))
+    return say("practice_second_more", gap=say.number(-gap))

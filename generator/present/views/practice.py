@@ -13,11 +13,13 @@ class PracticeView:
     """A practice problem made from a seed."""
 
     number: int
+    kind: str
+    """``gap``, ``count`` or ``which``: what it asks for."""
     says: str
-    """``240 − 160 =``"""
+    """``240 − 160 =``, or a question in words."""
     answer: str
-    larger_number: str
-    smaller_number: str
+    first: str
+    second: str
     """Digits for a machine."""
 
 
@@ -29,18 +31,20 @@ class SizeView:
     label: str
     """``up to 1,000``"""
     chosen: bool
-    """Whether it is the one of the lesson's grades."""
+    """Whether it is the one of the lesson's own numbers."""
 
 
 @dataclass(frozen=True, slots=True)
 class PracticePageView:
-    """Problems without end to practice subtraction, the first of them complete without script."""
+    """Problems without end, the first of them complete without script."""
 
     template: ClassVar[str] = "practice.html"
     page: PageView
     title: str
     back: LinkView
     seed: str
+    per: int
+    """What one count stands for in the lesson; 0 where nothing is counted."""
     sizes: tuple[SizeView, ...]
     problems: tuple[PracticeView, ...]
     stamp: str
