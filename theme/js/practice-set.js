@@ -32,7 +32,7 @@ export class PracticeSet extends LiveElement {
     this.addEventListener("submit", (event) => this.submitted(event), { signal });
     this.addEventListener("change", chosen, { signal });
     this.querySelector("[data-other]")?.addEventListener("click", () => this.share(freshSeed()), { signal });
-    this.querySelector("[data-more]")?.addEventListener("click", () => this.add().querySelector("input")?.focus(), { signal });
+    this.querySelector("[data-more]")?.addEventListener("click", () => /** @type {HTMLElement | null} */ (this.add().querySelector("input:not([hidden] *)"))?.focus(), { signal });
     this.querySelector("[data-print]")?.addEventListener("click", () => print(), { signal });
     window.addEventListener("hashchange", () => this.start(), { signal });
     this.start();
