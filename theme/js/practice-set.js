@@ -88,7 +88,7 @@ export class PracticeSet extends LiveElement {
     if (sum) sum.id = `sum-${this.shown}`;
     sum?.replaceChildren(says);
     item.querySelector('[name="gap"]')?.setAttribute("aria-labelledby", `sum-${this.shown}`);
-    item.querySelector(".sides-asked")?.toggleAttribute("hidden", problem.kind !== "which");
+    for (const side of item.querySelectorAll(".side-asked")) side.toggleAttribute("hidden", problem.kind !== "which");
     item.querySelector(".left-asked")?.toggleAttribute("hidden", problem.kind !== "count");
     item.querySelector(".solved")?.replaceChildren(`${says} `, make("b", {}, answer));
     item.querySelector("[data-check]")?.removeAttribute("hidden");

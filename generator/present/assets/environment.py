@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 from jinja2 import FileSystemLoader, StrictUndefined
@@ -14,6 +15,8 @@ from generator.present.form import At, Form
 from generator.present.views.page import View
 from generator.present.words.foreign import unmarked
 from generator.present.words.say import Say
+
+_EMPTY_LINES = re.compile(r"\n{2,}")
 
 
 class Theme:
@@ -51,7 +54,7 @@ class Theme:
         """
         at = At()
         template = self._environment.get_template(view.template)
-        return Form(template.render(view=view, w=say, at=at), at)
+        return Form(_packed(template.render(view=view, w=say, at=at)), at)
 
     def fill(self, view: View, say: Say, at: Addresses) -> str:
         """A whole page where it stands."""
@@ -60,3 +63,8 @@ class Theme:
     def fill_part(self, view: View, say: Say, at: Addresses) -> Markup:
         """A part of a page."""
         return Markup(self.fill(view, say, at))  # noqa: S704  # the template escapes its texts
+
+
+def _packed(page: str) -> str:
+    """A page without the empty lines that macros leave behind; where lines are shown as they stand, all of them."""
+    return page if "<pre" in page else _EMPTY_LINES.sub("\n", page)

@@ -42,6 +42,7 @@ def row_view(at: int, comparison: Comparison, say: Say) -> RowView:
         help=help_,
         hops=number_line(gap, say, sized=False) if help_ is Help.HOPS else Markup(""),
         count_up=count_up_words(gap, say),
+        label=say("card_row", number=place),
         legend=say("row_legend", number=place, first=first.name, second=second.name),
         first=first,
         second=second,

@@ -49,8 +49,10 @@ class RowView:
     """The hops without their sizes, where they help; else empty."""
     count_up: str
     """A second way to the gap, in this row's numbers; empty where both sides are the same."""
+    label: str
+    """``Row 1``, for a screen reader; the question says the rest."""
     legend: str
-    """``Row 1: Apple and Apple pie``, for a screen reader."""
+    """``Row 1: Apple and Apple pie``, where it stands alone."""
     first: HoldingView
     second: HoldingView
     gap: Number
