@@ -55,7 +55,7 @@ class Estimate(Frozen):
 
     prompt: Text
     """What to estimate, and how to say it."""
-    row: StopId | None = None
+    row: Code | None = None
     """Id of the row whose gap is estimated, or `total`; without it the first row."""
     choices: tuple[Annotated[int, Field(ge=0, le=LARGEST_VALUE)], ...] = ()
     """Numbers to choose among, 2 to 6; without them any number is said."""

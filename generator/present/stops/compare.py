@@ -14,6 +14,7 @@ from generator.model.figure import FigureKind
 from generator.model.stops.compare import CompareStop, Solve
 from generator.present.pictures.chart import chart_view
 from generator.present.recording.slides.slide import Content, Held, Question, RowOfTwo
+from generator.present.recording.spoken import paragraphs
 from generator.present.stops.estimate import estimate_answer, estimate_view
 from generator.present.stops.in_lesson import StopInLesson, in_lesson
 from generator.present.stops.kind import Doing, Paper, StopKind, nothing
@@ -101,9 +102,10 @@ def _look_back(told: StopInLesson[CompareStop]) -> Iterator[LinkView]:
 
 
 def _slides(told: StopInLesson[CompareStop]) -> tuple[Content, ...]:
-    """The estimate's question where there is one, then a slide for each row."""
+    """The estimate's question where the script has time for it, then a slide for each row."""
     stop, say = told.stop, told.say
-    estimate = stop.estimate
+    of_rows_alone = stop.say is not None and len(paragraphs(stop.say)) == len(stop.rows)
+    estimate = None if of_rows_alone else stop.estimate
     first = (Question(told.plain_heading, plain(estimate.prompt)),) if estimate else ()
     rows = tuple(
         RowOfTwo(

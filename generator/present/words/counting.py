@@ -45,6 +45,5 @@ def count_up_words(gap: Gap, say: Say) -> str:
         "way_count_up",
         smaller=say.number(gap.smaller),
         larger=say.number(gap.larger),
-        hops=say.listed(tuple(sizes)),
         sum=f"{added} = {say.number(gap.size)}" if len(sizes) > 1 else added,
     )
