@@ -187,13 +187,19 @@ def test_its_targets_are_large_enough(stop: Locator) -> None:
         assert box["height"] >= 48
 
 
-def test_the_worksheet_fits_its_paper(page: Page, site: Path, serve: Callable[[Path], str]) -> None:
-    for name in ("worksheet", "answers"):
+def test_the_worksheet_fits_its_paper_and_a_phone(
+    page: Page, site: Path, serve: Callable[[Path], str]
+) -> None:
+    for name in ("worksheet", "answers", "../es/pots/worksheet"):
         page.goto(f"{serve(site)}pots/{name}.html")
         page.emulate_media(media="print")
         table = page.locator(".what-if")
         wide = table.evaluate("each => each.scrollWidth - each.closest('.sheet').clientWidth")
         assert wide < 0
+        page.emulate_media(media="screen")
+        page.set_viewport_size({"width": 320, "height": 800})
+        assert page.evaluate("document.documentElement.scrollWidth") == 320
+        page.set_viewport_size({"width": 1280, "height": 800})
 
 
 def test_the_copy_to_take_home_has_all_of_it(page: Page, site: Path, tmp_path: Path) -> None:
