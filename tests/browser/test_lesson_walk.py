@@ -76,7 +76,7 @@ def test_a_whole_lesson_by_keyboard(page: Page, address: str) -> None:
             if "stop-ask" in (stop.get_attribute("class") or ""):
                 open_by_key(page, reveal)
                 expect(reveal.locator("xpath=following-sibling::*").first).to_be_visible()
-        for row in stop.locator("form").all():
+        for row in stop.locator(".gap-row").all():
             if row.locator("input").count():
                 work_out(page, row)
                 expect(row).to_have_attribute("data-found", "")
@@ -90,7 +90,7 @@ def test_a_whole_lesson_by_keyboard(page: Page, address: str) -> None:
 
 def test_what_was_worked_out_is_there_again_and_can_be_cleared(page: Page, address: str) -> None:
     page.goto(address)
-    row = page.locator("form:has(input)").first
+    row = page.locator(".gap-row:has(input)").first
     work_out(page, row)
     page.reload()
     expect(row).to_have_attribute("data-found", "")
@@ -115,7 +115,7 @@ def scriptless(browser: Browser) -> Iterator[Page]:
 def test_a_whole_lesson_without_script(scriptless: Page, address: str) -> None:
     """The answers in the workings are those of a subtraction and a division done here."""
     scriptless.goto(address)
-    for row in scriptless.locator("form").all():
+    for row in scriptless.locator(".gap-row").all():
         working = row.locator("details[data-working]")
         working.locator("> summary").click()
         first, second = held(row)

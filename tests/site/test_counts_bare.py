@@ -27,13 +27,16 @@ def _cards(site: Path, language: str) -> Iterator[tuple[Path, Element]]:
             yield page.with_name("index.html"), card
 
 
+ASKED = re.compile(r"Which holds more, (.+) or (.+), and|¿Cuál tiene más, (.+) o bien (.+), y")
+"""Both foods of a row, by its question."""
+
+
 def _foods(lesson: Path) -> set[str]:
     """What the rows of a lesson page call their foods."""
-    legends = (
-        form.get("aria-label", "").partition(": ")[2]
-        for form in having(read_page(lesson), "gap-row")
-    )
-    return {food for legend in legends for food in re.split(r" and | y ", legend) if food}
+    asked = (text(question) for question in having(read_page(lesson), "question"))
+    named = (found for one in asked if (found := ASKED.search(one)))
+    foods = {food for found in named for food in found.groups() if food}
+    return foods | {food[:1].upper() + food[1:] for food in foods}
 
 
 @pytest.mark.parametrize("language", TEAM)
