@@ -1,11 +1,20 @@
-"""The wrong answers a teacher will see to one gap, and what each tells."""
+"""The wrong answers a teacher will see to a gap, a count or a sum, and what each tells."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from decimal import Decimal
+from enum import StrEnum
 
 from generator.compute.gap import Gap
-from generator.compute.mistakes import Mistake, counted, gap_answers, gap_mistake
+from generator.compute.mistakes import (
+    Mistake,
+    count_answers,
+    count_mistake,
+    counted,
+    gap_answers,
+    gap_mistake,
+)
 
 _BUGS = (
     Mistake.SMALLER_FROM_LARGER,
@@ -14,10 +23,30 @@ _BUGS = (
     Mistake.ZERO_GIVES_ZERO,
     Mistake.ACROSS_ZERO,
     Mistake.ADDED,
+    Mistake.TOOK_ZERO,
 )
 """The bugs of the literature; a slip of one place can happen with any number and tells little."""
-LIKELY = (*_BUGS, Mistake.ONE_OFF)
+_OF_COUNTS = (
+    Mistake.FORGOT_TO_DIVIDE,
+    Mistake.COUNTED_LEFT_OVER,
+    Mistake.COUNTED_TENS,
+    Mistake.DIVIDED_BY_TENS,
+    Mistake.GAVE_LEFT_OVER,
+    Mistake.COUNTED_HUNDREDS,
+    Mistake.STOPPED_AT_HUNDREDS,
+)
+"""What is seen of counts in a class; common practice, no source."""
+LIKELY = (*_BUGS, Mistake.ONE_OFF, *_OF_COUNTS)
 """All that a teacher is told of; below twenty children count, and miscount by one."""
+
+
+class SumSlip(StrEnum):
+    """A way to a wrong sum; the value ends the keys of its texts. Common practice, no source."""
+
+    NO_CARRY = "no_carry"
+    """What a place makes beyond 9 is dropped: 90 + 420 = 410."""
+    LEFT_ONE_OUT = "left_one_out"
+    """The last number is not added."""
 
 
 def likely_answers(gap: Gap) -> tuple[tuple[Decimal, Mistake], ...]:
@@ -35,6 +64,48 @@ def likely_answers(gap: Gap) -> tuple[tuple[Decimal, Mistake], ...]:
             if answer != gap.size and gap.larger != gap.smaller:
                 found.setdefault(answer, mistake)
     return tuple(found.items())
+
+
+def likely_counts(gap: Decimal, per: Decimal) -> tuple[tuple[Decimal, Mistake], ...]:
+    """Wrong counts with the mistake behind each, to a tenth at most, each answer once.
+
+    Args:
+        gap, per: the gap and how much of it is one count, in one unit.
+
+    Raises:
+        ValueError: the gap is negative or ``per`` is not above zero.
+    """
+    answers = count_answers(gap, per)
+    return tuple(
+        {
+            answer: mistake
+            for mistake in _OF_COUNTS
+            for answer in answers[mistake]
+            if not answer * 10 % 1 and count_mistake(gap, per, answer) is mistake
+        }.items()
+    )
+
+
+def likely_sums(parts: Sequence[Decimal]) -> tuple[tuple[Decimal, SumSlip], ...]:
+    """Wrong sums with the slip behind each, each answer once.
+
+    Args:
+        parts: what is added, in one unit, to a tenth at most and not negative.
+    """
+    slips = {_without_carry(parts): SumSlip.NO_CARRY}
+    if len(parts) > 1:
+        slips.setdefault(sum(parts[:-1], Decimal(0)), SumSlip.LEFT_ONE_OUT)
+    right = sum(parts, Decimal(0))
+    return tuple((answer, slip) for answer, slip in slips.items() if answer != right)
+
+
+def _without_carry(parts: Sequence[Decimal]) -> Decimal:
+    """Each place keeps its ones alone; the first has nowhere to carry to."""
+    tenths = [int(part * 10) for part in parts]
+    first = len(str(max(tenths, default=0))) - 1
+    kept = [sum(one // 10**place % 10 for one in tenths) for place in range(first + 1)]
+    places = enumerate(kept)
+    return Decimal(sum((n if at == first else n % 10) * 10**at for at, n in places)) / 10
 
 
 def _miscounted(gap: Gap) -> tuple[Decimal, ...]:

@@ -108,10 +108,20 @@ def count_mistake(gap: Decimal, per: Decimal, answer: Decimal) -> Mistake | None
     Raises:
         ValueError: the gap is negative or ``per`` is not above zero.
     """
+    answers = count_answers(gap, per)
+    return _first(answer, gap // per, answers)
+
+
+def count_answers(gap: Decimal, per: Decimal) -> dict[Mistake, tuple[Decimal, ...]]:
+    """What each mistake makes of a count; empty where it cannot happen.
+
+    Raises:
+        ValueError: the gap is negative or ``per`` is not above zero.
+    """
     if gap < 0 or per <= 0:
         raise ValueError(f"{gap} cannot be counted in steps of {per}")
     count = gap // per
-    answers = {
+    return {
         Mistake.FORGOT_TO_DIVIDE: (gap,),
         Mistake.MULTIPLIED: (gap * per,),
         Mistake.TOOK_ONE_AWAY: (gap - per,),
@@ -122,7 +132,6 @@ def count_mistake(gap: Decimal, per: Decimal, answer: Decimal) -> Mistake | None
         Mistake.ONE_OFF: (count + 1, count - 1),
         **_place_slips(count, Decimal(1)),
     }
-    return _first(answer, count, answers)
 
 
 def counted(larger: Decimal, smaller: Decimal) -> bool:

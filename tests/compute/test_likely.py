@@ -10,8 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.compute.gap import Gap
-from generator.compute.likely import likely_answers
-from generator.compute.mistakes import Mistake, gap_mistake
+from generator.compute.likely import SumSlip, likely_answers, likely_counts, likely_sums
+from generator.compute.mistakes import Mistake, count_mistake, gap_mistake
 
 
 def gap(first: str, second: str) -> Gap:
@@ -67,3 +67,73 @@ def test_every_one_is_wrong_and_is_read_as_that_mistake(first: Decimal, second: 
     for answer, mistake in likely_answers(one):
         assert answer != one.size
         assert gap_mistake(one.larger, one.smaller, answer) == mistake
+
+
+def test_taking_nothing_away_is_the_trap_of_a_row_with_0() -> None:
+    """texts.md 2.3: 45 − 0 = 0."""
+    assert told("45", "0") == {"0": Mistake.TOOK_ZERO}
+
+
+def counts(gap_size: str, per: str) -> dict[str, Mistake]:
+    return {
+        str(answer): mistake for answer, mistake in likely_counts(Decimal(gap_size), Decimal(per))
+    }
+
+
+@pytest.mark.parametrize(
+    ("size", "per", "wrong"),
+    [
+        (
+            "45",
+            "10",
+            {"45": "forgot_to_divide", "5": "counted_left_over", "4.5": "counted_left_over"},
+        ),
+        (
+            "270",
+            "20",
+            {
+                "270": "forgot_to_divide",
+                "14": "counted_left_over",
+                "13.5": "counted_left_over",
+                "27": "counted_tens",
+                "135": "divided_by_tens",
+                "10": "gave_left_over",
+                "2": "counted_hundreds",
+            },
+        ),
+        (
+            "320",
+            "10",
+            {"320": "forgot_to_divide", "3": "counted_hundreds", "30": "stopped_at_hundreds"},
+        ),
+        ("0", "10", {}),
+    ],
+)
+def test_wrong_counts_by_hand(size: str, per: str, wrong: dict[str, str]) -> None:
+    """texts.md 2.3 and 2.4: 5 and 4.5 of 45 ÷ 10, 27 and 135 of 270 ÷ 20, 3 and 30 of 320 ÷ 10."""
+    assert {answer: str(mistake) for answer, mistake in counts(size, per).items()} == wrong
+
+
+@given(size=HALVES, per=st.sampled_from([1, 2, 4, 5, 10, 20, 50, 100]))
+def test_every_wrong_count_is_read_as_that_mistake(size: Decimal, per: int) -> None:
+    for answer, mistake in likely_counts(size, Decimal(per)):
+        assert answer != size // per
+        assert count_mistake(size, Decimal(per), answer) == mistake
+
+
+def test_wrong_sums_by_hand() -> None:
+    """90 + 420 + 25 = 535: the ten of tens dropped is 435, without the last number 510."""
+    assert likely_sums([Decimal(90), Decimal(420), Decimal(25)]) == (
+        (Decimal(435), SumSlip.NO_CARRY),
+        (Decimal(510), SumSlip.LEFT_ONE_OUT),
+    )
+    assert likely_sums([Decimal(420), Decimal(0)]) == ()  # both come out right
+    assert likely_sums([Decimal("2.5"), Decimal("1.5")]) == (
+        (Decimal(3), SumSlip.NO_CARRY),
+        (Decimal("2.5"), SumSlip.LEFT_ONE_OUT),
+    )
+
+
+@given(parts=st.lists(HALVES, min_size=1, max_size=9))
+def test_no_wrong_sum_is_the_right_one(parts: list[Decimal]) -> None:
+    assert sum(parts) not in dict(likely_sums(parts))

@@ -148,3 +148,37 @@ def test_other_lessons_are_found_from_the_notes(tmp_path: Path) -> None:
     [after] = [one for one in notes.iter("section") if one.get("aria-labelledby") == "next"]
     assert [link.get("href") for link in after.iter("a")] == ["../index.html"]
     assert "Smaller numbers first." in text(after)
+
+
+@pytest.mark.parametrize("lesson", DEMO)
+def test_every_stop_with_something_to_find_has_its_answer(lesson: str) -> None:
+    """texts.md 2.4: asks and days were in the answer key alone."""
+    made = pages(RESULTS[lesson])
+    answers = next(
+        one for one in made["notes.html"].iter("section") if one.get("aria-labelledby") == "answers"
+    )
+    told = text(answers)
+    for stop in having(made["index.html"], "stop"):
+        kind = next(name for name in (stop.get("class") or "").split() if "stop-" in name)
+        if kind in {"stop-ask", "stop-day"}:
+            heading = text(next(stop.iter("h2")))
+            assert heading in told, heading
+        if kind == "stop-ask":
+            reveal = next(one for one in stop.iter("details") if one.get("data-reveal") is not None)
+            assert text(list(reveal)[-1]) in told
+
+
+def test_wrong_answers_of_gaps_counts_and_sums_say_what_to_say_next() -> None:
+    """texts.md 2.4: of counts and totals nothing was said; the sentence is the page's own."""
+    answers = pages(RESULTS["river-walk"])["notes.html"]
+    told = {text(one) for one in answers.iter("dd")}
+    terms = {text(one) for one in answers.iter("dt")}
+    assert {"0", "count 5", "count 4.5", "count 3", "sum 410"} <= terms
+    for said in (
+        "Not yet. Taking away 0 changes nothing. What is 45 when nothing is taken away?",
+        "Not yet. What is left over is less than 10. Count only the whole steps.",
+        "Not yet. Start with the ones. Ten of them make a ten: where do you put it?",
+    ):
+        assert any(one.endswith(f"Say next: {said}") for one in told), said
+    days = pages(RESULTS["two-days"])["notes.html"]
+    assert any(text(one).startswith("sum ") for one in days.iter("dt"))

@@ -61,11 +61,11 @@ def _plan(view: AskView, say: Say) -> str:  # noqa: ARG001  # the same for every
 
 
 def _answers(told: StopInLesson[AskStop], view: AskView) -> tuple[AnswerView, ...]:
-    """The answer that can be checked; an open question has none."""
+    """The answer that can be checked, with its working; of an open question what is revealed."""
     if view.asked is None:
-        return ()
+        return (AnswerView(told.heading, (view.prompt,), view.reveal, ()),)
     lines = (view.asked.working,) if view.asked.working else ()
-    return (AnswerView(told.heading, lines, view.asked.says, ()),)
+    return (AnswerView(told.heading, (view.prompt, *lines), view.asked.says, ()),)
 
 
 KIND = StopKind(

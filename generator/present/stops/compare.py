@@ -7,9 +7,9 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from generator.compute.gap import Gap
+from generator.compute.count import Count
 from generator.compute.holding import Holding
-from generator.compute.likely import likely_answers
+from generator.compute.result import Comparison
 from generator.model.figure import FigureKind
 from generator.model.stops.compare import CompareStop, Solve
 from generator.present.pictures.chart import chart_view
@@ -27,7 +27,8 @@ from generator.present.views.page import LinkView
 from generator.present.views.stop import Head
 from generator.present.words.amounts import holding_view, weighed
 from generator.present.words.brings import brings_rule, brings_views
-from generator.present.words.families import ABOUT, MEASURE, MISTAKE
+from generator.present.words.families import ABOUT, MEASURE
+from generator.present.words.likely import count_likely, gap_likely, sum_likely
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say
 from generator.present.words.sources import source_views
@@ -143,21 +144,37 @@ def _answers(told: StopInLesson[CompareStop], view: CompareView) -> tuple[Answer
     """Every row with the wrong answers that are likely, and the total."""
     say, worked = told.say, told.result.comparisons[told.stop.id]
     rows = tuple(
-        AnswerView(row.legend, row.working.lines, row.working.says, _likely(one.gap, say))
-        for row, one in zip(view.rows, worked.rows, strict=True)
+        AnswerView(
+            row.legend,
+            row.working.lines,
+            row.working.says,
+            (*gap_likely(one.gap, say), *count_likely(one.gap, count, say)),
+        )
+        for row, one, count in zip(view.rows, worked.rows, _counts(worked), strict=True)
     )
     first = estimate_answer(view.estimate, say)
     if not view.total:
         return (*first, *rows)
     working = view.total.working
-    return (*first, *rows, AnswerView(say("total"), working.lines, working.says, ()))
-
-
-def _likely(gap: Gap, say: Say) -> tuple[LikelyView, ...]:
-    return tuple(
-        LikelyView(say.number(answer), say(MISTAKE.key(mistake)))
-        for answer, mistake in likely_answers(gap)
+    return (
+        *first,
+        *rows,
+        AnswerView(say("total"), working.lines, working.says, _likely_total(worked, say)),
     )
+
+
+def _counts(worked: Comparison) -> tuple[Count | None, ...]:
+    """Of each row, where it is asked."""
+    if worked.counts and Solve.COUNT in worked.stop.solve:
+        return worked.counts.rows
+    return (None,) * len(worked.rows)
+
+
+def _likely_total(worked: Comparison, say: Say) -> tuple[LikelyView, ...]:
+    """Of the sum of each side, and of the gap between them."""
+    sides = ([row.sides[side].shown.value for row in worked.rows] for side in (0, 1))
+    sums = tuple(wrong for side in sides for wrong in sum_likely(side, say))
+    return (*sums, *gap_likely(worked.total, say))
 
 
 def _sources(view: CompareView) -> tuple[SourceView, ...]:

@@ -9,6 +9,7 @@ from fractions import Fraction
 from markupsafe import Markup
 
 from generator.compute.day import DayBalance, Lean
+from generator.compute.gap import Gap
 from generator.compute.result import Day
 from generator.compute.rounding import to_places
 from generator.model.measure import Measure
@@ -23,6 +24,7 @@ from generator.present.views.stop import Head
 from generator.present.words.amounts import food_name, weighed
 from generator.present.words.families import ANSWER, CHOICE, HANGS, PERSON
 from generator.present.words.food_amount import amount_words
+from generator.present.words.likely import gap_likely, sum_likely
 from generator.present.words.number import quantity
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say, digits
@@ -156,8 +158,15 @@ def _plan(view: DayView, say: Say) -> str:  # noqa: ARG001  # the same for every
     return say("plan_day")
 
 
-def _answers(told: StopInLesson[DayStop], view: DayView) -> tuple[AnswerView, ...]:  # noqa: ARG001  # a day's view says it all
-    return (AnswerView(view.head.heading, (view.sum, view.subtraction), view.answer, ()),)
+def _answers(told: StopInLesson[DayStop], view: DayView) -> tuple[AnswerView, ...]:
+    """Sum and difference, with the wrong ones that are likely."""
+    day, say = told.result.days[told.id], told.say
+    gave, took = day.balance.eaten, day.balance.needed
+    likely = (
+        *sum_likely([held.shown.value for held in day.eaten], say),
+        *gap_likely(Gap(gave, took, Fraction(gave - took)), say),
+    )
+    return (AnswerView(view.head.heading, (view.sum, view.subtraction), view.answer, likely),)
 
 
 def _sources(view: DayView) -> tuple[SourceView, ...]:

@@ -158,7 +158,7 @@ def _sum(worked: WhatIf, one: Changed, say: Say) -> str:
 def _likely(worked: WhatIf, one: Changed, say: Say) -> tuple[LikelyView, ...]:
     before = worked.row_of(one).gap, worked.comparison.total
     return tuple(
-        LikelyView(say(WAY_SHORT.key(guess.way)), say(GUESS.key(guess.reason)))
+        LikelyView(say(WAY_SHORT.key(guess.way)), say(GUESS.key(guess.reason)), "")
         for guess in likely_guesses(before, (one.gap, one.total), one.side)
     )
 

@@ -32,11 +32,13 @@ class LikelyView:
 
     answer: str
     means: str
+    say_next: str
+    """What to say next, as the page says it; empty where the page has no words for it."""
 
 
 @dataclass(frozen=True, slots=True)
 class AnswerView:
-    """The answer of one row, for the teacher."""
+    """The answer to one question, for the teacher."""
 
     legend: str
     lines: tuple[str, ...]

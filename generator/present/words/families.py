@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from generator.compute.brings import Level
 from generator.compute.day import Lean
-from generator.compute.likely import LIKELY
+from generator.compute.likely import LIKELY, SumSlip
 from generator.compute.what_if import Reason, Way
 from generator.model.film import FILM_KEYS
 from generator.model.food import Allergen
@@ -50,6 +50,9 @@ ALLERGEN = Family("allergen_", tuple(map(str, Allergen)))
 ROOM = Family("room_", tuple(map(str, Room)))
 NOISE = Family("noise_", tuple(map(str, Noise)))
 MISTAKE = Family("mistake_", tuple(map(str, LIKELY)))
+NOT_YET = Family("not_yet_", tuple(map(str, LIKELY)))
+SLIP = Family("sum_", tuple(map(str, SumSlip)))
+SLIP_NEXT = Family("not_yet_sum_", tuple(map(str, SumSlip)))
 PERSON = Family("day_person_", tuple(map(str, Sex)))
 CHOICE = Family("day_choice_", tuple(map(str, Lean)))
 ANSWER = Family("day_answer_", tuple(map(str, Lean)))
@@ -75,6 +78,9 @@ FAMILIES = (
     ROOM,
     NOISE,
     MISTAKE,
+    NOT_YET,
+    SLIP,
+    SLIP_NEXT,
     PERSON,
     CHOICE,
     ANSWER,
