@@ -182,3 +182,17 @@ def test_wrong_answers_of_gaps_counts_and_sums_say_what_to_say_next() -> None:
         assert any(one.endswith(f"Say next: {said}") for one in told), said
     days = pages(RESULTS["two-days"])["notes.html"]
     assert any(text(one).startswith("sum ") for one in days.iter("dt"))
+
+
+@pytest.mark.parametrize("lesson", DEMO)
+def test_a_family_reads_what_the_minutes_are_for(lesson: str) -> None:
+    """texts.md 2.5: the minutes of a lesson are true with the moving alone."""
+    result = RESULTS[lesson]
+    shown = text(pages(result)["index.html"])
+    total = result.lesson.file.minutes
+    found = re.search(
+        rf"about {total} minutes: (\d+) to watch, (\d+) to work out, (\d+) to move and (\d+) to talk",
+        shown,
+    )
+    assert found
+    assert sum(map(int, found.groups())) == total

@@ -21,7 +21,7 @@ def stop_minutes(result: LessonResult, stops: tuple[StopView, ...]) -> tuple[int
 
 
 def minutes_words(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> str:
-    """``About 18 minutes: 3 to watch, 9 to work out, 4 to move and 2 to talk``."""
+    """``about 18 minutes: 3 to watch, 9 to work out, 4 to move and 2 to talk``."""
     total, film = result.lesson.file.minutes, _film(result)
     work = [kind_of(stop).work(stop) for stop in stops]
     alone = parts_of_time(

@@ -53,7 +53,7 @@ class LessonView:
     notice: str
     """That parts are not translated yet, or empty."""
     meta: str
-    """``grades 3–5 · 18 minutes``"""
+    """``Grades 3–5 · about 18 minutes: 3 to watch …``"""
     you_need: tuple[str, ...]
     goals: tuple[str, ...]
     video: VideoView | None
