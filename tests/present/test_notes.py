@@ -196,3 +196,35 @@ def test_a_family_reads_what_the_minutes_are_for(lesson: str) -> None:
     )
     assert found
     assert sum(map(int, found.groups())) == total
+
+
+def test_smaller_and_larger_numbers_are_those_of_the_lesson() -> None:
+    """texts.md 2.2-6: they were the same two sentences for every lesson."""
+    told = {
+        name: text(pages(result)["notes.html"])
+        for name, result in RESULTS.items()
+        if result.comparisons
+    }
+    assert len(told) > 2
+    for name, result in RESULTS.items():
+        for comparison in result.comparisons.values():
+            found = re.search(r"take row (\d) alone. Build ([\d,]+) and ([\d,]+) with", told[name])
+            assert found
+            gap = comparison.rows[int(found[1]) - 1].gap
+            assert [int(number.replace(",", "")) for number in found.groups()[1:]] == [
+                gap.larger,
+                gap.smaller,
+            ]
+    assert "so that the gap is exactly 10\N{NO-BREAK SPACE}g." in told["bean-stew"].replace(
+        "10 g", "10\N{NO-BREAK SPACE}g"
+    )
+
+
+def test_sentences_to_begin_with_are_on_the_worksheet_and_help_beside_a_child_on_the_key() -> None:
+    """texts.md 2.2-9 and 2.2-10."""
+    made = pages(RESULTS["river-walk"])
+    frame, beside = "I started at ___ and counted up to ___.", "open the hint together"
+    assert frame in text(made["worksheet.html"])
+    assert frame not in text(made["answers.html"])
+    assert beside in text(made["answers.html"])
+    assert beside not in text(made["worksheet.html"])

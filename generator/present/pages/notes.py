@@ -15,6 +15,7 @@ from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
 from generator.present.views.notes import AnswerView, NotesView, PlanView, StopSourcesView
 from generator.present.views.stop import StopView
+from generator.present.words.adaptations import adaptations
 from generator.present.words.brings import brings_views
 from generator.present.words.care import care_of_foods
 from generator.present.words.count_truth import count_says, count_sources, count_truths, count_why
@@ -56,17 +57,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         count_why=count_why(result, say),
         count_truth=count_truths(result, say),
         count_from=count_sources(result, say),
-        adaptations=tuple(
-            say(key)
-            for key in (
-                "adapt_seated",
-                "adapt_space",
-                "adapt_smaller",
-                "adapt_larger",
-                "adapt_language",
-                "adapt_appetite",
-            )
-        ),
+        adaptations=adaptations(result, say),
         care=care_of_foods(result, say),
         sources=tuple(_sources(stops, told.links.lesson.href)),
         brings=brings_views(result.holdings, say),

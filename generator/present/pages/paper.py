@@ -17,6 +17,7 @@ from generator.present.views.paper import CardSheetView, CardsView, SheetView, S
 from generator.present.views.stop import StopView
 from generator.present.words.care import allergen_line, before_moving
 from generator.present.words.stamp import print_stamp
+from generator.present.words.teaching import sentence_frames
 
 CARDS_A_SHEET = 4
 PRACTICE_A_SHEET = 6
@@ -58,6 +59,7 @@ def _sheet(told: PageInLesson, *, answers: bool) -> SheetView:
         stops=tuple(_on_sheet(told.stops)),
         parting=parting_view(told.result, say),
         practice=practice_views(told.result, say, PRACTICE_A_SHEET),
+        frames=() if answers else sentence_frames(told.result, say),
         qr=qr_code(address),
         address=address,
         stamp=print_stamp(told.result),

@@ -64,6 +64,8 @@ class SheetView:
     parting: PartingView | None
     """One last question."""
     practice: tuple[PracticeView, ...]
+    frames: tuple[str, ...]
+    """Sentences with gaps to fill; on the worksheet alone."""
     qr: Markup
     address: str
     stamp: str
