@@ -6,7 +6,6 @@ from collections.abc import Iterator, Sequence
 
 from generator.compute.in_class import CLASS, GROUPS, blocks_for_a_group, first_half
 from generator.compute.result import LessonResult
-from generator.present.views.stop import StopView
 from generator.present.words.say import Say
 
 _ON_A_SHEET = 4
@@ -14,21 +13,21 @@ _ON_A_SHEET = 4
 
 
 def class_lines(
-    result: LessonResult, stops: tuple[StopView, ...], minutes: Sequence[int], say: Say
+    result: LessonResult, headings: Sequence[str], minutes: Sequence[int], say: Say
 ) -> tuple[str, ...]:
     """One sentence or two a line.
 
     Args:
         result: the lesson worked out.
-        stops: its stops as pages show them.
-        minutes: of each stop.
+        headings: of its plan.
+        minutes: of each line of it.
         say: the words of the page.
     """
-    return tuple(_lines(result, stops, minutes, say))
+    return tuple(_lines(result, headings, minutes, say))
 
 
 def _lines(
-    result: LessonResult, stops: tuple[StopView, ...], minutes: Sequence[int], say: Say
+    result: LessonResult, headings: Sequence[str], minutes: Sequence[int], say: Say
 ) -> Iterator[str]:
     yield say("class_groups", groups=say.number(GROUPS), pairs=say.number(GROUPS - 1))
     yield say("class_worksheets", children=say.number(CLASS))
@@ -46,7 +45,7 @@ def _lines(
     if first := first_half(minutes):
         yield say(
             "class_two_days",
-            heading=stops[first].head.heading,
+            heading=headings[first],
             first=say.number(sum(minutes[:first])),
             second=say.number(sum(minutes[first:])),
         )

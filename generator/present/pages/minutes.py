@@ -15,23 +15,25 @@ from generator.present.words.say import Say
 
 
 def stop_minutes(result: LessonResult, stops: tuple[StopView, ...]) -> tuple[int, ...]:
-    """Whole minutes of each stop, which add up to those of the lesson."""
-    work = [kind_of(stop).work(stop) for stop in stops]
-    return in_whole_minutes(parts_of_time(result.lesson.file.minutes, _film(result), work))
+    """Whole minutes of each stop, and of a parting question after them; together the lesson's."""
+    asked = [1] if result.lesson.file.parting else []
+    work = [kind_of(stop).work(stop) for stop in stops] + asked
+    film = _film(result) + [Fraction(0) for _ in asked]
+    return in_whole_minutes(parts_of_time(result.lesson.file.minutes, film, work))
 
 
 def minutes_words(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> str:
     """``about 18 minutes: 3 to watch, 9 to work out, 4 to move and 2 to talk``."""
     total, film = result.lesson.file.minutes, _film(result)
-    work = [kind_of(stop).work(stop) for stop in stops]
-    alone = parts_of_time(
-        total, [*film, *(Fraction(0) for _ in stops)], [*(0 for _ in stops), *work]
-    )
-    watched, worked = alone[: len(stops)], alone[len(stops) :]
-    spent = dict.fromkeys(Doing, Fraction(0))
-    spent[Doing.WATCH] = sum(watched, Fraction(0))
-    for stop, part in zip(stops, worked, strict=True):
-        spent[kind_of(stop).doing] += part
+    work = dict.fromkeys(Doing, 0)
+    for stop in stops:
+        work[kind_of(stop).doing] += kind_of(stop).work(stop)
+    if result.lesson.file.parting:
+        work[Doing.WORK_OUT] += 1
+    watched = [sum(film, Fraction(0)), *(Fraction(0) for _ in Doing)]
+    seen, *worked = parts_of_time(total, watched, [0, *work.values()])
+    spent = dict(zip(work, worked, strict=True))
+    spent[Doing.WATCH] += seen
     done = [doing for doing in Doing if spent[doing]]
     whole = in_whole_minutes([spent[doing] for doing in done])
     parts = (

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from generator.compute.answers import PARTING
 from generator.compute.result import LessonResult
 from generator.present.pages.class_lines import class_lines
 from generator.present.pages.in_lesson import PageInLesson
@@ -33,6 +34,7 @@ def notes_view(told: PageInLesson) -> NotesView:
     lesson, say = result.lesson, surround.say
     file = lesson.file
     minutes = stop_minutes(result, stops)
+    plan = tuple(_plan(stops, told.links.lesson.href, minutes, say))
     return NotesView(
         page=told.page,
         title=file.title,
@@ -42,12 +44,9 @@ def notes_view(told: PageInLesson) -> NotesView:
         goals=file.goals,
         standards=tuple((code, _standard(code, surround)) for code in file.standards),
         you_need=file.you_need,
-        plan=tuple(
-            _plan(stop, told.links.lesson.href, say.number(taken), say)
-            for stop, taken in zip(stops, minutes, strict=True)
-        ),
+        plan=plan,
         minutes=say.number(file.minutes),
-        for_class=class_lines(result, stops, minutes, say),
+        for_class=class_lines(result, [line.heading for line in plan], minutes, say),
         answers=(*_answers(result, stops, say), *parting_answer(result, say)),
         questions=key_questions(result, say),
         frames=sentence_frames(result, say),
@@ -73,10 +72,17 @@ def _standard(code: str, surround: Surround) -> str:
     return standard_words(known, surround.say.language, site.languages[0]) if known else ""
 
 
-def _plan(stop: StopView, lesson: str, minutes: str, say: Say) -> PlanView:
-    at = stop.head.at.text if stop.head.at else ""
-    does = kind_of(stop).plan(stop, say)
-    return PlanView(at, stop.head.heading, does, f"{lesson}#{stop.head.id}", minutes)
+def _plan(
+    stops: tuple[StopView, ...], lesson: str, minutes: tuple[int, ...], say: Say
+) -> Iterator[PlanView]:
+    """A line for each stop, and for a parting question after them."""
+    for stop, taken in zip(stops, minutes, strict=False):
+        head, at = stop.head, stop.head.at.text if stop.head.at else ""
+        does = kind_of(stop).plan(stop, say)
+        yield PlanView(at, head.heading, does, f"{lesson}#{head.id}", say.number(taken))
+    for taken in minutes[len(stops) :]:
+        title, does = say("parting_title"), say("plan_ask")
+        yield PlanView("", title, does, f"{lesson}#{PARTING}", say.number(taken))
 
 
 def _answers(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> Iterator[AnswerView]:

@@ -29,8 +29,9 @@ def parting_view(result: LessonResult, say: Say) -> PartingView | None:
 
 def parting_answer(result: LessonResult, say: Say) -> tuple[AnswerView, ...]:
     """The answer for the teacher; none where the lesson has no parting question."""
-    asked = computed_view(PARTING, result, say)
-    if asked is None:
+    view = parting_view(result, say)
+    if view is None:
         return ()
-    lines = (asked.working,) if asked.working else ()
-    return (AnswerView(say("parting_title"), lines, asked.says, ()),)
+    lines = (view.asked.working,) if view.asked.working else ()
+    says = Markup(" ").join((view.asked.says, view.reveal))
+    return (AnswerView(say("parting_title"), (view.prompt, *lines), says, ()),)

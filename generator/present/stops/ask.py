@@ -65,7 +65,8 @@ def _answers(told: StopInLesson[AskStop], view: AskView) -> tuple[AnswerView, ..
     if view.asked is None:
         return (AnswerView(told.heading, (view.prompt,), view.reveal, ()),)
     lines = (view.asked.working,) if view.asked.working else ()
-    return (AnswerView(told.heading, (view.prompt, *lines), view.asked.says, ()),)
+    says = Markup(" ").join((view.asked.says, view.reveal))
+    return (AnswerView(told.heading, (view.prompt, *lines), says, ()),)
 
 
 KIND = StopKind(

@@ -182,8 +182,8 @@ def _sources(view: CompareView) -> tuple[SourceView, ...]:
 
 
 def _work(view: CompareView) -> int:
-    """Two shares a row, one for the total."""
-    return 2 * len(view.rows) + int(view.ask_total)
+    """Two shares a row, one for the total, one for an estimate."""
+    return 2 * len(view.rows) + int(view.ask_total) + int(view.estimate is not None)
 
 
 KIND = StopKind(
