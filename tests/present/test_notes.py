@@ -79,6 +79,11 @@ def test_all_that_a_class_needs_has_its_section(good: Element) -> None:
     assert asked | {"next", "sources"} <= sections(good)
 
 
+def test_whose_standards_are_not_here_is_said() -> None:
+    """texts.md 2.4: no standard of physical or health education stood in the notes."""
+    assert "add your own state's standards" in text(pages(RESULTS["river-walk"])["notes.html"])
+
+
 def test_materials_are_reckoned_from_the_lesson(tmp_path: Path) -> None:
     """Two cards fit one sheet, 12 groups; 170 and 90, 290 and 110: by hand from the shown values."""
     result = worked(tmp_path, GOOD)
