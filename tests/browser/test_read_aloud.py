@@ -159,6 +159,7 @@ def test_what_blocks_only_leaves_out_is_not_read(opened: Open) -> None:
     assert "kcal" in heard
     assert "Blocks only is on" not in heard
     listen.click()
+    page.locator("[data-care] > summary").click()
     page.get_by_role("button", name="Blocks only").click()
     page.evaluate("said.length = 0")
     listen.click()

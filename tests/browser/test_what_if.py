@@ -150,6 +150,7 @@ def test_without_a_script_each_answer_is_one_opening_away(address: str, browser:
 
 
 def test_blocks_only_leaves_out_its_numbers_and_says_which_way(page: Page, stop: Locator) -> None:
+    page.locator("[data-care] > summary").click()
     page.get_by_role("button", name="Blocks only").click()
     choose(stop, "Barley", "The gap gets smaller.")
     said = stop.get_by_role("status")

@@ -31,6 +31,7 @@ from generator.present.words.say import Say
 from generator.present.words.sources import holding_sources, source_views
 from generator.present.words.what_if import (
     becomes,
+    change_named,
     change_on_side,
     change_words,
     closest_gap,
@@ -93,12 +94,12 @@ def _change(worked: WhatIf, one: Changed, say: Say) -> ChangeView:
         side=side,
         side_key=SIDE_KEYS[one.side],
         label=change_words(worked, one, say),
+        named=change_named(worked, one) is not None,
         becomes=becomes(worked, one, say),
         new=tuple(holding_view(held, one.side, side, measure, say) for held in one.new),
         way=way_of(before, one.total).value,
         after=_totals(one.total, sides, measure, say),
         says=went(before, one.total, sides, measure, say),
-        way_says=say(WAY.key(way_of(before, one.total))),
     )
 
 

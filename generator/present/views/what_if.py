@@ -43,6 +43,8 @@ class ChangeView:
     """``first`` or ``second``"""
     label: str
     """``Barley (1 cup) in place of white rice (1 cup)``, or what the educator calls it."""
+    named: bool
+    """Whether that is the educator's own name for it, which may not tell the foods."""
     becomes: str
     """``1 g becomes 6 g``: the numbers of the food, before and after."""
     new: tuple[HoldingView, ...]
@@ -52,8 +54,6 @@ class ChangeView:
     after: TotalsView
     says: str
     """How the gap went, in one or two sentences."""
-    way_says: str
-    """The same without a number."""
 
 
 @dataclass(frozen=True, slots=True)

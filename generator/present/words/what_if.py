@@ -18,7 +18,7 @@ from generator.present.words.say import Say
 
 def change_words(worked: WhatIf, changed: Changed, say: Say) -> str:
     """``Barley (1 cup) in place of white rice (1 cup)``, or what the educator calls it."""
-    if name := _change_named(worked, changed):
+    if name := change_named(worked, changed):
         return name
     old = _food(worked.old(changed), say, begins=False)
     if not changed.new:
@@ -92,7 +92,7 @@ def _listed(worked: WhatIf, found: Sequence[int], say: Say) -> str:
     return joined("; ", [change_on_side(worked, worked.changes[at], say) for at in found])
 
 
-def _change_named(worked: WhatIf, changed: Changed) -> str | None:
+def change_named(worked: WhatIf, changed: Changed) -> str | None:
     """What the educator calls a change, in the page's language."""
     return worked.stop.changes[worked.changes.index(changed)].name
 

@@ -57,8 +57,11 @@ export class WhatIf extends LiveElement {
     this.told = true;
     for (const each of this.outcomes()) each.open = each === outcome;
     const guess = outcome.dataset.way === way ? say("what_if_as_guessed") : say("what_if_your_guess", { guess: this.wordsOf(way) });
-    const went = [...outcome.querySelectorAll(".went > *")].map((each) => each.cloneNode(true)); // with numbers, and without
-    this.show(`${guess} `, ...went);
+    this.show(
+      `${guess} `,
+      marked("data-with-numbers", outcome.querySelector(".went")?.textContent ?? ""),
+      marked("data-instead-of-numbers", this.wordsOf(outcome.dataset.way ?? "")),
+    );
   }
 
   restore() {
@@ -132,4 +135,16 @@ export class WhatIf extends LiveElement {
   nameOf(what) {
     return `what-if ${this.closest("section")?.id} ${what}`;
   }
+}
+
+/**
+ * A piece of text that the page shows with its numbers, or without them.
+ * @param {string} mark
+ * @param {string} text
+ */
+function marked(mark, text) {
+  const piece = document.createElement("span");
+  piece.setAttribute(mark, "");
+  piece.textContent = text;
+  return piece;
 }
