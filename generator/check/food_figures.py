@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from decimal import Decimal
+from fractions import Fraction
 from typing import assert_never
 
 from generator.carried import is_place
 from generator.compute.food_figures import Doubt, DoubtKind, doubts, label_rounding
+from generator.compute.rounding import to_places
 from generator.model.food import Food
 from generator.model.food_record import FIGURES, LABEL_DATA
 from generator.model.library import Library
@@ -98,4 +100,4 @@ def _unit(figure: str) -> str:
 
 def _said(value: Decimal) -> str:
     """A figure without more digits than anybody reads."""
-    return format(round(value, 2).normalize(), "f")
+    return format(to_places(Fraction(value), 2).normalize(), "f")

@@ -173,7 +173,14 @@ def test_no_field_of_the_library_was_forgotten() -> None:
     assert strings(MoveText) == {"name", "count_is", "steps", "seated", "care"}
     assert strings(EnergySource) == {"name", "url"}  # an address
     assert strings(Standard) == {"says"}
-    site = {"programme", "address", "license", "languages", "standards"}  # by patterns, or codes
+    site = {
+        "programme",
+        "programme_in",
+        "address",
+        "license",
+        "languages",
+        "standards",
+    }  # by patterns, or codes
     assert strings(SiteFile) <= site
 
 

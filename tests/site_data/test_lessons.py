@@ -15,7 +15,6 @@ from generator.compute.gap import Gap
 from generator.compute.mistakes import Mistake, gap_answers
 from generator.compute.result import LessonResult
 from generator.compute.timeline import pause_points
-from generator.compute.work_out import work_out
 from generator.model.captions import DRAFT_NOTE
 from generator.model.lesson import Lesson
 from generator.model.measure import Measure
@@ -25,6 +24,7 @@ from generator.model.stops.watch import WatchStop
 from generator.present.recording.captions import caption_draft
 from generator.present.recording.spoken import paragraphs, spoken
 from generator.read.lesson import read_lesson
+from generator.steps.filled import worked_out
 from tests.project import ROOT, library
 
 NAMES = ("river-walk", "market-drinks", "soup-night", "bean-stew", "two-days")
@@ -33,7 +33,7 @@ NAMES = ("river-walk", "market-drinks", "soup-night", "bean-stew", "two-days")
 def worked(name: str) -> LessonResult:
     lesson = read_lesson(ROOT, f"lessons/{name}/lesson.yaml", library())
     assert isinstance(lesson, Lesson), list(map(str, lesson))
-    return work_out(lesson, library())
+    return worked_out(lesson, library())
 
 
 RESULTS = {name: worked(name) for name in NAMES}

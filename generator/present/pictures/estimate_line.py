@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from markupsafe import Markup
 
 from generator.compute.estimate import Line
+from generator.compute.rounding import whole
 from generator.present.words.say import Say
 
 LEFT, LENGTH = 24, 252
@@ -18,7 +21,7 @@ def estimate_line(line: Line, say: Say) -> Markup:
 
     What is said is a triangle above the line, what is found a ring on it: told apart without colour.
     """
-    places = [round(LEFT + LENGTH * float(tick / line.end)) for tick in line.ticks]
+    places = [whole(LEFT + LENGTH * Fraction(tick / line.end)) for tick in line.ticks]
     ticks = "".join(f"M{place} {_BASE - 6}v12" for place in places)
     numbers = "".join(
         f'<text x="{place}" y="{_BASE + 24}">{say.number(tick)}</text>'

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from decimal import Decimal
+from fractions import Fraction
 from itertools import accumulate, pairwise
 from math import ceil
 
@@ -12,6 +13,7 @@ from markupsafe import Markup
 
 from generator.compute.count_up import Hop, count_up
 from generator.compute.gap import Gap
+from generator.compute.rounding import whole
 from generator.present.words.say import Say
 
 _END = 30
@@ -68,7 +70,7 @@ def _drawn(hops: tuple[Hop, ...], say: Say) -> tuple[_Drawn, ...]:
         drawn = tuple(
             _Drawn(hop, max(longest, ceil(_room(hop.start, hop.end, say))), broken=True)
             if hop.size * scale > longest
-            else _Drawn(hop, round(hop.size * scale), broken=False)
+            else _Drawn(hop, whole(Fraction(hop.size * scale)), broken=False)
             for hop in hops
         )
         if sum(one.width for one in drawn) + 2 * _END <= _WIDEST:

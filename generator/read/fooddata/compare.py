@@ -5,7 +5,7 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from decimal import Decimal
+from decimal import ROUND_HALF_UP, Decimal
 from pathlib import Path
 
 from generator.model.food import FINEST, Food, Portion
@@ -157,7 +157,9 @@ def _weights(found: FoodRecord, portion: Portion) -> list[Decimal]:
     if wanted == f"{portion.grams} g":
         return [portion.grams]
     return [
-        round(one.grams * part.numerator / part.denominator, FINEST)
+        (one.grams * part.numerator / part.denominator).quantize(
+            Decimal(1).scaleb(-FINEST), ROUND_HALF_UP
+        )
         for one in found.portions
         if one.wording == wanted
     ]
