@@ -49,7 +49,7 @@ def test_the_worksheet_asks_and_the_key_answers() -> None:
 
 def test_the_notes_give_every_answer() -> None:
     notes = words("two-lunches/notes.html")
-    assert "One last question (690 + 550) ÷ 2 = 620 The answer: 620 kcal." in notes
+    assert "(690 + 550) ÷ 2 = 620 The answer: 620 kcal." in notes
     assert "The answer: Ten." in notes
 
 
@@ -86,6 +86,15 @@ def test_help_fades_from_row_to_row() -> None:
     assert "<input" not in worked
     assert "40 − 0 = 40" in opened[2]
     assert ">+40</text>" in opened[2]
+
+
+def test_help_fades_on_paper_too() -> None:
+    """A worked row is filled in on the worksheet, hops stand there without their sizes."""
+    sheet = words("two-lunches/worksheet.html")
+    assert "40 − 0 = 40" in sheet
+    assert "420 − 280 = 140" not in sheet
+    drawn = re.findall(r'<svg class="line".*?</svg>', pages()["two-lunches/worksheet.html"])
+    assert [one.count(">?</text>") for one in drawn] == [3]
 
 
 def lesson_page() -> str:
