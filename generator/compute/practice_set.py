@@ -43,7 +43,9 @@ class Problem:
 
     kind: Kind
     first: int
+    """What stands first in it: a side, or the gap that is counted."""
     second: int
+    """The other side, or how much one count is."""
 
 
 @dataclass(frozen=True, slots=True)
