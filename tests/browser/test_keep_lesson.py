@@ -242,7 +242,7 @@ def test_a_large_newer_lesson_is_seen_at_once_and_kept_when_it_is_asked_for(
     page.reload()
     box = page.locator("keep-lesson")
     expect(page.locator("h1")).to_have_text("Wrapped for the river walk")
-    expect(box.locator("summary")).to_contain_text("There is a newer one")
+    expect(box.locator("summary")).to_contain_text("There is a newer version")
     cut(context, page)
     expect(page.locator("h1")).to_have_text("Packed for the river walk")  # better than nothing
     context.set_offline(False)

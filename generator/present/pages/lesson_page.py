@@ -43,8 +43,8 @@ def lesson_view(told: PageInLesson) -> LessonView:
         title=file.title,
         summary=inline(file.summary),
         notice=say("translation_notice") if _is_partly_foreign(result) else "",
-        meta=meta_line(file, say, minutes_words(result, stops, say))
-        + costs(film_sizes(lesson), say),
+        meta=meta_line(file, say) + costs(film_sizes(lesson), say),
+        minutes=minutes_words(result, stops, say),
         you_need=file.you_need,
         goals=file.goals,
         video=video_view(result, stops, surround),
@@ -110,15 +110,9 @@ def _is_partly_foreign(result: LessonResult) -> bool:
     return any(is_marked(one.text) for one in texts) or bool(lacking_names(result))
 
 
-def meta_line(lesson: LessonFile | LessonEntry, say: Say, minutes: str = "") -> str:
-    """``Grades 3–5 · 18 minutes``, and before it of a draft that it is one.
-
-    Args:
-        lesson: what is told of.
-        say: the words of the page.
-        minutes: what its time is for, where that is told beside the number.
-    """
-    parts = [grades_in_words(lesson.grades, say), minutes or say("minutes", n=lesson.minutes)]
+def meta_line(lesson: LessonFile | LessonEntry, say: Say) -> str:
+    """``Grades 3–5 · 18 minutes``, and before it of a draft that it is one."""
+    parts = [grades_in_words(lesson.grades, say), say("minutes", n=lesson.minutes)]
     return " · ".join([say("draft_mark"), *parts] if lesson.draft else parts)
 
 

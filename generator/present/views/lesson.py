@@ -53,7 +53,9 @@ class LessonView:
     notice: str
     """That parts are not translated yet, or empty."""
     meta: str
-    """``Grades 3–5 · about 18 minutes: 3 to watch …``"""
+    """``Grades 3–5 · 18 minutes``"""
+    minutes: str
+    """``about 18 minutes: 3 to watch …``, what they are for."""
     you_need: tuple[str, ...]
     goals: tuple[str, ...]
     video: VideoView | None
