@@ -50,5 +50,5 @@ def _compare_and_move(name: str, moves: list[str]) -> str:
         f"  - compare:\n      id: {name}\n      measure: energy\n      sides: {SIDES}\n"
         f"      rows:\n{''.join(f'        - {{id: r{at}, foods: {FOODS}}}{chr(10)}' for at in range(len(moves)))}"
         "      solve: [gap, count, total]\n"
-        f"  - move: {{for: {name}, one_move_per: 30, moves: [{', '.join(moves)}]}}\n"
+        f"  - move: {{for: {name}, one_move_per: 50, moves: [{', '.join(moves)}]}}\n"
     )

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import assert_never
 
 from generator.compute import steps
+from generator.compute.arithmetic import in_line
 from generator.compute.label import Rounding
 from generator.compute.rounding import to_places
 from generator.compute.steps import Step
@@ -151,8 +152,8 @@ def _reckoning(step: steps.Reckoning) -> str:
     if not step.names:
         held = ", ".join(plain(part) for part in step.parts if isinstance(part, Fraction))
         return f"one of {held}: {digits(step.value)}"
-    worked = " ".join(part if isinstance(part, str) else plain(part) for part in step.parts)
-    named = f"from {', '.join(step.names)}"
+    worked = in_line(part if isinstance(part, str) else plain(part) for part in step.parts)
+    named = f"from {', '.join(dict.fromkeys(step.names))}"
     return f"{worked} = {digits(step.value)}, {named}" if len(step.parts) > 1 else named
 
 

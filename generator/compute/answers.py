@@ -8,7 +8,7 @@ from decimal import Decimal
 from difflib import get_close_matches
 from fractions import Fraction
 
-from generator.compute.arithmetic import Part, Reckoned, SumError, in_order, reckon
+from generator.compute.arithmetic import Part, Reckoned, SumError, in_line, in_order, reckon
 from generator.compute.figure import Figure
 from generator.compute.holding import Holding
 from generator.compute.result import Answer, ChosenAnswer, Comparison, NoAnswer, NumberAnswer
@@ -93,7 +93,7 @@ def _hint(wrong: SumError, known: _Known) -> str:
 
 
 def _number(found: Reckoned) -> NumberAnswer:
-    shown = " ".join(_plain(part) for part in found.parts)
+    shown = in_line(_plain(part) for part in found.parts)
     if found.value < 0:
         raise SumError(
             f"the answer, {shown}, lies below zero", "take the smaller from the larger number"

@@ -8,7 +8,7 @@ answer is typed, and every one follows the lesson when a food changes.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -167,3 +167,8 @@ def _bracketed(one: Reckoned, sign: str, *, second: bool = False) -> tuple[Part,
     sums = bool(signs & _PLUS_MINUS)
     needed = (sums and sign in _TIMES_BY) or (second and bool(signs) and sign in {"−", "÷"})
     return ("(", *one.parts, ")") if needed else one.parts
+
+
+def in_line(words: Iterable[str]) -> str:
+    """The words of a calculation on one line, brackets close to what is in them: ``(510 + 735) ÷ 2``."""
+    return " ".join(words).replace("( ", "(").replace(" )", ")")

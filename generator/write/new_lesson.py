@@ -40,6 +40,7 @@ def new_lesson(root: Path, title: str, reserved: Collection[str]) -> Path:
     if name in reserved:
         raise _error(f"lessons/{name}", "the site keeps this name for itself", "choose another")
     quoted = title.replace("\\", "\\\\").replace('"', '\\"')
+    quoted = quoted.replace("{", "{{").replace("}", "}}")  # a brace, and no number to fill in
     text = starter.read_text("utf-8").replace("FOLDER", name).replace("TITLE", quoted)
     folder.mkdir(parents=True)
     try:

@@ -35,6 +35,7 @@ STRICTER = {
     "NUL",
     "same name twice",
     "unknown region setting",
+    "space before the time",
 }
 """Faults by the format's own words that the npm parser lets pass, and a file or a cue that says nothing."""
 

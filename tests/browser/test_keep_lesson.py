@@ -296,7 +296,7 @@ def test_a_copy_made_while_the_site_is_published_never_mixes_two_versions(
     change(folder)
     new = (folder / "kitchen/river-walk/keep.json").read_text("utf-8")
     page.get_by_role("button", name="Keep it").click()
-    expect(page.locator("keep-lesson [role=status]")).to_contain_text("did not come all the way")
+    expect(page.locator("keep-lesson [role=status]")).to_contain_text("stopped partway")
     assert old != new
     whole = "caches.match(new URL('whole-copy', location.href).href).then(Boolean)"
     assert page.evaluate(whole) is False
@@ -315,7 +315,7 @@ def test_a_broken_update_leaves_the_old_copy_usable(
     expect(page.locator("h1")).to_have_text("Packed for the river walk")
     box = page.locator("keep-lesson")
     box.locator("summary").click()
-    expect(box.locator("[role=status]")).to_contain_text("did not come all the way")
+    expect(box.locator("[role=status]")).to_contain_text("stopped partway")
     complaints.clear()  # the browser tells of the 404
     cut(context, page)
     expect(page.locator("h1")).to_have_text("Packed for the river walk")
@@ -394,7 +394,7 @@ def test_a_broken_attempt_goes_on_where_it_ended(
     page.route("**/worksheet.html", lambda route: route.abort())
     page.locator("keep-lesson summary").click()
     page.get_by_role("button", name="Keep it").click()
-    expect(page.locator("keep-lesson [role=status]")).to_contain_text("did not come all the way")
+    expect(page.locator("keep-lesson [role=status]")).to_contain_text("stopped partway")
     page.unroute("**/worksheet.html")
     complaints.clear()
     asked: list[str] = []

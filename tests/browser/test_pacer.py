@@ -134,7 +134,7 @@ def test_a_pause_stops_it_and_going_on_keeps_the_beat(page: Page, address: str) 
     expect(pacer).to_contain_text("Paused at 3")
     page.clock.run_for(20_000)
     assert number(pacer) == 3
-    pacer.get_by_role("button", name="Go on").click()
+    pacer.get_by_role("button", name="Keep counting").click()
     page.clock.run_for(60_000 // pace(pacer))
     assert number(pacer) == 4
 

@@ -60,7 +60,7 @@ def test_how_captions_look_is_kept_on_the_device(lesson: Page) -> None:
     until(lesson, "!video.seeking && video.textTracks[0].activeCues.length === 1")
     looks = {video.screenshot()}
     summary(lesson, "Captions").click()
-    for name, value in (("Size", "Small"), ("Size", "Large"), ("Behind", "Light"), ("Behind", "Nothing")):  # fmt: skip
+    for name, value in (("Size", "Small"), ("Size", "Large"), ("Background", "Light"), ("Background", "None")):  # fmt: skip
         lesson.get_by_label(name).select_option(value)
         looks.add(video.screenshot())
     assert len(looks) == 5, "a choice changes nothing to be seen"
@@ -153,9 +153,9 @@ def test_without_the_file_the_lesson_goes_on(
 ) -> None:
     page.route("**/*.mp4", gone)
     page.goto(address)
-    says = page.get_by_text("The video is not coming.")
+    says = page.get_by_text("The video can't play here.")
     expect(says.first).to_be_visible()
-    expect(page.locator("span[role=status].unseen")).to_contain_text("The video is not coming.")
+    expect(page.locator("span[role=status].unseen")).to_contain_text("The video can't play here.")
     summary(page, "Read along").press("Enter")
     expect(page.locator(".said button").first).to_contain_text("Hello, and welcome")
     summary(page, "Chapters").press("Enter")
@@ -173,7 +173,7 @@ def test_without_the_file_the_lesson_goes_on(
 def test_a_file_no_browser_plays_is_told_too(page: Page, address: str) -> None:
     page.route("**/*.mp4", lambda route: route.fulfill(body=b"not a video", content_type="video/mp4"))  # fmt: skip
     page.goto(address)
-    expect(page.get_by_text("The video is not coming.").first).to_be_visible()
+    expect(page.get_by_text("The video can't play here.").first).to_be_visible()
 
 
 def test_a_line_too_slow_is_told_after_a_while_and_taken_back(page: Page, address: str) -> None:

@@ -8,6 +8,7 @@ from random import Random
 
 import pytest
 
+from generator.compute.answers import PARTING
 from generator.compute.changed import WhatIf
 from generator.compute.result import LessonResult
 from generator.compute.showing import shown_at
@@ -32,7 +33,7 @@ def test_a_number_belongs_to_a_stop_of_its_lesson_and_the_ledger_keeps_their_ord
     name: str,
 ) -> None:
     result = RESULTS[name]
-    stops = [ids.stop for ids in result.lesson.ids]
+    stops = [*(ids.stop for ids in result.lesson.ids), PARTING]
     places = [stops.index(figure.stop) for figure in result.figures]
     assert places == sorted(places)
 

@@ -66,7 +66,10 @@ def site_with(folder: Path, words: str, interface: str) -> Path:
     project = copy_project(folder, lessons=False)
     write_lesson(project, "small", lesson(words))
     site = project / "site_data/site.yaml"
-    settings = yaml.safe_load(site.read_text("utf-8")) | {"programme": words[:LONGEST]}
+    settings = yaml.safe_load(site.read_text("utf-8")) | {
+        "programme": words[:LONGEST],
+        "programme_in": {},
+    }
     site.write_text(yaml.safe_dump(settings, allow_unicode=True), "utf-8")
     names = project / "site_data/words/en.yaml"
     texts = yaml.safe_load(names.read_text("utf-8")) | dict.fromkeys(

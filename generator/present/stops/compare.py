@@ -54,7 +54,7 @@ class CompareView:
     ask_total: bool
     reveal: Markup
     look_back: tuple[LinkView, ...]
-    """Back to the guess and to the estimate, where the gaps are found."""
+    """Back to the guess and to the estimate, where the gaps are found, by their ids on the page."""
     chart: ChartView
     sources: tuple[SourceView, ...]
     brings: tuple[BringsView, ...]
@@ -96,10 +96,10 @@ def _look_back(told: StopInLesson[CompareStop]) -> Iterator[LinkView]:
             break
         if stops[index].looked_back_at:
             guess = in_lesson(index, told.result, say)
-            yield LinkView(f"#{guess.id}", say("look_back_guess", heading=guess.plain_heading))
+            yield LinkView(guess.id, say("look_back_guess", heading=guess.plain_heading))
             break
     if told.stop.estimate:
-        yield LinkView(f"#{told.id}--estimate", say("look_back_estimate"))
+        yield LinkView(f"{told.id}--estimate", say("look_back_estimate"))
 
 
 def _slides(told: StopInLesson[CompareStop]) -> tuple[Content, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from generator.compute.arithmetic import in_line
 from generator.compute.holding import Holding
 from generator.compute.result import ChosenAnswer, LessonResult, NumberAnswer
 from generator.model.asked import Choice
@@ -39,11 +40,10 @@ def computed_view(stop: str, result: LessonResult, say: Say) -> AskedView | None
 def _number(stop: str, answer: NumberAnswer, say: Say) -> AskedView:
     shown = f"{say.number(answer.value)}\N{NO-BREAK SPACE}{answer.unit}" if answer.unit else ""
     shown = shown or say.number(answer.value)
-    spaced = " ".join(
+    written = in_line(
         say.number(as_decimal(part)) if isinstance(part, Fraction) else part
         for part in answer.parts
     )
-    written = spaced.replace("( ", "(").replace(" )", ")")
     return AskedView(
         form=f"{stop}--answer",
         options=(),
