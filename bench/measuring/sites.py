@@ -44,7 +44,8 @@ def _give_it_a_food(project: Path) -> None:
     copied = entry[0].replace(f"  {name[1]}:", f"  {FOOD}:", 1)
     copied = re.sub(r"fdc: \d+", "fdc: 1", copied)  # no record stands there twice
     foods.write_text(library.replace(entry[0], entry[0] + copied, 1), "utf-8")
-    lesson.write_text(text.replace(f"food: {name[1]}", f"food: {FOOD}"), "utf-8")
+    named = re.sub(rf"\b(food|change): {name[1]}\b", rf"\1: {FOOD}", text)
+    lesson.write_text(named, "utf-8")
 
 
 def change_lesson(project: Path) -> None:
