@@ -24,7 +24,8 @@ class KnownLibrary:
 
     library: Library
     sums: Mapping[str, str] = field(repr=False)
-    """A checksum for every entry by its name, ``foods/apple-raw``, and for all: ``foods/*``."""
+    """A checksum for every entry by its name, ``foods/apple-raw``, and for all: ``foods/*``; for the
+    names of foods by language: ``names/en``."""
 
     def watched(self) -> tuple[Library, set[str]]:
         """The library, and where it notes the names of the entries that it is asked for."""
@@ -34,6 +35,7 @@ class KnownLibrary:
             library,
             foods=Watched(library.foods, "foods", asked),
             moves=Watched(library.moves, "moves", asked),
+            food_names=Watched(library.food_names, "names", asked),
         ), asked
 
     def sums_of(self, names: list[str]) -> dict[str, str]:
@@ -73,7 +75,12 @@ def _kept(store: Store, key: str) -> KnownLibrary | None:
 
 
 def _sums(library: Library) -> Iterator[tuple[str, str]]:
-    for kind, entries in (("foods", library.foods), ("moves", library.moves)):
+    kinds: tuple[tuple[str, Mapping[str, object]], ...] = (
+        ("foods", library.foods),
+        ("moves", library.moves),
+        ("names", library.food_names),
+    )
+    for kind, entries in kinds:
         each = {
             f"{kind}/{name}": checksum(_of_any().dump_json(entry))
             for name, entry in entries.items()

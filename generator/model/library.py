@@ -30,6 +30,9 @@ class Library:
     "texts")``, ``("words", "es", "grams")``, and ``("languages", 1)`` and ``("address",)``
     of the site; ``("replaced", …)`` what stands in the place of the program's own; and
     ``("foods", "apple-raw", "per_100g")`` its figures."""
+    food_names: Mapping[str, tuple[str, ...]] = field(default_factory=dict, repr=False)
+    """What all foods together are called, by language: for whoever looks through all names, and so
+    depends on names alone and on no figure."""
     questions: tuple[Problem, ...] = ()
     """What is questionable about its foods, found when they were read."""
 

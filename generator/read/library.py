@@ -58,7 +58,7 @@ def read_library(root: Path) -> Library:
         raise LessonError(problems)
     places |= {("languages", at): of_site.at("languages", at) for at in range(len(site.languages))}
     places["address",] = of_site.at("address")
-    return Library(foods, moves, words, site, places)
+    return Library(foods, moves, words, site, places, _food_names(foods))
 
 
 def _foods(root: Path, problems: list[Problem], words_at: dict[DataPath, Place]) -> dict[str, Food]:
@@ -154,3 +154,12 @@ def _kept(result: Model | list[Problem], problems: list[Problem]) -> Model | Non
         problems += result
         return None
     return result
+
+
+def _food_names(foods: Mapping[str, Food]) -> Mapping[str, tuple[str, ...]]:
+    """The names of all foods by language, in the order of the alphabet."""
+    found: dict[str, set[str]] = {}
+    for food in foods.values():
+        for language, name in food.entry.names.items():
+            found.setdefault(language, set()).add(name)
+    return {language: tuple(sorted(names)) for language, names in found.items()}

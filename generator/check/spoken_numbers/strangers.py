@@ -43,11 +43,10 @@ def _foods(result: LessonResult, tag: str) -> frozenset[str]:
     """Words that name a food by themselves, in the singular and in the plural."""
     at = language_of(tag).said_of.food_word
     found: set[str] = set()
-    for food in result.library.foods.values():
-        name = food.name(tag)
-        part = _FIRST_PART.match(name.words)
-        words = _words(part[0] if part and not name.foreign else "")
-        found.update(words[at:][:1])
+    names = result.library.food_names
+    for name in names.get(tag) or names.get(tag.partition("-")[0]) or ():
+        part = _FIRST_PART.match(name)
+        found.update(_words(part[0] if part else "")[at:][:1])
     return _both(word for word in found if len(word) >= _SHORTEST)
 
 
