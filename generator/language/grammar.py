@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from generator.language.find_numbers import numbers_in
 from generator.language.form import Form, Leeway
@@ -28,7 +29,7 @@ class Kind:
     """Whether it is a claim only where two foods or sides are named: *beats*, *is worth*."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)  # one of each: told apart by which it is
 class Grammar:
     """Patterns and words of one language; all patterns ignore case.
 
@@ -118,3 +119,14 @@ def plain_digits(text: str) -> str:
 def words(*patterns: str) -> re.Pattern[str]:
     """Whole words, whatever their case."""
     return re.compile(rf"\b(?:{'|'.join(patterns)})\b", re.IGNORECASE)
+
+
+def signs_in(text: str, grammar: Grammar) -> frozenset[str]:
+    """The signs of claims that stand in a text, each looked for once for all kinds that share it."""
+    small = text.lower()
+    return frozenset(sign for sign in _signs(grammar) if sign in small)
+
+
+@lru_cache(maxsize=16)
+def _signs(grammar: Grammar) -> frozenset[str]:
+    return frozenset(sign for kind in grammar.claims for sign in kind.signs)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from generator.language.around_numbers import AroundNumbers
 from generator.language.find_numbers import numbers_in
@@ -15,7 +16,7 @@ from generator.language.reading_level import ReadingLevel
 from generator.language.said_of import SaidOf
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)  # one of each: told apart by which it is
 class Language:
     """Everything that differs by language; each part is a file of the language's folder."""
 
@@ -49,4 +50,10 @@ class Language:
 
     def numbers_in(self, text: str) -> tuple[Number, ...]:
         """The numbers of a text in order, in words or digits."""
-        return numbers_in(text, self.number_words)
+        return _numbers_in(self, text)
+
+
+@lru_cache(maxsize=256)  # about one lesson: the next has other words
+def _numbers_in(language: Language, text: str) -> tuple[Number, ...]:
+    """Read once, however many rules ask of the same words."""
+    return numbers_in(text, language.number_words)

@@ -12,6 +12,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from decimal import Decimal
 
+from generator.compute.arithmetic import in_order
 from generator.compute.result import Comparison, LessonResult
 from generator.compute.work_out import work_out
 from generator.language import Language, language_of
@@ -68,18 +69,12 @@ def _filled(
     if found[1] is None:
         return Brace.SIGN, found[0][0]
     inside = found[1].strip()
-    if (value := known.get(_in_order(inside))) is not None:
+    if (value := known.get(in_order(inside))) is not None:
         return Brace.FIGURE, write(value)
     numbers = language.numbers_in(inside)
     if len(numbers) == 1 and numbers[0].text == inside:
         return Brace.MEANT, inside
     return Brace.UNKNOWN, found[0]
-
-
-def _in_order(name: str) -> str:
-    """A name whose row is given by its two foods in any order: ``apple-raw+apple-pie.gap``."""
-    parts = name.split(".")
-    return ".".join("_".join(sorted(part.split("+"))) if "+" in part else part for part in parts)
 
 
 def _figures(result: LessonResult, stop: int | None) -> Mapping[str, Decimal]:

@@ -19,7 +19,7 @@ from generator.check.spoken_of import spoken_of
 from generator.compute.result import Compared, Comparison, LessonResult
 from generator.language import Language
 from generator.language.form import Form
-from generator.language.grammar import Grammar
+from generator.language.grammar import Grammar, signs_in
 from generator.model.filling import Brace
 from generator.model.measure import Measure
 from generator.problems import Problem, Weight
@@ -53,7 +53,7 @@ def claims_in(result: LessonResult, texts: tuple[HeldText, ...]) -> Iterator[Pro
     """Questions about claims of some texts that speak of a lesson."""
     for text in texts:
         grammar = text.language.claims
-        if not text.tells or not _may_claim(text.text, grammar):
+        if not text.tells or not signs_in(text.text, grammar):
             continue
         amounts = cache(partial(amounts_named, texts, text.stop, grammar))
         before = ""
@@ -66,11 +66,6 @@ def claims_in(result: LessonResult, texts: tuple[HeldText, ...]) -> Iterator[Pro
                     continue
                 if claim.form is not Form.TIMES or claim.number not in amounts():
                     yield from _question(result, text, said.start, claim, sentence)
-
-
-def _may_claim(text: str, grammar: Grammar) -> bool:
-    small = text.lower()
-    return any(sign in small for kind in grammar.claims for sign in kind.signs)
 
 
 @dataclass(frozen=True, slots=True)

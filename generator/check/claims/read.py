@@ -9,7 +9,7 @@ from fractions import Fraction
 
 from generator.check.claims.claim import Claim
 from generator.language.form import Form, Leeway
-from generator.language.grammar import Grammar, Kind
+from generator.language.grammar import Grammar, Kind, signs_in
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,9 +34,9 @@ def claims_of(sentence: str, grammar: Grammar) -> Iterator[Claim]:
     if sentence.rstrip("”\"')").endswith("?") and not grammar.telling.search(sentence):
         return
     read: list[tuple[int, int]] = []
-    small = sentence.lower()
+    signs = signs_in(sentence, grammar)
     for kind in grammar.claims:
-        if not any(sign in small for sign in kind.signs):
+        if signs.isdisjoint(kind.signs):
             continue
         for found in kind.pattern.finditer(sentence):
             start, end = found.span("claim" if "claim" in found.groupdict() else 0)

@@ -8,6 +8,7 @@ from functools import lru_cache
 
 from generator.compute.result import Comparison, LessonResult
 from generator.language import Language, language_of
+from generator.model.library import Library
 
 _WORD = re.compile(r"[^\W\d_]+")
 _FIRST_PART = re.compile(r"[^,(/]+?(?=\s(?:with|in|de|con|en)\s|[,(/]|$)")
@@ -27,7 +28,7 @@ def stranger(result: LessonResult, said: str, language: Language, *, alone: bool
             *apple juice* in a lesson with grape juice.
     """
     known = language.claims.plain | _known(result, language.tag)
-    foods = _foods(result, language.tag)
+    foods = _foods(result.library, language.tag)
     words = _words(said)
     for at, word in enumerate(words):
         if word not in foods or word in known:
@@ -38,13 +39,17 @@ def stranger(result: LessonResult, said: str, language: Language, *, alone: bool
     return None
 
 
+def _foods(library: Library, tag: str) -> frozenset[str]:
+    names = library.food_names
+    return _naming(names.get(tag) or names.get(tag.partition("-")[0]) or (), tag)
+
+
 @lru_cache(maxsize=8)
-def _foods(result: LessonResult, tag: str) -> frozenset[str]:
+def _naming(names: tuple[str, ...], tag: str) -> frozenset[str]:
     """Words that name a food by themselves, in the singular and in the plural."""
     at = language_of(tag).said_of.food_word
     found: set[str] = set()
-    names = result.library.food_names
-    for name in names.get(tag) or names.get(tag.partition("-")[0]) or ():
+    for name in names:
         part = _FIRST_PART.match(name)
         found.update(_words(part[0] if part else "")[at:][:1])
     return _both(word for word in found if len(word) >= _SHORTEST)
