@@ -7,11 +7,12 @@ from collections.abc import Iterator
 import pytest
 
 from generator.check import check_lesson
-from generator.check.claims import claim_questions, words_against_numbers
+from generator.check.claims import words_against_numbers
 from generator.compute.result import LessonResult
 from generator.language import KNOWN
 from generator.problems import Problem, Weight
 from tests.cases import Case, cases, cases_in, languages
+from tests.claim_questions import claim_questions
 from tests.worked import worked
 
 

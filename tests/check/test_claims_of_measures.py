@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from generator.check.claims import claim_questions
+from tests.claim_questions import claim_questions
 from tests.worked import worked
 
 TWO_IN_MILLIGRAMS = """

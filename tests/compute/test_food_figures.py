@@ -11,6 +11,7 @@ import pytest
 from generator.compute.food_figures import Doubt, DoubtKind, doubts, label_rounding
 from generator.model.food_record import FIGURES
 from tests.project import library
+from tests.reference import COLUMNS
 from tests.sr_legacy_copy import PUBLISHED
 
 APPLE = {
@@ -121,22 +122,6 @@ def test_no_food_of_the_library_is_doubtful() -> None:
         if (told := [*doubts({name: food.entry.per_100g.value(name) for name in FIGURES})])
     }
     assert found == {}
-
-
-COLUMNS = {
-    "energy": "kcal_100g",
-    "protein": "protein_g",
-    "fat": "fat_g",
-    "carbohydrate": "carb_g",
-    "sugars": "sugars_g",
-    "fiber": "fiber_g",
-    "saturated_fat": "satfat_g",
-    "sodium": "sodium_mg",
-    "calcium": "calcium_mg",
-    "iron": "iron_mg",
-    "potassium": "potassium_mg",
-    "vitamin_c": "vitamin_c_mg",
-}
 
 
 @pytest.mark.skipif(

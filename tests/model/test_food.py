@@ -15,7 +15,7 @@ from generator.compute.label import label_value
 from generator.model.food import Food
 from generator.model.measure import Measure
 from tests.project import library
-from tests.reference import rows
+from tests.reference import COLUMNS, rows
 
 PUBLISHED = json.loads(
     (Path(__file__).parents[1] / "examples" / "foods.json").read_text(encoding="utf-8")
@@ -76,22 +76,6 @@ def test_all_published_rows_are_here() -> None:
 def test_no_record_stands_twice() -> None:
     records = [food.entry.fdc for food in library().foods.values()]
     assert len(records) == len(set(records))
-
-
-COLUMNS = {
-    "energy": "kcal_100g",
-    "protein": "protein_g",
-    "fat": "fat_g",
-    "carbohydrate": "carb_g",
-    "sugars": "sugars_g",
-    "fiber": "fiber_g",
-    "saturated_fat": "satfat_g",
-    "sodium": "sodium_mg",
-    "calcium": "calcium_mg",
-    "iron": "iron_mg",
-    "potassium": "potassium_mg",
-    "vitamin_c": "vitamin_c_mg",
-}
 
 
 def test_every_value_is_its_record_s_and_a_blank_is_no_value() -> None:

@@ -6,9 +6,9 @@ from collections.abc import Mapping
 from dataclasses import replace
 from decimal import Decimal
 
-from generator.check.claims import claim_questions
 from generator.check.spoken_numbers import spoken_numbers
 from generator.compute.result import LessonResult
+from tests.claim_questions import claim_questions
 from tests.said.sets import About, Phrase
 from tests.worked import worked
 

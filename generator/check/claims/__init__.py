@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from decimal import Decimal
 from functools import cache, partial
 
@@ -37,16 +37,6 @@ def words_against_numbers(result: LessonResult) -> Iterator[Problem]:
 def captions_against_numbers(result: LessonResult) -> Iterator[Problem]:
     """The same for captions in a language that the lesson has no translation for."""
     yield from claims_in(result, lone_captions(result))
-
-
-def claim_questions(result: LessonResult, tag: str) -> Iterator[Problem]:
-    """Questions about claims that the numbers do not bear out, each with a phrase that does hold.
-
-    Args:
-        result: the lesson with its numbers; its texts are in the language of ``tag``.
-        tag: of BCP 47; in a language of which nothing is known nothing is questioned.
-    """
-    yield from words_against_numbers(replace(result, lesson=replace(result.lesson, language=tag)))
 
 
 def claims_in(result: LessonResult, texts: tuple[HeldText, ...]) -> Iterator[Problem]:
