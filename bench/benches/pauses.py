@@ -115,7 +115,7 @@ def write_page(folder: Path, pauses_asked: int) -> None:
     """A lesson of nothing but pauses, with the script of the real pages."""
     scripts = sources(ROOT / "theme", "js")
     words = read_library(ROOT).words["en"].texts
-    for name in ("lesson.js", "video.js"):
+    for name in ("thread.js", "video.js"):
         (folder / name).write_text(join_script(f"js/{name}", scripts, words), "utf-8")
     pauses = [
         [f"{number * APART:.3f}", f"stop-{number}"] for number in range(1, PAUSES + SPARE + 1)
@@ -147,7 +147,7 @@ PAGE = """<!doctype html>
 <meta charset="utf-8">
 <title>Nothing but pauses</title>
 <script defer src="run.js"></script>
-<script defer src="lesson.js"></script>
+<script defer src="thread.js"></script>
 <script defer src="video.js"></script>
 <lesson-thread data-lesson="pauses">
 <pause-player data-pauses='{pauses}'>

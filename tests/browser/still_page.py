@@ -27,7 +27,7 @@ def write_page(folder: Path, *, language: str = "en", library: str = "draw.js") 
         language, (ROOT / "site_data" / "words" / f"{language}.yaml").read_text(encoding="utf-8")
     ).data
     assert isinstance(words, dict)
-    for name in ("lesson", "work", "video", "chart", "play"):
+    for name in ("lesson", "thread", "work", "video", "chart", "play"):
         file = folder / (f"{name}-{language}.js" if name == "play" else f"{name}.js")
         file.write_text(join_script(f"js/{name}.js", scripts, words), encoding="utf-8")
     html = PAGE.format(
@@ -59,6 +59,7 @@ PAGE = """<!doctype html>
 <meta http-equiv="Content-Security-Policy" content="{policy}">
 <title>Still page</title>
 <script defer src="lesson.js"></script>
+<script defer src="thread.js"></script>
 <script defer src="work.js"></script>
 <script defer src="video.js"></script>
 <script defer src="chart.js"></script>

@@ -1,6 +1,6 @@
 import { hear, tellOf } from "./events.js";
+import { lessonStore } from "./lesson-store.js";
 import { say } from "./say.js";
-import { lessonStore } from "./store.js";
 
 /**
  * One form whose answer can be checked. It keeps what is entered, says what it sees in it, and

@@ -1,9 +1,9 @@
 import { button } from "./button.js";
+import { forget } from "./forget.js";
 import { siteFolder } from "./here.js";
 import { removeEvery } from "./kept.js";
 import { LiveElement } from "./live-element.js";
 import { say } from "./say.js";
-import { forget } from "./store.js";
 
 /**
  * Clears everything that this site keeps on the device: what every shape did, all choices, the kept

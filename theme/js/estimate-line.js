@@ -1,9 +1,9 @@
 import { hear } from "./events.js";
 import { writeTenths } from "./gap-arithmetic.js";
+import { lessonStore } from "./lesson-store.js";
 import { LiveElement } from "./live-element.js";
 import { readings } from "./read-tenths.js";
 import { say } from "./say.js";
-import { lessonStore } from "./store.js";
 
 const LEFT = 24; // units of the picture from its edge to 0
 const LENGTH = 252; // and from 0 to the last number

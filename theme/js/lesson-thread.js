@@ -1,9 +1,9 @@
 import { announce, unseen } from "./announce.js";
 import { tellOf } from "./events.js";
+import { lessonStore } from "./lesson-store.js";
 import { LiveElement } from "./live-element.js";
 import { Progress } from "./progress.js";
 import { say } from "./say.js";
-import { lessonStore } from "./store.js";
 
 /**
  * Fills the knots of the stops that are done and hangs the plum where the learner is. Whatever a

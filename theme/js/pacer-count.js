@@ -2,8 +2,8 @@ import { make, makeButton, makeSwitch } from "./make.js";
 import { Beeps } from "./pacer-beeps.js";
 import { atPace, dueAt, nextPace, numberAt, pause, run, still } from "./pacer-clock.js";
 import { figuresOf } from "./pacer-move.js";
-import { Store } from "./store.js";
 import { say } from "./say.js";
+import { Store } from "./store.js";
 
 /**
  * The count of one move: large figures at the learner's pace, on a chair or standing, with soft

@@ -1,9 +1,9 @@
 import { siteFolder } from "./here.js";
 
 /** How the keys begin: 2 is the form below, and two sites on one host, or in folders, keep their own. */
-const BEGINS = `plumline-2 ${siteFolder.pathname} `;
+export const BEGINS = `plumline-2 ${siteFolder.pathname} `;
 /** How they began before the site's path was in them. */
-const BEFORE = "plumline-1-";
+export const BEFORE = "plumline-1-";
 
 /**
  * What a learner did, kept on this device: texts by name under one key. It may be absent, full,
@@ -66,27 +66,4 @@ function carryOver(before, key) {
   } catch {
     // full or forbidden: it stays where it is
   }
-}
-
-/**
- * Forgets all that this site keeps under names that begin so.
- * @param {string} begins nothing for everything
- */
-export function forget(begins) {
-  try {
-    for (const key of Object.keys(localStorage)) if (key.startsWith(BEGINS + begins) || key.startsWith(BEFORE + begins)) localStorage.removeItem(key);
-  } catch {
-    // forbidden: then nothing was kept either
-  }
-}
-
-/** The shape that stands for the learner on a shared device: a circle until another is picked. */
-export function shapeHere() {
-  return new Store("device").get("shape") || "circle";
-}
-
-/** The store of the lesson on this page, for whoever is here. */
-export function lessonStore() {
-  const lesson = document.querySelector("lesson-thread")?.getAttribute("data-lesson") ?? location.pathname;
-  return new Store(`${shapeHere()}/${lesson}`);
 }

@@ -1,7 +1,9 @@
 import { button } from "./button.js";
+import { forget } from "./forget.js";
 import { keys } from "./keys.js";
+import { shapeHere } from "./lesson-store.js";
 import { say } from "./say.js";
-import { forget, shapeHere, Store } from "./store.js";
+import { Store } from "./store.js";
 
 /** Shapes that stand for learners, drawn in a square of 24. */
 const DRAWN = {

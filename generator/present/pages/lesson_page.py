@@ -58,6 +58,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
         teachers=links.teachers,
         pack=links.filming[0] if links.filming else None,
         later=f"assets/later-{say.locale}.js",
+        thread=f"assets/thread-{say.locale}.js",
         care=care_lines(result, say),
         stamp=print_stamp(result),
     )

@@ -78,5 +78,7 @@ class LessonView:
     """The recording pack, where it is made."""
     later: str
     """Script that brings what the page can wait for."""
+    thread: str
+    """Script of the thread, before those of the stops."""
     care: tuple[str, ...]
     stamp: str

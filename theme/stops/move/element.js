@@ -1,9 +1,9 @@
 import { announce } from "../../js/announce.js";
 import { hear, tellOf } from "../../js/events.js";
+import { lessonStore } from "../../js/lesson-store.js";
 import { LiveElement } from "../../js/live-element.js";
 import { bringPlay } from "../../js/play-loader.js";
 import { say } from "../../js/say.js";
-import { lessonStore } from "../../js/store.js";
 
 /**
  * Keeps the count of its move covered until its row was found, its working was opened or the

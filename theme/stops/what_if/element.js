@@ -1,7 +1,7 @@
 import { hear, tellOf } from "../../js/events.js";
+import { lessonStore } from "../../js/lesson-store.js";
 import { LiveElement } from "../../js/live-element.js";
 import { say } from "../../js/say.js";
-import { lessonStore } from "../../js/store.js";
 
 /**
  * Takes a change and a guess, and shows which way the gap went. A guess is never right or wrong: the
