@@ -90,13 +90,13 @@ PAGE = """<!doctype html>
 <label>Count <input name="count" inputmode="decimal" autocomplete="off"></label>
 <button type="submit" data-check hidden>Check</button>
 <p class="band" role="status" data-band></p>
-<details data-working><summary>Check your answer</summary>
+<details data-working><summary>Show the working</summary>
 <ol class="working"><li>230 − 184 = 46</li><li>46 ÷ 10 = 4, and 6 left over</li></ol>
 <p>The pie holds 46 kcal more.</p>
 </details>
 </form>
 <form class="gap-row" id="lunch-total" data-first="184" data-second="230" novalidate>
-<details data-working><summary>Check your answer</summary><ol class="working"><li>230 − 184 = 46</li></ol><p>In all, 46 kcal.</p></details>
+<details data-working><summary>Show the working</summary><ol class="working"><li>230 − 184 = 46</li></ol><p>In all, 46 kcal.</p></details>
 </form>
 </gap-calculator>
 <gap-chart data-figure="figure.json" data-library="{library}">

@@ -100,7 +100,7 @@ def test_without_a_script_the_answer_waits_behind_its_summary(
     page.goto(address)
     parting = page.locator("#parting")
     expect(parting.locator("[data-check]")).to_be_hidden()
-    parting.locator("summary", has_text="Check your answer").click()
+    parting.locator("summary", has_text="Show the answer").click()
     expect(parting.get_by_text("The answer: 620 kcal.")).to_be_visible()
     page.close()
 
