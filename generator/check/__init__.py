@@ -24,7 +24,7 @@ from generator.check.names import names_complete
 from generator.check.nothing_changed import something_changed
 from generator.check.nothing_to_move import something_to_move
 from generator.check.plausible_values import plausible_values
-from generator.check.reading import easy_to_read
+from generator.check.reading import easy_to_read, sentences_easy_to_read
 from generator.check.recorded import numbers_as_filmed
 from generator.check.replaced import replaced_entries
 from generator.check.rule import Rule
@@ -62,6 +62,7 @@ RULES: tuple[Rule, ...] = (
     nothing_cut_off,
     no_curly_quotes,
     easy_to_read,
+    sentences_easy_to_read,
     translations_complete,
     numbers_as_filmed,
     *FILM_RULES,

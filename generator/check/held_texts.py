@@ -90,7 +90,7 @@ def held_texts(result: LessonResult) -> tuple[HeldText, ...]:
     """Every text of the lesson in its language: of the lesson file, then of the captions."""
     lesson = result.lesson
     language = language_of(lesson.language)
-    found = [_typed(lesson, one, language) for one in lesson_texts(lesson.file) if one.text.strip()]
+    found = [typed(lesson, one, language) for one in lesson_texts(lesson.file) if one.text.strip()]
     if file := lesson.captions.get(lesson.language):
         found += _captions(lesson, file, language)
     return tuple(found)
@@ -119,7 +119,7 @@ def amounts_named(
     return frozenset(number for name in found if (number := grammar.number(name)) is not None)
 
 
-def _typed(lesson: Lesson, one: LessonText, language: Language) -> HeldText:
+def typed(lesson: Lesson, one: LessonText, language: Language) -> HeldText:
     """A text of the lesson file or of a translation."""
     mark = one.mark
     filling = lesson.fillings.get(one.path, Filling(one.text, ()))

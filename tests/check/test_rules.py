@@ -133,6 +133,7 @@ SAME = LESSON.replace(
     ROW, "[{food: apple-raw, amount: 1 medium}, {food: apple-raw, amount: 1 medium}]"
 )
 HARD = "Considerable international deliberation necessitates extraordinary organisational collaboration."
+LONG = "Considerable deliberation is necessary before everybody remembers both preparations."
 CASES: Mapping[str, tuple[Made, str]] = {
     "answers_can_be_said": (
         other("grades: 3-5", "grades: 3-5\nparting: {prompt: So?, answer: total.gp}"),
@@ -198,7 +199,8 @@ CASES: Mapping[str, tuple[Made, str]] = {
         "the text ends before `#1 holds.`",
     ),
     "no_curly_quotes": (other("We will see.", "“We will see.”"), "are shown on the page"),
-    "easy_to_read": (other("We will see.", HARD), "read like grade"),
+    "easy_to_read": (other("We will see.", HARD), "the learner's texts read like grade"),
+    "sentences_easy_to_read": (other("We will see.", LONG), "” reads like grade"),
     "translations_complete": (translated, "`title` is missing in lesson.es.yaml"),
     "numbers_as_filmed": (filmed, "is not in the lesson any more"),
     "film_as_exported": (with_film, "has its index at its end"),
@@ -233,6 +235,7 @@ OF_WORDS = {
     "words_against_numbers",
     "kind_words",
     "easy_to_read",
+    "sentences_easy_to_read",
     "safe_links",
     "foods_misspelled",
     "unlike_script",

@@ -18,4 +18,12 @@ def grade_level(counts: Counts) -> Decimal:
     return Decimal("0.39") * per_sentence + Decimal("11.8") * per_word - Decimal("15.59")
 
 
-READING_LEVEL = ReadingLevel(syllables, score=grade_level, grade=lambda score: score)
+_TAUGHT = frozenset(
+    {"calcium", "difference", "energy", "kilocalories", "potassium", "saturated", "sodium"}
+    | {"subtract", "vitamin"}
+)
+"""What is compared and worked out in every lesson; the page says what each is."""
+
+READING_LEVEL = ReadingLevel(
+    syllables, score=grade_level, grade=lambda score: score, taught=_TAUGHT
+)

@@ -25,4 +25,12 @@ def grade_of_perspicuity(score: Decimal) -> Decimal:
     return Decimal(12)
 
 
-READING_LEVEL = ReadingLevel(syllables, score=perspicuity, grade=grade_of_perspicuity)
+_TAUGHT = frozenset(
+    {"calcio", "centenas", "conteo", "decenas", "diferencia", "energía", "kilocalorías"}
+    | {"movimientos", "potasio", "saturada", "sodio", "vitamina"}
+)
+"""What is compared and worked out in every lesson; the page says what each is."""
+
+READING_LEVEL = ReadingLevel(
+    syllables, score=perspicuity, grade=grade_of_perspicuity, taught=_TAUGHT
+)
