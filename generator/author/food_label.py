@@ -43,7 +43,7 @@ def refuse_label(record: FoodRecord, name: str) -> None:
     if label.unit == "ml":
         what = (
             f"the figures of {record.fdc} are for 100 ml, and its label does not say what a "
-            "millilitre weighs: no grams are made up, and nothing was added"
+            "milliliter weighs: no grams are made up, and nothing was added"
         )
         raise LessonError([Problem(place, what, f"write in the lesson {_own_value(record, name)}")])
 

@@ -155,9 +155,9 @@ def wrong_answers(answers: Answers) -> Iterator[str]:
         SiteFile(programme=answers.programme, address=answers.address, languages=answers.languages)
     except ValidationError as error:
         for key in dict.fromkeys(str(one["loc"][0]) for one in error.errors()):
-            yield f"The {_CALLED[key]} cannot be `{said[key]}`: {_HINTS[key]}."
+            yield f"{_CALLED[key]} cannot be `{said[key]}`: {_HINTS[key]}."
     if not answers.programme:
-        yield f"The programme has no name: {_HINTS['programme']}."
+        yield f"Your program has no name: {_HINTS['programme']}."
     known = sorted(file.stem for file in Path(carried.HOME, "site_data/words").glob("*.yaml"))
     for language in answers.languages:
         if language not in known:
@@ -166,9 +166,9 @@ def wrong_answers(answers: Answers) -> Iterator[str]:
 
 
 _CALLED = {
-    "programme": "name of the programme",
-    "address": "address",
-    "languages": "list of languages",
+    "programme": "The name of your program",
+    "address": "The address",
+    "languages": "The list of languages",
 }
 _HINTS = {
     "programme": "write 1 to 120 signs",

@@ -52,7 +52,7 @@ def import_command(file: Path, root: Path) -> None:
         if one.unsized:
             click.echo(
                 f"  Left out: {one.unsized:,} package{'s'[: one.unsized != 1]} whose serving is "
-                "given neither in grams nor in millilitres."
+                "given neither in grams nor in milliliters."
             )
         if one.unfit:
             click.echo(

@@ -18,7 +18,7 @@ from generator.cli.here import TypedPath, here
 from generator.cli.options import root_option
 
 _QUESTIONS = {
-    "name": "Name of the programme",
+    "name": "Name of your program, school or kitchen",
     "address": "Address of the published site, ending in a slash (leave it empty until you know it)",
     "languages": "Languages, the lessons' own first",
     "publish": "Where it will be published: github, gitlab, or server for any web server",

@@ -150,7 +150,7 @@ def _refuse_picture(codec: bytes) -> None:
         profile = codec[at + 5] if 0 <= at < len(codec) - 5 else 0
         if profile not in _PROFILES:
             raise UnfitError(
-                "has finer colours than browsers play (10 bit, 4:2:2 or 4:4:4)", _EXPORT
+                "has finer colors than browsers play (10 bit, 4:2:2 or 4:4:4)", _EXPORT
             )
     elif name not in _NEWER:
         what = f"is {_CODECS.get(name, 'in a format')}, which not every browser plays"

@@ -15,7 +15,7 @@ class Parting(Frozen):
     prompt: Text
     """The question."""
     hint: Text | None = None
-    """A small step towards the answer."""
+    """A small step toward the answer."""
     answer: Sum | None = None
     """The answer as arithmetic over names of numbers, as `trace` prints them: `half lunch.total.gap`, with + − × ÷, half, brackets and whole numbers to multiply or divide by."""
     which: Which | None = None

@@ -171,7 +171,7 @@ def _file(name: str, path: DataPath, places: Places, folder: Path) -> Iterator[P
             return
         hint = did_you_mean(name, beside) if beside else f"put it into the folder `{folder.name}`"
         if name.endswith(".mp4") and not beside:
-            hint += f", or make one to practise with: python3 generator rehearse {folder.name}"
+            hint += f", or make one to practice with: python3 generator rehearse {folder.name}"
         yield Problem(place, f"there is no file `{name}` beside the lesson", hint)
     elif not access(folder / name, R_OK):
         yield Problem(place, f"`{name}` cannot be opened", "ask whose it is")

@@ -72,7 +72,7 @@ def test_millilitres_are_not_made_into_grams(root: Path) -> None:
     """46 kcal in 100 ml, 240 ml: 110.4 kcal, on a label 110 (21 CFR 101.9(c)(1))."""
     before = (root / FILE).read_bytes()
     said = run(root, "add", "4006381333931", "--name", "Pear drink", code=1).output
-    assert "its label does not say what a millilitre weighs" in said
+    assert "its label does not say what a milliliter weighs" in said
     item = '{name: "Pear drink, 1 serving (240 ml)", value: 110, source: "Label data in USDA'
     assert item in " ".join(said.split())
     assert (root / FILE).read_bytes() == before

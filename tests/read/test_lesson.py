@@ -59,7 +59,7 @@ MISTAKES = [
     ("a food misspelled in a row with an id", "- [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]", "- {id: a, foods: [{food: aple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]}", "22:34", "no food `aple-raw`", "did you mean `apple-raw`?"),
     ("a row of words", "- [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]", "- apple and juice", "22:11", "must be made of keys and values", "a row holds two foods"),
     ("a row's key misspelled", "- [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]", "- {id: a, food: [{food: apple-raw, amount: 150 g}, {name: Juice, value: 110, source: carton}]}", "22:19", "`food` is not a key", "did you mean `foods`?"),
-    ("both sides of one name", "[At home, On the way]", "[At home, At home]", "19:14", "both sides have the same name", "sides: [At home, On the way]"),
+    ("both sides of one name", "[At home, On the way]", "[At home, At home]", "19:14", "both sides have the same name", "sides: [Home lunch, Kiosk lunch]"),
     ("an id of the page", "- talk:", "- talk:\n      id: tens", "30:11", "the page uses the id `tens`", "another id"),
     ("an id with spaces", "id: guess", "id: My guess", "10:11", "`id` cannot be `My guess`", "small letters"),
     ("a measure misspelled", "measure: energy", "measure: enrgy", "18:16", "cannot be `enrgy`", "did you mean `energy`?"),

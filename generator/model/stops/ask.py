@@ -18,7 +18,7 @@ class AskStop(PauseStop):
     prompt: Text
     """The question."""
     hint: Text | None = None
-    """A small step towards the answer."""
+    """A small step toward the answer."""
     reveal: Text
     """The answer, shown on request."""
     choices: tuple[Choice, ...] = ()

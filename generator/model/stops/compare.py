@@ -136,7 +136,7 @@ class CompareStop(PauseStop):
     measure: Measure
     """What is compared."""
     sides: tuple[Heading, Heading]
-    """Names of the two sides."""
+    """Names of the two sides, as nouns that begin a sentence: `Home lunch` holds more."""
     rows: Annotated[tuple[RowEntry, ...], Field(min_length=1, max_length=12)]
     """Each row: one food on each side."""
     solve: Annotated[tuple[Solve, ...], Field(min_length=1)] = (Solve.GAP,)

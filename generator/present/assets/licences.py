@@ -10,7 +10,7 @@ from generator.present.output import Output
 LICENCES = "licences.txt"
 """Its path from the site's root; hand-written pages lead there."""
 _OURS = """\
-What the pages of this site are made with, and under which licences.
+What the pages of this site are made with, and under which licenses.
 
 The lessons themselves belong to whoever made this site. Food figures are those of USDA FoodData
 Central, SR Legacy (U.S. Department of Agriculture, Agricultural Research Service), in the public domain.

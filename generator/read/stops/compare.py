@@ -24,7 +24,7 @@ def _names(made: MadeStop[CompareStop]) -> Iterator[Problem]:
     yield from _rows(made)
     yield from _estimated(made)
     if len(set(made.ids.sides)) == 1:
-        hint = "name them so that a sentence can tell them apart: sides: [At home, On the way]"
+        hint = "name them so that a sentence can tell them apart: sides: [Home lunch, Kiosk lunch]"
         yield Problem(made.place("sides"), "both sides have the same name", hint)
 
 
