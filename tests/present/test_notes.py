@@ -213,11 +213,10 @@ def test_smaller_and_larger_numbers_are_those_of_the_lesson() -> None:
     }
     assert len(told) > 2
     for name, result in RESULTS.items():
-        for comparison in result.comparisons.values():
-            found = re.search(r"take row (\d) alone. Build ([\d,]+) and ([\d,]+) with", told[name])
-            assert found
-            gap = comparison.rows[int(found[1]) - 1].gap
-            assert [int(number.replace(",", "")) for number in found.groups()[1:]] == [
+        found = re.findall(r"take row (\d) alone. Build ([\d,]+) and ([\d,]+) with", told[name])
+        for comparison, (row, *numbers) in zip(result.comparisons.values(), found, strict=True):
+            gap = comparison.rows[int(row) - 1].gap
+            assert [int(number.replace(",", "")) for number in numbers] == [
                 gap.larger,
                 gap.smaller,
             ]

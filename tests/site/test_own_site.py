@@ -89,7 +89,7 @@ def test_the_teachers_page_lists_the_lessons_there_are(built_site: Path) -> None
         in english
     )
     assert "Noche de sopa en el salón|sodio|restar con millares, dividir entre veinte" in spanish
-    assert "Two stalls at the market (English)|azúcares|" in spanish
+    assert "Spoon by spoon (English)|azúcares|" in spanish
 
 
 def test_a_lesson_without_a_word_on_arithmetic_is_listed_by_its_standards(tmp_path: Path) -> None:
