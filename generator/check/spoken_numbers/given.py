@@ -1,14 +1,16 @@
-"""Numbers that an educator gives as data: amounts of foods, and what a stop shows besides."""
+"""Numbers beside those of the ledger: amounts of foods, what a stop shows besides, hops that help."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from decimal import Decimal
 
-from generator.compute.result import LessonResult
+from generator.compute.count_up import count_up
+from generator.compute.result import Comparison, LessonResult
 from generator.model.amount import parse_amount
 from generator.model.figure import FigureKind
 from generator.model.measure import Unit
+from generator.model.stops.compare import Help
 
 Given = frozenset[tuple[Decimal, Unit | None]]
 """Each number with the unit that it is given in; nothing for a household unit or none at all."""
@@ -23,7 +25,18 @@ def given(result: LessonResult, last: int) -> Given:
     for at, stop in enumerate(result.lesson.file.stops[: last + 1]):
         found.update(_amounts(result, result.lesson.stop_id(at)))
         found.update((number, None) for number in stop.own_numbers)
+        if comparison := result.comparisons.get(result.lesson.stop_id(at)):
+            found.update(_hops(comparison))
     return frozenset(found)
+
+
+def _hops(comparison: Comparison) -> Iterator[tuple[Decimal, Unit | None]]:
+    """Where the hops of rows with help land, and how long they are: a worked row is read aloud."""
+    unit = comparison.stop.measure.unit
+    for row, entry in zip(comparison.rows, comparison.stop.rows, strict=True):
+        if entry.help is not Help.NONE:
+            for hop in count_up(row.gap.smaller, row.gap.larger):
+                yield from ((number, one) for number in (hop.end, hop.size) for one in (None, unit))
 
 
 def _amounts(result: LessonResult, stop: str) -> Iterator[tuple[Decimal, Unit | None]]:
