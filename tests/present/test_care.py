@@ -27,11 +27,16 @@ def test_nothing_is_named_where_no_food_can() -> None:
     assert not any(line.startswith("In this lesson") for line in lines)
 
 
-def test_a_comparison_in_fiber_alone_speaks_of_an_own_plan() -> None:
+def test_a_comparison_in_fiber_or_potassium_alone_speaks_of_an_own_plan() -> None:
     row = ROW.replace("{0}", RICE).replace("{1}", MILK)
-    for measure, told in (("energy", False), ("fiber", True)):
+    for measure, told in (
+        ("energy", ""),
+        ("fiber", "less fiber"),
+        ("potassium", "potassium to eat"),
+    ):
         lines = care_lines(worked(row.replace("energy", measure)), SAY)
-        assert any("less fiber" in line for line in lines) is told
+        plans = [line for line in lines if line.endswith("Their own plan comes first.")]
+        assert [told in line for line in plans] == [True] * bool(told)
 
 
 def test_allergens_are_those_of_the_foods_shown() -> None:

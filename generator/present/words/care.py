@@ -18,6 +18,8 @@ _BEFORE_MOVING = (
     "before_moving_4",
     "before_moving_5",
 )
+_OWN_PLAN = {Measure.FIBER: "care_fiber", Measure.POTASSIUM: "care_potassium"}
+"""Of which some people are told how much to eat, and what is said to them."""
 
 
 def care_lines(result: LessonResult, say: Say) -> tuple[str, ...]:
@@ -38,8 +40,8 @@ def care_of_foods(result: LessonResult, say: Say) -> tuple[str, ...]:
         lines.append(say("care_choking", listed=say.listed(risky)))
     if result.lesson.file.cooking:
         lines.append(say("care_cooking"))
-    if any(one.stop.measure is Measure.FIBER for one in result.comparisons.values()):
-        lines.append(say("care_fiber"))
+    compared = {one.stop.measure for one in result.comparisons.values()}
+    lines += (say(line) for measure, line in _OWN_PLAN.items() if measure in compared)
     return tuple(lines)
 
 
