@@ -10,7 +10,6 @@ from generator.compute.result import Comparison, LessonResult
 from generator.model.amount import parse_amount
 from generator.model.figure import FigureKind
 from generator.model.measure import Unit
-from generator.model.stops.compare import Help
 
 Given = frozenset[tuple[Decimal, Unit | None]]
 """Each number with the unit that it is given in; nothing for a household unit or none at all."""
@@ -34,7 +33,7 @@ def _hops(comparison: Comparison) -> Iterator[tuple[Decimal, Unit | None]]:
     """Where the hops of rows with help land, and how long they are: a worked row is read aloud."""
     unit = comparison.stop.measure.unit
     for row, entry in zip(comparison.rows, comparison.stop.rows, strict=True):
-        if entry.help is not Help.NONE:
+        if entry.help.shows_hops:
             for hop in count_up(row.gap.smaller, row.gap.larger):
                 yield from ((number, one) for number in (hop.end, hop.size) for one in (None, unit))
 

@@ -49,6 +49,11 @@ class Help(StrEnum):
     WORKED = "worked"
     """All of it, to follow; nothing is asked."""
 
+    @property
+    def shows_hops(self) -> bool:
+        """Whether the hops of counting up are drawn."""
+        return self is not Help.NONE
+
 
 class Estimate(Frozen):
     """A number said before working out, laid on a number line; never right or wrong."""
