@@ -18,7 +18,7 @@ from generator.present.pages.page import Look, Surround
 from generator.present.views.home import ProseView
 from generator.present.views.page import View
 
-_PROSE = Look(("screen", "reading"))
+_PROSE = Look(("screen", "below", "reading"))
 
 
 class Presenter:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -45,6 +46,8 @@ PICTURE = """async () => {
   await picture();
   return document.readyState;
 }"""
+# Styles that a lesson page links in the page, not in its head.
+FURTHER_DOWN = re.compile(r"/assets/(?!screen)\w+\.css$")
 SHIFTS = """() => {
   const watcher = new PerformanceObserver(() => {});
   watcher.observe({type: 'layout-shift', buffered: true});
@@ -216,6 +219,31 @@ def test_nothing_shifts_while_a_page_loads(page: Page, site: str, path: str, wid
     wait_for_all(page)
     assert came
     page.evaluate(PICTURE)
+    assert page.evaluate(SHIFTS) == []
+
+
+@pytest.mark.parametrize("width", [320, 390, 1280])
+@pytest.mark.parametrize("lesson", LESSONS)
+def test_nothing_shifts_when_the_styles_further_down_come_late(
+    page: Page, site: str, lesson: str, width: int
+) -> None:
+    """Layout Instability, W3C: the first screen stands as it is before the rest has its style."""
+    page.set_viewport_size({"width": width, "height": 844})
+    held: list[Route] = []
+    page.route(FURTHER_DOWN, lambda route: held.append(route))  # noqa: PLW0108 - it gets a mark
+    page.goto(f"{site}{lesson}/index.html", wait_until="commit")
+    page.evaluate(PICTURE)
+    seen = page.locator("h1, .summary, .helps summary, video").all()
+    before = [each.bounding_box() for each in seen if each.is_visible()]
+    came = 0
+    while page.evaluate(PICTURE) != "complete":
+        came += len(held)
+        while held:
+            held.pop().continue_()
+    wait_for_all(page)
+    assert came
+    assert before
+    assert [each.bounding_box() for each in seen][: len(before)] == before
     assert page.evaluate(SHIFTS) == []
 
 

@@ -37,8 +37,12 @@ def test_no_colour_of_the_look_is_written_a_second_time() -> None:
         assert name in LEAVE or not found & own, name
 
 
-PALETTES = {"theme/css/tokens.css", "theme/css/paper-page.css"}
-"""Of the screen, and of a sheet, which is ink on white whatever the screen wears."""
+PALETTES = {
+    "theme/css/tokens.css",
+    "theme/css/tokens-printed.css",
+    "theme/css/paper-page.css",
+}
+"""Of the screen, of a screen page put on paper, and of a sheet, which is ink on white whatever the screen wears."""
 CAPTIONS = re.compile(r"::cue \{[^}]*\}")
 """A browser need not know there what a page's own properties are (WebVTT, section 8.2.1; from memory)."""
 

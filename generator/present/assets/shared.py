@@ -14,7 +14,7 @@ from generator.present.assets.licences import licences_file
 from generator.present.output import Output
 from generator.present.policy import headers_file
 
-_STYLES = ("screen", "reading", "paper")
+_STYLES = ("screen", "below", "reading", "paper")
 _SCRIPTS = ("paper",)
 """Entries of theme/css/ and theme/js/, each joined into one file with all it imports; the kinds of stop name more."""
 

@@ -25,9 +25,9 @@ _TILTS = {Lean.EATEN: STEEPEST, Lean.EVEN: 0, Lean.NEEDED: -STEEPEST}
 def components_view(results: Iterable[LessonResult], surround: Surround) -> ComponentsView:
     """The components, in stops of the site's own lessons: one stop of each kind."""
     stops = tuple(_one_of_each(results, surround))
-    look = Look(styles=("screen", "work"))  # single rows stand there before any stop
+    look = Look(styles=("screen", "below", "work"))  # single rows stand there before any stop
     say, page = surround.say, surround.page(PATH, "components", look=look)
-    placed = stops_on_page(stops, page, {})
+    placed = stops_on_page(stops, page, {}, film=False)
     return ComponentsView(
         page=replace(page, styles=page.styles + tuple(one for at in placed for one in at.styles)),
         stops=placed,

@@ -16,7 +16,7 @@ from generator.present.words.families import MEASURE
 
 FRONT = "index.html"
 """Path of the front page in its language's folder."""
-_LOOK = Look(("screen", "home"), "home-{locale}")
+_LOOK = Look(("screen", "below", "home"), "home-{locale}")
 
 
 def home_view(

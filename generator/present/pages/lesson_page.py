@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping, Sequence
 
 from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
@@ -36,7 +36,10 @@ def lesson_view(told: PageInLesson) -> LessonView:
     result, stops, surround, links = told.result, told.stops, told.surround, told.links
     lesson, say = result.lesson, surround.say
     file = lesson.file
-    on_page = stops_on_page(stops, told.page, corrections(result, say))
+    video = video_view(result, stops, surround)
+    on_page = stops_on_page(
+        stops, told.page, corrections(result, say), film=bool(video and video.src)
+    )
     return LessonView(
         page=told.page,
         id=lesson.id,
@@ -47,7 +50,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
         minutes=minutes_words(result, stops, say),
         you_need=file.you_need,
         goals=file.goals,
-        video=video_view(result, stops, surround),
+        video=video,
         stops=on_page,
         shapes=block_shapes(on_page),
         parting=parting_view(result, say),
@@ -75,22 +78,30 @@ def stop_views(result: LessonResult, surround: Surround) -> tuple[StopView, ...]
 
 
 def stops_on_page(
-    stops: Iterable[StopView], page: PageView, corrections: Mapping[str, tuple[str, ...]]
+    stops: Sequence[StopView],
+    page: PageView,
+    corrections: Mapping[str, tuple[str, ...]],
+    *,
+    film: bool,
 ) -> tuple[StopOnPage, ...]:
     """Each stop with what it brings to the page.
 
     A style or a script that the page begins without is linked before the first stop that needs it.
     There it holds up what follows and nothing above: the first view waits for nothing further down.
+    A stop that shows a film of the site's own is part of that view and needs only what a page
+    begins with.
 
     Args:
         page: that shows them.
         corrections: by id of a stop.
+        film: whether the player shows a film of the site's own.
     """
     found: list[StopOnPage] = []
-    linked: set[str] = set()
+    linked = set(page.styles)
     for stop in stops:
         kind = kind_of(stop)
-        styles = [f"assets/{style}.css" for style in kind.styles]
+        in_view = film and kind.holds_player and not found and len(stops) > 1
+        styles = [f"assets/{name}.css" for name in (*(() if in_view else ("below",)), *kind.styles)]
         script = f"assets/{kind.script}-{page.language}.js" if kind.script else ""
         found.append(
             StopOnPage(

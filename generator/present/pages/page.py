@@ -28,7 +28,7 @@ class Build(Enum):
 class Look:
     """Which of the shared styles and scripts a page begins with, by their names in ``assets/``."""
 
-    styles: tuple[str, ...] = ("screen",)
+    styles: tuple[str, ...] = ("screen", "below")
     script: str = "lesson-{locale}"
     """Where it holds texts of the site, it is made once for each language."""
 

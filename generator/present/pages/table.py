@@ -18,9 +18,11 @@ from generator.present.views.page import LinkView, PageView
 
 _ALWAYS = frozenset({Build.PREVIEW, Build.PUBLISHED})
 _FILMING = frozenset({Build.FILMING})
-_READING = Look(("screen", "reading"))
+_LESSON = Look(("screen",))
+"""What is below its first screen is linked there."""
+_READING = Look(("screen", "below", "reading"))
 _PAPER = Look(("paper",), "paper")
-_PRACTICE = Look(("screen", "play"), "play-{locale}")
+_PRACTICE = Look(("screen", "below", "play"), "play-{locale}")
 _PACK = Look(("recording",), "recording")
 
 
@@ -41,7 +43,7 @@ def _with_captions(result: LessonResult) -> bool:
 PAGES: tuple[LessonPage, ...] = (
     LessonPage(
         name="index.html", view=lesson_view, has=_every,
-        title="", link="back_to_lesson", look=Look(),
+        title="", link="back_to_lesson", look=_LESSON,
         reader=Reader.FAMILY, printed=False, searched=True,
         builds=_ALWAYS, in_copy=True, offline=True,
     ),
