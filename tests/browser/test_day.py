@@ -1,4 +1,4 @@
-"""A day asks for a subtraction of two numbers that stand there, and answers kindly."""
+"""A day asks for a subtraction of two numbers that stand there, then which way the plum hangs, and answers kindly."""
 
 from __future__ import annotations
 
@@ -21,42 +21,58 @@ def day(page: Page, built_site: Path, serve: Callable[[Path], str]) -> Locator:
 
 def both_numbers(day: Locator) -> tuple[int, int]:
     """What the day gave and took, as the page shows it above the question."""
-    gave, took = day.locator(".both td").all_inner_texts()
+    gave, took = day.locator("> .either-side b").all_inner_texts()
     return int(re.sub(r"\D", "", gave)), int(re.sub(r"\D", "", took))
 
 
-def answer(day: Locator, lean: str, gap: str) -> None:
-    day.get_by_role("radio", name=lean).check()
-    day.get_by_role("textbox", name="By how much?").fill(gap)
+def answer(day: Locator, gap: str, lean: str = "") -> None:
+    if lean:
+        day.get_by_role("radio", name=lean).check()
+    day.get_by_role("textbox", name="How far apart").fill(gap)
     day.get_by_role("button", name="Check").click()
 
 
-def test_the_subtraction_of_the_shown_numbers_is_right(day: Locator) -> None:
+def hanging(day: Locator) -> Locator:
+    """The plumb line above the question, which shows what is known."""
+    return day.locator("[data-hangs] svg")
+
+
+def test_the_subtraction_of_the_shown_numbers_is_right_and_the_plum_hangs(day: Locator) -> None:
     gave, took = both_numbers(day)
     assert took > gave
-    answer(day, "The day took more than it gave.", str(took - gave))
+    expect(hanging(day)).to_have_attribute("aria-label", re.compile("Three hollow plums"))
+    answer(day, str(took - gave), "To the right.")
     expect(day.get_by_role("status")).to_contain_text(f"Yes. The day took {took - gave}")
+    expect(hanging(day)).to_have_attribute("aria-label", re.compile("side of what the day took"))
 
 
-@pytest.mark.parametrize(
-    ("lean", "off"),
-    [("The day gave more than it took.", 0), ("The day took more than it gave.", 10)],
-)
-def test_another_answer_gets_a_kind_sentence(day: Locator, lean: str, off: int) -> None:
+def test_after_a_right_subtraction_the_way_is_asked_for(day: Locator) -> None:
     gave, took = both_numbers(day)
-    answer(day, lean, str(took - gave + off))
-    expect(day.get_by_role("status")).to_have_text("Look at the two numbers again.")
+    answer(day, str(took - gave))
+    expect(day.get_by_role("status")).to_have_text(
+        f"Yes, they are {took - gave} apart. Now choose which way the plum hangs."
+    )
+    answer(day, str(took - gave), "To the left.")
+    expect(day.get_by_role("status")).to_contain_text(f"Yes, they are {took - gave} apart. Is that")
+    expect(day.get_by_role("status")).not_to_contain_text("Not yet")
+    expect(hanging(day)).to_have_attribute("aria-label", re.compile("Three hollow plums"))
 
 
-def test_what_is_missing_is_asked_for(day: Locator) -> None:
-    answer(day, "About even.", "")
-    expect(day.get_by_role("status")).to_contain_text("write by how much")
-
-
-def test_the_answer_is_kept(page: Page, day: Locator) -> None:
+def test_a_slip_in_the_subtraction_is_told_as_in_a_comparison(day: Locator) -> None:
     gave, took = both_numbers(day)
-    answer(day, "The day took more than it gave.", str(took - gave))
+    answer(day, str(took + gave), "To the right.")
+    expect(day.get_by_role("status")).to_contain_text("Not yet. That is the two added.")
+    answer(day, "", "To the right.")
+    expect(day.get_by_role("status")).to_have_text("Write the gap, then check.")
+
+
+def test_the_answer_is_kept_and_can_be_changed(page: Page, day: Locator) -> None:
+    gave, took = both_numbers(day)
+    answer(day, str(took - gave), "To the right.")
     page.reload()
-    expect(day.get_by_role("textbox", name="By how much?")).to_have_value(str(took - gave))
-    expect(day.get_by_role("radio", name="The day took more than it gave.")).to_be_checked()
+    expect(day.get_by_role("textbox", name="How far apart")).to_have_value(str(took - gave))
+    expect(day.get_by_role("radio", name="To the right.")).to_be_checked()
     expect(day.get_by_role("status")).to_contain_text("Yes.")
+    expect(hanging(day)).to_have_attribute("aria-label", re.compile("side of what the day took"))
+    answer(day, "1", "To the right.")
+    expect(hanging(day)).to_have_attribute("aria-label", re.compile("Three hollow plums"))

@@ -50,8 +50,8 @@ def page(project: Path) -> str:
     ("ratio", "degrees"),
     [
         (Fraction(1), "0"),
-        (Fraction(11, 10), "6"),  # clockwise about its upper end: the plum moves to the left
-        (Fraction(9, 10), "-6"),
+        (Fraction(11, 10), "9"),  # clockwise about its upper end: the plum moves to the left
+        (Fraction(9, 10), "-9"),
         (Fraction(3), str(STEEPEST)),
         (Fraction(0), str(-STEEPEST)),
     ],
@@ -101,3 +101,48 @@ def test_the_foods_of_a_day_count_for_the_line_about_allergens(project: Path) ->
     """Milk is one of the nine major allergens (FALCPA 2004, FASTER Act 2021)."""
     page = next(one for one in outputs(project) if one.path == "a-day/index.html")
     assert "Foods in this lesson contain milk." in page.content.decode()
+
+
+def with_help(project: Path, tmp_path: Path, help_: str) -> dict[str, str]:
+    """Every page of a lesson whose day has so much help, by its path."""
+    root = shutil.copytree(project, tmp_path / "site")
+    text = LESSON.replace("      did:", f"      help: {help_}\n      did:")
+    (root / "lessons/a-day/lesson.yaml").write_text(text, "utf-8")
+    return {
+        one.path: one.content.decode() for one in outputs(root) if one.path.startswith("a-day/")
+    }
+
+
+def test_a_worked_day_shows_its_subtraction_and_asks_only_which_way(
+    project: Path, tmp_path: Path
+) -> None:
+    pages = with_help(project, tmp_path, "worked")
+    for path in ("a-day/index.html", "a-day/worksheet.html"):
+        before, _, after = pages[path].partition("Which way does the plum hang?")
+        assert "2,240 − 570 = 1,670" in before
+        assert "+1,600" in before  # a hop of counting up, on the line
+        assert "How far apart" not in before
+        assert "To the left. The day gave more." in after
+    assert 'name="gap"' not in pages["a-day/index.html"]
+
+
+def test_a_day_with_hops_draws_them_and_leaves_their_sizes_open(
+    project: Path, tmp_path: Path
+) -> None:
+    pages = with_help(project, tmp_path, "hops")
+    before, _, _ = pages["a-day/index.html"].partition("Which way does the plum hang?")
+    assert "+1,600" not in before
+    assert before.count(">?</text>") >= 2
+    assert 'name="gap"' in before
+
+
+def test_the_plumb_line_stands_on_paper_to_color_and_hangs_on_the_key(
+    project: Path, tmp_path: Path
+) -> None:
+    pages = with_help(project, tmp_path, "none")
+    sheet, key = pages["a-day/worksheet.html"], pages["a-day/answers.html"]
+    assert "Three hollow plums" in sheet
+    assert "Color in the plum that fits." in sheet
+    assert "rotate(-30 " in key.partition("plumb-line")[2].partition("</svg>")[0]
+    assert "Three hollow plums" not in key
+    assert "Color in the plum" not in key

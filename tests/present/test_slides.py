@@ -12,6 +12,7 @@ from generator.present.recording.slides.order import slides
 from generator.present.recording.slides.picture import pictures
 from generator.present.recording.slides.slide import (
     Before,
+    BothNumbers,
     Held,
     Line,
     MoveCount,
@@ -174,3 +175,39 @@ def test_a_slide_is_drawn_the_same_every_time(shown: tuple[Slide, ...]) -> None:
 def test_one_slide_alone_and_none_are_drawn_too(shown: tuple[Slide, ...]) -> None:
     assert len(pictures(shown[:1], ROOT / "theme")) == 1
     assert pictures((), ROOT / "theme") == ()
+
+
+DAY = """\
+title: A day
+summary: A day of one adult.
+grades: 3-5
+minutes: 10
+stops:
+  - watch: {from: "0:00", to: "0:10"}
+  - day:
+      id: nadia
+      at: "0:40"
+      person: {name: Nadia, age: 34, sex: woman, activity: active}
+      help: HELP
+      ate: [{food: oatmeal-cooked, amount: 1 cup}, {food: milk-whole, amount: 1 cup}]
+      did: [Walked to school]
+"""
+
+
+@pytest.mark.parametrize(
+    ("help_", "workings"), [("none", [""]), ("worked", ["", "2,240 − 320 = 1,920"])]
+)
+def test_a_day_shows_both_numbers_and_where_it_is_worked_how_they_are_subtracted(
+    tmp_path: Path, say: Say, help_: str, workings: list[str]
+) -> None:
+    """170 + 150 of the label rule (references.md 3.4, C); 2,240 by NASEM 2023 for women (S, C)."""
+    found = slides(worked(tmp_path, DAY.replace("HELP", help_)), say)
+    days = [slide for slide in found if isinstance(slide.content, BothNumbers)]
+    told = [slide.content for slide in days if isinstance(slide.content, BothNumbers)]
+    assert [one.working for one in told] == workings
+    assert [bool(one.tilt) for one in told] == [bool(one) for one in workings]
+    assert [(one.gave.split()[0], one.took.split()[0]) for one in told] == [("320", "2,240")] * len(
+        told
+    )
+    assert {"nadia.eaten", "nadia.needed"} <= set(days[0].shows)
+    assert pictures(days, ROOT / "theme")

@@ -13,7 +13,7 @@ from pydantic import Field, field_validator
 from generator.model.base import Frozen
 from generator.model.names import InnerIds, dashed, slug
 from generator.model.stops.base import PauseStop
-from generator.model.stops.compare import Item, food_and_amount, food_id
+from generator.model.stops.compare import Help, Item, food_and_amount, food_id
 from generator.model.text_marks import AsWritten, OwnName, Text
 
 YOUNGEST = 19
@@ -74,6 +74,8 @@ class DayStop(PauseStop):
     """Foods with their amounts, in the order of the day."""
     did: Annotated[tuple[Text, ...], Field(min_length=1)]
     """What was done, in plain words; it explains the activity level."""
+    help: Help = Help.NONE
+    """How much of the subtraction stands there from the start: a first day `worked`, then `hops`, then `none`."""
     prompt: Text | None = None
     """A sentence before the day."""
     reveal: Text | None = None

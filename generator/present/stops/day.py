@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from markupsafe import Markup
@@ -12,16 +12,21 @@ from generator.compute.day import DayBalance, Lean
 from generator.compute.gap import Gap
 from generator.compute.result import Day
 from generator.compute.rounding import to_places
+from generator.model.figure import FigureKind
 from generator.model.measure import Measure
+from generator.model.stops.compare import Help
 from generator.model.stops.day import DayStop
-from generator.present.recording.slides.slide import Question
+from generator.present.pictures.number_line import number_line
+from generator.present.recording.slides.slide import BothNumbers, Content, Question
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Doing, Paper, StopKind, nothing
+from generator.present.stops.row import row_hint
 from generator.present.views.amounts import SourceView
 from generator.present.views.notes import AnswerView
 from generator.present.views.number import Number
 from generator.present.views.stop import Head
 from generator.present.words.amounts import food_name, weighed
+from generator.present.words.counting import count_up_words
 from generator.present.words.families import ANSWER, CHOICE, HANGS, PERSON
 from generator.present.words.food_amount import amount_words
 from generator.present.words.likely import gap_likely, sum_likely
@@ -31,7 +36,7 @@ from generator.present.words.say import Say, digits
 from generator.present.words.sources import holding_sources
 
 STEEPEST = 30
-"""Degrees the plumb line leans at most; it hangs there when one side is half as much again or more."""
+"""Degrees the plumb line leans at most; it hangs there when one side is a third more, or less, than the other."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,14 +59,33 @@ class DayView:
     prompt: Markup
     person: str
     """Who it is, in a sentence."""
+    ate_says: str
+    """``What Mina ate``"""
     ate: tuple[EatenView, ...]
+    did_says: str
     did: tuple[str, ...]
+    help: str
+    """How much of the subtraction stands there: ``worked``, ``hops`` or ``none``."""
+    hops: Markup
+    """The hops without their sizes, where they help; else empty."""
+    line: Markup
+    """Counting up along a number line."""
+    count_up: str
+    """The same in words; empty where both numbers are equal."""
+    hint: str
+    """The first step."""
     choices: tuple[tuple[str, str], ...]
     """Value and wording of each way the day may lean."""
     lean: str
     """The value of the way it does lean."""
+    gave: str
+    """What the day gave, in digits."""
+    took: str
+    """What the day took, in digits."""
+    most: str
+    """The largest gap that is about even, in digits."""
     gap: Number
-    """By how much, with its unit."""
+    """How far apart, with its unit."""
     answer: str
     """Which way, in a sentence."""
     eaten: str
@@ -88,16 +112,26 @@ class DayView:
 def _view(told: StopInLesson[DayStop]) -> DayView:
     stop, say = told.stop, told.say
     day = told.result.days[told.id]
-    balance, person = day.balance, stop.person
+    balance, person, gap = day.balance, stop.person, _gap(day)
     numbers = " + ".join(say.number(held.shown.value) for held in day.eaten)
     return DayView(
         head=told.head(),
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
-        person=say(PERSON.key(person.sex), name=person.name, age=person.age),
+        person=say(PERSON.key(person.sex), name=person.name),
+        ate_says=say("day_ate", name=person.name),
         ate=tuple(_eaten(day, say)),
+        did_says=say("day_did", name=person.name),
         did=stop.did,
+        help=stop.help,
+        hops=number_line(gap, say, sized=False) if stop.help is Help.HOPS else Markup(""),
+        line=number_line(gap, say),
+        count_up=count_up_words(gap, say),
+        hint=row_hint(gap, say),
         choices=tuple((lean.value, say(CHOICE.key(lean))) for lean in Lean),
         lean=balance.lean.value,
+        gave=digits(balance.eaten),
+        took=digits(balance.needed),
+        most=digits(balance.even_within),
         gap=quantity(balance.gap, Measure.ENERGY, say),
         answer=say(ANSWER.key(balance.lean), gap=say.quantity(balance.gap, Measure.ENERGY)),
         eaten=say.quantity(balance.eaten, Measure.ENERGY),
@@ -120,8 +154,13 @@ def plumb_tilt(ratio: Fraction) -> str:
     ``STEEPEST``. The lean grows with the difference, so that a day about even looks about even.
     """
     steepest = Fraction(STEEPEST)
-    degrees = max(-steepest, min(steepest, (ratio - 1) * 2 * steepest))
+    degrees = max(-steepest, min(steepest, (ratio - 1) * 3 * steepest))
     return digits(to_places(degrees, 1))
+
+
+def _gap(day: Day) -> Gap:
+    gave, took = day.balance.eaten, day.balance.needed
+    return Gap(gave, took, Fraction(gave - took))
 
 
 def _subtraction(balance: DayBalance, say: Say) -> str:
@@ -146,8 +185,34 @@ def _prompt(told: StopInLesson[DayStop]) -> str:
     return plain(told.stop.prompt or told.stop.person.name)
 
 
-def _slides(told: StopInLesson[DayStop]) -> tuple[Question, ...]:
-    return (Question(told.plain_heading, _prompt(told)),)
+def _slides(told: StopInLesson[DayStop]) -> tuple[Content, ...]:
+    """The day, then its two numbers, then how they are subtracted where that is shown."""
+    numbers = _both_numbers(told)
+    known = replace(
+        numbers,
+        working=_subtraction(told.result.days[told.id].balance, told.say),
+        tilt=plumb_tilt(told.result.days[told.id].balance.ratio),
+        hangs=told.say(HANGS.key(numbers.lean)),
+        shows=(*numbers.shows, f"{told.id}.{FigureKind.GAP}"),
+    )
+    shown = (numbers, known) if told.stop.help is Help.WORKED else (numbers,)
+    return (Question(told.plain_heading, _prompt(told)), *shown)
+
+
+def _both_numbers(told: StopInLesson[DayStop]) -> BothNumbers:
+    say, balance = told.say, told.result.days[told.id].balance
+    return BothNumbers(
+        heading=told.plain_heading,
+        gave_says=say("day_eaten"),
+        gave=say.quantity(balance.eaten, Measure.ENERGY),
+        took_says=say("day_needed"),
+        took=say.quantity(balance.needed, Measure.ENERGY),
+        working="",
+        tilt="",
+        lean=balance.lean.value,
+        hangs=say("day_hangs_unknown"),
+        shows=(f"{told.id}.{FigureKind.EATEN}", f"{told.id}.{FigureKind.NEEDED}"),
+    )
 
 
 def _table(told: StopInLesson[DayStop]) -> tuple[str, ...]:
@@ -161,10 +226,9 @@ def _plan(view: DayView, say: Say) -> str:  # noqa: ARG001  # the same for every
 def _answers(told: StopInLesson[DayStop], view: DayView) -> tuple[AnswerView, ...]:
     """Sum and difference, with the wrong ones that are likely."""
     day, say = told.result.days[told.id], told.say
-    gave, took = day.balance.eaten, day.balance.needed
     likely = (
         *sum_likely([held.shown.value for held in day.eaten], say),
-        *gap_likely(Gap(gave, took, Fraction(gave - took)), say),
+        *gap_likely(_gap(day), say),
     )
     return (AnswerView(view.head.heading, (view.sum, view.subtraction), view.answer, likely),)
 
@@ -197,5 +261,8 @@ KIND = StopKind(
     cards=nothing,
     styles=("work", "day"),
     script="day",
-    read_aloud=("> p", "h3", ".day th", ".day td", "ul li", "legend", ".choice"),
+    read_aloud=(
+        *("> p", "h3", ".day th", ".day td", "ul li", ".either-side"),
+        *("form > p:not(.band)", ".answer label", "legend", ".choice"),
+    ),
 )

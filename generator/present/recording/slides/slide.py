@@ -57,6 +57,28 @@ class RowOfTwo:
 
 
 @dataclass(frozen=True, slots=True)
+class BothNumbers:
+    """What a day gave and took, each on its side of the plumb line."""
+
+    heading: str
+    gave_says: str
+    gave: str
+    """With its unit."""
+    took_says: str
+    took: str
+    working: str
+    """``2,430 − 1,880 = 550`` where it is shown how, or empty."""
+    tilt: str
+    """Degrees clockwise of the plumb line, or empty where nobody knows yet."""
+    lean: str
+    """Which way it leans."""
+    hangs: str
+    """What the picture shows, in a sentence."""
+    shows: tuple[str, ...]
+    """Ids of the numbers that stand on it."""
+
+
+@dataclass(frozen=True, slots=True)
 class Before:
     """The room check, before anyone moves."""
 
@@ -95,7 +117,7 @@ class Pause:
     """What to do now, in a sentence."""
 
 
-Content = Line | Question | RowOfTwo | Before | MoveCount | Pause
+Content = Line | Question | RowOfTwo | BothNumbers | Before | MoveCount | Pause
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,7 +137,8 @@ class Slide:
     @property
     def shows(self) -> tuple[str, ...]:
         """Ids of the numbers of the ledger that stand on it."""
-        return self.content.shows if isinstance(self.content, RowOfTwo | MoveCount) else ()
+        numbers = RowOfTwo | BothNumbers | MoveCount
+        return self.content.shows if isinstance(self.content, numbers) else ()
 
     @property
     def layout(self) -> str:
