@@ -3,7 +3,12 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 
+import pytest
+
+from generator.model.food import Food
+from generator.read.fooddata.search import Fit, find_in_library
 from tests.worked import library
 
 EATEN_RAW = {
@@ -39,3 +44,27 @@ def test_a_food_that_is_eaten_only_cooked_does_not_stand_raw() -> None:
     reasons = {food for foods in EATEN_RAW.values() for food in foods.split()}
     assert raw - reasons == set(), "foods that are eaten only cooked, or want a reason"
     assert reasons - raw == set(), "a reason for a food that is not raw"
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_no_two_foods_have_one_name(language: str) -> None:
+    names = Counter(food.entry.names[language].casefold() for food in library().foods.values())
+    assert [name for name, times in names.items() if times > 1] == []
+
+
+SECOND = re.compile(r"(\S+) \(([^)]+)\)")
+"""A name, and the name of another region behind it: *Remolacha (betabel) cocida*."""
+
+
+@pytest.mark.parametrize(
+    "food",
+    [
+        pytest.param(food, id=food.id)
+        for food in library().foods.values()
+        if SECOND.search(food.entry.names["es"])
+    ],
+)
+def test_a_food_is_found_by_the_names_of_either_region(food: Food) -> None:
+    for name in (part for one in SECOND.findall(food.entry.names["es"]) for part in one):
+        found = {one.id: fit for fit, one in find_in_library(library().foods, name)}
+        assert found[food.id] <= Fit.WORDS, name
