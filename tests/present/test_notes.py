@@ -220,8 +220,8 @@ def test_smaller_and_larger_numbers_are_those_of_the_lesson() -> None:
                 gap.larger,
                 gap.smaller,
             ]
-    assert "so that the gap is exactly 10\N{NO-BREAK SPACE}g." in told["bean-stew"].replace(
-        "10 g", "10\N{NO-BREAK SPACE}g"
+    assert "so that the gap is exactly 15\N{NO-BREAK SPACE}g." in told["bean-stew"].replace(
+        "15 g", "15\N{NO-BREAK SPACE}g"
     )
 
 
