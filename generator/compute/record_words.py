@@ -78,6 +78,7 @@ _CHOKING: tuple[tuple[str, str], ...] = (
         r"candies, (?:marshmallows|caramels|gumdrops|jellybeans|fruit snacks|tamarind)|fruit leather",
         "sticky or chewy candy",
     ),
+    (r"^candies, milk chocolate", "small pieces of chocolate"),
     (r"\braisins,|\bdried\b.*(?:uncooked|sweetened)|dates,|prunes", "dried fruit"),
     (r"frankfurter|corn dogs?|pork sausage, link|^pepperoni|jerky", "rounds and sticks of sausage"),
     (r"beef.*steak|chuck for stew|\(chops\)", "tough meat"),
@@ -109,7 +110,8 @@ preschoolers (R). Seeds, hard pretzels, granola, raisins and other dried fruit, 
 cherries: USDA, Building Blocks for Healthy Meals, FNS-305, spring 2000 (S). Rice cakes, raw peas:
 Caring for Our Children, standard 4.5.0.10 (S). Chunks of cheese, sticky or chewy candy: American
 Academy of Pediatrics, as quoted in 2008 (S). Berries, granola bars, snacks like chips, jelly beans,
-caramels, gum drops: University of Illinois Extension, Prevent choking (S).
+caramels, gum drops: University of Illinois Extension, Prevent choking (S). Small bars of chocolate:
+common practice, no source.
 """
 
 _MEATS = r"beef|pork|lamb|veal|game|poultry|sausages|finfish|shellfish|fish"
