@@ -15,7 +15,7 @@ from generator.present.lesson_data import lesson_data
 from generator.present.output import Output
 from generator.present.pages.home import FRONT, front_needs
 from generator.present.pages.page import Surround
-from generator.present.pages.take_home import KEEP_LIST, take_home_name
+from generator.present.pages.take_home import KEEP_LIST, ON_REQUEST, take_home_name
 from generator.present.pictures.figures.of_moves import move_pictures, moves_of
 from generator.present.words.say import Say
 from generator.write.keep_list import keep_list
@@ -75,9 +75,8 @@ def _with_copies(lesson: LessonInLanguage, files: _Files) -> Iterator[Output]:
     own: dict[str, bytes | Content] = {one.path: one.content for one in kept}
     own |= {path: files.held(path) for one in kept for path in one.needs}
     front = {path: len(files.read(path)) for path in front_needs(surround)}
-    listed = keep_list(
-        folder, told.file.title, own, {f"{surround.folder}{FRONT}": 0, **front}.items()
-    )
+    way_in = {f"{surround.folder}{FRONT}": 0, **front}.items()
+    listed = keep_list(folder, told.file.title, own, way_in, ON_REQUEST)
     yield Output(f"{folder}/{KEEP_LIST}", listed, source=source)
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from generator.compute.result import LessonResult
 from generator.present.output import Output
 from generator.present.pages.page import Build, Surround
-from generator.present.pictures.chart import figure_json
+from generator.present.pictures.chart_file import chart_json
 from generator.present.recording.chapters import chapters_file, chapters_track
 from generator.present.recording.corrections import corrected_captions
 from generator.present.recording.pack import FOLDER, draft, draft_name
@@ -24,7 +24,7 @@ def _texts(result: LessonResult, surround: Surround) -> Iterator[tuple[str, str]
     lesson, say = result.lesson, surround.say
     folder = f"{surround.folder}{lesson.id}/"
     for comparison in result.comparisons.values():
-        yield f"{folder}{comparison.stop.id}.chart.json", figure_json(comparison, say)
+        yield f"{folder}{comparison.stop.id}.chart.json", chart_json(comparison, say)
     if name := chapters_file(result, say):
         yield folder + name, chapters_track(result, say)
     for name, text in corrected_captions(result, say, surround.site.languages).items():

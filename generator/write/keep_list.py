@@ -12,7 +12,11 @@ from generator.present.addresses import seen_from
 
 
 def keep_list(
-    folder: str, title: str, own: Mapping[str, bytes | Content], way_in: Iterable[tuple[str, int]]
+    folder: str,
+    title: str,
+    own: Mapping[str, bytes | Content],
+    way_in: Iterable[tuple[str, int]],
+    extra: frozenset[str] = frozenset(),
 ) -> bytes:
     """Each file with its bytes and what it holds, as a hash.
 
@@ -24,6 +28,7 @@ def keep_list(
         title: of the lesson.
         own: what the lesson's files hold, by path from the site's root.
         way_in: path and bytes of the front page and of what it loads.
+        extra: paths among its own of what is large and can be done without: kept when it is asked for.
     """
     held = {path: _hash(content) for path, content in sorted(own.items())}
     files = [(path, size_of(own[path]), hashed) for path, hashed in held.items()]
@@ -32,12 +37,15 @@ def keep_list(
     listed = {
         "title": title,
         "version": file_hash(version.encode()),
-        "files": [
-            {"path": seen_from(path, folder), "bytes": size, "hash": hashed}
-            for path, size, hashed in files
-        ],
+        "files": [_listed(one, folder) for one in files if one[0] not in extra],
+        "extra": [_listed(one, folder) for one in files if one[0] in extra],
     }
     return json.dumps(listed, ensure_ascii=False, separators=(",", ":")).encode()
+
+
+def _listed(file: tuple[str, int, str], folder: str) -> dict[str, str | int]:
+    path, size, hashed = file
+    return {"path": seen_from(path, folder), "bytes": size, "hash": hashed}
 
 
 @lru_cache(maxsize=512)  # most files of a lesson are those of every other

@@ -15,6 +15,18 @@ from generator.present.policy import content_policy
 from generator.read.source import read_source
 
 ROOT = Path(__file__).parents[2]
+CHART = {
+    "colours": {"#1f5673": "--slate"},
+    "ways": [
+        {
+            "name": name,
+            "says": f"It shows {name}.",
+            "data": [{"type": "bar", "y": heights, "marker": {"color": "#1f5673"}}],
+            "layout": {},
+        }
+        for name, heights in (("both", [90, 410]), ("the gap", [320]))
+    ],
+}
 PAUSES = [["1.0", "think"], ["2.0", "lunch"], ["2.0", "move"]]
 
 
@@ -34,9 +46,7 @@ def write_page(folder: Path, *, language: str = "en", library: str = "draw.js") 
         policy=content_policy(), language=language, library=library, pauses=json.dumps(PAUSES)
     )
     (folder / "index.html").write_text(html, encoding="utf-8")
-    (folder / "figure.json").write_text(
-        json.dumps({"data": [{"type": "bar", "y": [90, 410]}], "layout": {}}), encoding="utf-8"
-    )
+    (folder / "figure.json").write_text(json.dumps(CHART), encoding="utf-8")
     (folder / "clip.mp4").write_bytes(clip())
 
 

@@ -117,13 +117,50 @@ def test_the_front_page_leads_to_kept_lessons_with_the_network_cut(
     expect(page.locator("lesson-thread")).to_be_visible()
 
 
-def test_the_chart_can_be_explored_with_the_network_cut(
-    page: Page, context: BrowserContext, site: str
+def explore(page: Page) -> None:
+    page.get_by_text("See it as bars").first.click()
+    page.get_by_role("button", name="Explore the chart").first.click()
+
+
+def test_the_chart_to_explore_is_kept_only_when_it_is_asked_for(
+    page: Page, context: BrowserContext, site: str, complaints: list[str]
 ) -> None:
     keep(page, site)
     cut(context, page)
-    page.get_by_text("See it as bars").first.click()
-    page.get_by_role("button", name="Explore the chart").first.click()
+    explore(page)
+    expect(page.locator("gap-chart [role=status]").first).to_contain_text("could not load")
+    complaints.clear()
+    context.set_offline(False)
+    page.reload()
+    box = page.locator("keep-lesson")
+    box.locator("summary").click()
+    box.get_by_role("button", name="Keep the chart too (0.8 MB)").click()
+    expect(box.get_by_role("button", name="Keep the chart too")).to_have_count(0)
+    box.get_by_role("button", name="Remove it").wait_for()
+    cut(context, page)
+    explore(page)
+    page.locator(".js-plotly-plot").first.wait_for()
+
+
+def test_a_newer_version_keeps_the_chart_that_was_asked_for(
+    page: Page, context: BrowserContext, site: str, folder: Path
+) -> None:
+    keep(page, site)
+    page.get_by_role("button", name="Keep the chart too").click()
+    expect(page.get_by_role("button", name="Keep the chart too")).to_have_count(0)
+    page.get_by_role("button", name="Remove it").wait_for()
+    listed = folder / "kitchen/river-walk/keep.json"
+    newer = json.loads(listed.read_text("utf-8"))
+    transcript = folder / "kitchen/river-walk/transcript.html"
+    transcript.write_text(transcript.read_text("utf-8") + "<!-- newer -->", "utf-8")
+    for file in newer["files"]:
+        if file["path"] == "transcript.html":
+            file |= {"hash": file_hash(transcript.read_bytes()), "bytes": transcript.stat().st_size}
+    listed.write_text(json.dumps(newer | {"version": "wrapped"}), "utf-8")
+    page.reload()
+    page.wait_for_function(ONLY_THE_NEW)
+    cut(context, page)
+    explore(page)
     page.locator(".js-plotly-plot").first.wait_for()
 
 

@@ -109,7 +109,10 @@ def test_the_chart_and_its_figure(
         for chart in charts
     ]
     assert wanted == sorted(
-        Decimal(str(value)) for figure in drawn for bar in figure["data"] for value in bar["x"]
+        Decimal(str(value))
+        for chart in drawn
+        for bar in chart["ways"][0]["data"]
+        for value in bar["x"]
     )
 
 

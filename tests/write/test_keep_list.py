@@ -49,3 +49,11 @@ def test_a_front_page_that_changes_makes_no_copy_out_of_date() -> None:
     changed = listed(OWN, (("es/index.html", 0), ("assets/home.css", 13)))
     assert changed["version"] == listed(OWN)["version"]
     assert {"path": "../index.html", "bytes": 0, "hash": ""} in listed(OWN)["files"]  # type: ignore[operator]  # a list, from JSON
+
+
+def test_what_is_large_and_can_be_done_without_is_listed_apart() -> None:
+    both = json.loads(keep_list("es/soup", "Sopa", OWN, WAY_IN, frozenset({"assets/screen.css"})))
+    all_in_one = listed(OWN)
+    assert [file["path"] for file in both["extra"]] == ["../../assets/screen.css"]
+    assert both["files"] == all_in_one["files"][1:]  # type: ignore[index]  # a list, from JSON
+    assert both["version"] == all_in_one["version"], "a new one of it makes a copy out of date"

@@ -1,6 +1,6 @@
 import { button } from "./button.js";
 import { LiveElement } from "./live-element.js";
-import { bytesOf, canKeep, Kept } from "./kept.js";
+import { bytesOf, canKeep, Kept, wholeList } from "./kept.js";
 import { megabytes } from "./megabytes.js";
 import { ownScript } from "./own-script.js";
 import { say } from "./say.js";
@@ -22,6 +22,7 @@ export class KeepLesson extends LiveElement {
   summary = document.createElement("summary");
   told = document.createElement("p");
   buttons = document.createElement("p");
+  isWhole = false;
 
   /** @param {AbortSignal} signal */
   connected(signal) {
@@ -46,7 +47,7 @@ export class KeepLesson extends LiveElement {
 
   async offer() {
     const here = await this.kept.list();
-    const list = await this.newest();
+    const list = await this.newest(here?.extra?.length === 0);
     if (here && (!list || list.version === here.version)) return this.showKept(here);
     if (!list) return this.show(say("keep_no_list"), this.again(say("keep_again"), () => this.offer()));
     const missing = bytesOf(await this.kept.missing(list));
@@ -60,7 +61,9 @@ export class KeepLesson extends LiveElement {
   /** @param {import("./kept.js").KeepList} here */
   showKept(here) {
     this.summary.textContent = say("keep_kept");
-    this.show(say("keep_is_kept", { size: megabytes(bytesOf(here.files)) }), this.removing());
+    const extra = bytesOf(here.extra ?? []);
+    const more = this.again(say("keep_chart", { size: megabytes(extra) }), () => this.ask(wholeList(here)));
+    this.show(say("keep_is_kept", { size: megabytes(bytesOf(here.files)) }), ...(extra ? [more] : []), this.removing());
   }
 
   /**
@@ -109,7 +112,7 @@ export class KeepLesson extends LiveElement {
 
   /** With the list as it is by now: the site may have been published meanwhile. */
   async tryAgain() {
-    const list = await this.newest();
+    const list = await this.newest(this.isWhole);
     if (list) await this.ask(list);
     else await this.offer();
   }
@@ -119,6 +122,7 @@ export class KeepLesson extends LiveElement {
    * @param {import("./kept.js").KeepList} list
    */
   async ask(list) {
+    this.isWhole = list.extra?.length === 0;
     await this.store(list);
     this.summary.focus();
   }
@@ -130,12 +134,17 @@ export class KeepLesson extends LiveElement {
     this.summary.focus();
   }
 
-  /** The list as the site has it now, or nothing without a network. */
-  async newest() {
+  /**
+   * The list as the site has it now, or nothing without a network.
+   * @param {boolean} isWhole with what is large and can be done without
+   */
+  async newest(isWhole) {
     if (!navigator.onLine) return null;
     try {
       const answer = await fetch(this.dataset.keep ?? "", { cache: "reload" });
-      return answer.ok ? /** @type {import("./kept.js").KeepList} */ (await answer.json()) : null;
+      if (!answer.ok) return null;
+      const list = /** @type {import("./kept.js").KeepList} */ (await answer.json());
+      return isWhole ? wholeList(list) : list;
     } catch {
       return null;
     }

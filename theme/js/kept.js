@@ -12,6 +12,7 @@ import { copies, copyName, copyOf, listAddress, listOf, pastAddress } from "./ke
  * @property {string} title of the lesson
  * @property {string} version changes with any file that has a hash
  * @property {KeptFile[]} files
+ * @property {KeptFile[]} [extra] large ones that are kept only when they are asked for
  */
 
 /** The copy of one lesson on this device. An older copy is there until the new one is whole. */
@@ -118,6 +119,15 @@ async function dismissWorker(page) {
 /** Whether lessons can be kept here: from a folder, or over a line that anyone can write into, they cannot. */
 export function canKeep() {
   return isSecureContext && location.protocol.startsWith("http") && "serviceWorker" in navigator && "caches" in window;
+}
+
+/**
+ * A list with what was large and left out among its files, for whoever asks for all of it.
+ * @param {KeepList} list
+ * @returns {KeepList}
+ */
+export function wholeList(list) {
+  return { ...list, files: [...list.files, ...(list.extra ?? [])], extra: [] };
 }
 
 /** @param {KeptFile[]} files */

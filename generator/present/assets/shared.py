@@ -36,7 +36,7 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
     yield headers_file()
     yield licences_file(folder)
     vendor = folder / "vendor" / "plotly"
-    yield Output("assets/plotly-basic.min.js", (vendor / "plotly-basic.min.js").read_bytes())
-    yield Output("assets/plotly-basic.LICENSE.txt", (vendor / "LICENSE").read_bytes())
+    yield Output("assets/plotly-bars.min.js", (vendor / "plotly-bars.min.js").read_bytes())
+    yield Output("assets/plotly-bars.LICENSE.txt", (vendor / "LICENSE").read_bytes())
     for picture in sorted((folder / "img").glob("*.svg")):
         yield Output(f"assets/{picture.name}", picture.read_bytes())

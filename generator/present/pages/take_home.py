@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from generator.compute.result import LessonResult
 from generator.present.pages.page import Surround
+from generator.present.pictures.chart import LIBRARY
 from generator.present.views.lesson import TakeHomeView
 from generator.present.views.page import LinkView
 from generator.present.words.say import Say, as_decimal
@@ -14,6 +15,8 @@ KEEP_LIST = "keep.json"
 """Name of the list of what to keep, beside the lesson."""
 WORKER = "sw.js"
 """The service worker stands at the site's root: it may answer nothing above its own folder."""
+ON_REQUEST = frozenset({LIBRARY})
+"""What a kept lesson does without until somebody asks for it: larger than all the rest."""
 _MEGABYTE = 1_000_000
 _LEAST = Fraction(1, 10)  # a file is never 0 MB
 
