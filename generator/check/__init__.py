@@ -19,6 +19,7 @@ from generator.check.interface_words import interface_translated
 from generator.check.kind_words import kind_captions, kind_words
 from generator.check.languages import checked_less
 from generator.check.links import safe_links
+from generator.check.listed import Listed, listed_apart
 from generator.check.looked_at import foods_looked_at
 from generator.check.names import names_complete
 from generator.check.nothing_changed import something_changed
@@ -31,14 +32,13 @@ from generator.check.rule import Rule
 from generator.check.same_food import foods_differ
 from generator.check.spoken_numbers import spoken_numbers, untranslated_numbers
 from generator.check.standards import standards_known, standards_translated
-from generator.check.titles import titles_apart
 from generator.check.translations import translations_complete
 from generator.check.unlike_script import unlike_script
 from generator.check.whole_day import days_are_whole
 from generator.compute.lacking_names import LackingName
 from generator.compute.result import LessonResult
 from generator.model.library import Library
-from generator.problems import Place, Problem
+from generator.problems import Problem
 
 RULES: tuple[Rule, ...] = (
     answers_can_be_said,
@@ -83,14 +83,14 @@ def check_words(result: LessonResult) -> Iterator[Problem]:
 
 
 def check_site(
-    library: Library, lacking: Iterable[LackingName], titles: Iterable[tuple[str, Place]]
+    library: Library, lacking: Iterable[LackingName], lessons: Iterable[Listed]
 ) -> Iterator[Problem]:
     """What is to be said once for a whole site, whatever the number of its lessons.
 
     Args:
         library: what stands in ``site_data/``.
         lacking: names that lessons lack, in every language they have.
-        titles: of the lessons, each with its place.
+        lessons: what their lists ask of each, in the order of their folders.
     """
     yield from address_is_somebodys(library)
     yield from checked_less(library)
@@ -98,7 +98,7 @@ def check_site(
     yield from library.questions
     yield from interface_translated(library)
     yield from names_complete(lacking, library.places)
-    yield from titles_apart(titles)
+    yield from listed_apart(lessons)
 
 
 def check_lesson(result: LessonResult) -> Iterator[Problem]:

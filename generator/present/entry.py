@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from markupsafe import escape
@@ -35,6 +36,8 @@ class LessonEntry:
     """What a child must be able to do, where the lesson says so; safe HTML."""
     draft: bool
     """Whether only a preview shows it."""
+    order: int | None
+    """Its place in the lists, where somebody chose one."""
 
 
 def film_sizes(lesson: Lesson) -> tuple[int, ...]:
@@ -59,4 +62,10 @@ def lesson_entry(result: LessonResult) -> LessonEntry:
         film_sizes=film_sizes(lesson),
         arithmetic=str(escape(file.arithmetic or "")),
         draft=file.draft,
+        order=file.order,
     )
+
+
+def in_chosen_order(entries: Iterable[LessonEntry]) -> tuple[LessonEntry, ...]:
+    """Those with a place of their own by that, then the others; equal ones stay as they come."""
+    return tuple(sorted(entries, key=lambda entry: (entry.order is None, entry.order or 0)))

@@ -19,7 +19,7 @@ from generator.steps.drafts import drafts_told, of_draft
 from generator.steps.library import checked_library
 from generator.steps.site import SiteMap, Unmade, map_of
 from generator.steps.surroundings import refuse_half_made
-from generator.steps.work import WorkedLesson, lesson_files, names_and_titles, work_lesson
+from generator.steps.work import WorkedLesson, lesson_files, names_and_listed, work_lesson
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +54,7 @@ def check_lessons(root: Path, only: Collection[str] = ()) -> Checked:
     problems = _told(worked, drafts)
     unseen = tuple(unseen_lessons(root, library.site.languages))
     if not only:
-        problems += check_site(library, *names_and_titles(public.values()))
+        problems += check_site(library, *names_and_listed(public.values()))
         problems += unseen
         problems += _pages(root, library.site, public)
     broken = frozenset(name for name, one in public.items() if not one.results)

@@ -8,23 +8,23 @@ from functools import cache
 
 from pydantic import TypeAdapter
 
+from generator.check.listed import Listed
 from generator.compute.lacking_names import LackingName, lacking_names
 from generator.compute.result import LessonResult
 from generator.engine.pack import Fact
 from generator.present.entry import LessonEntry, lesson_entry
 from generator.present.pages.addresses import lesson_addresses
 from generator.present.pictures.figures.of_moves import moves_of
-from generator.problems import Place, Problem
-from generator.steps.work import WorkedLesson
+from generator.problems import Problem
+from generator.steps.work import WorkedLesson, listed_of
 
 
 @dataclass(frozen=True, slots=True)
 class LessonFacts:
     """Kept beside the files of a lesson."""
 
-    title: str
-    title_at: Place
-    """Where its own title stands."""
+    listed: Listed
+    """What the lists of lessons ask of it, in its own language."""
     entries: tuple[LessonEntry, ...]
     """For the lists of lessons, in each language that it has."""
     addresses: Mapping[str, Mapping[str, frozenset[str] | None]]
@@ -46,8 +46,7 @@ def facts_of(worked: WorkedLesson) -> LessonFacts:
     first = next(iter(worked.results.values()))
     lesson = first.lesson
     return LessonFacts(
-        title=lesson.file.title,
-        title_at=lesson.places.at("title"),
+        listed=listed_of(lesson),
         entries=tuple(map(lesson_entry, worked.results.values())),
         addresses={
             language: lesson_addresses(result) for language, result in worked.results.items()

@@ -13,7 +13,7 @@ from generator.compute.result import LessonResult
 from generator.engine.inputs import LESSON
 from generator.making import Surroundings
 from generator.model.library import Library
-from generator.present.entry import LessonEntry
+from generator.present.entry import LessonEntry, in_chosen_order
 from generator.present.languages import folder_of
 from generator.present.output import Output
 from generator.present.pages.addresses import lesson_addresses
@@ -82,14 +82,13 @@ class Site:
         found = [problem for lesson in self.lessons for problem in lesson.facts.questions]
         found += self.map.unmade.unseen
         found += () if self.around.preview else drafts_told(self.map.unmade.drafts)
-        titles = ((one.facts.title, one.facts.title_at) for one in self.lessons)
-        found += check_site(self.library, lacking, titles)
+        found += check_site(self.library, lacking, (one.facts.listed for one in self.lessons))
         return tuple(sorted(found, key=lambda problem: problem.place))
 
     def entries(self, language: str) -> tuple[LessonEntry, ...]:
-        """What the lists of a language say of its lessons."""
+        """What the lists of a language say of its lessons, in the order they are to stand in."""
         every = (entry for lesson in self.lessons for entry in lesson.facts.entries)
-        return tuple(entry for entry in every if entry.language == language)
+        return in_chosen_order(entry for entry in every if entry.language == language)
 
     def page(self, path: str, title: str, body: str, *, headed: bool) -> str:
         """A hand-written page from its doctype to its end; the front page has the lessons below it.

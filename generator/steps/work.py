@@ -9,13 +9,14 @@ from pathlib import Path
 
 from generator.carried import theme_of
 from generator.check import check_lesson, check_site, check_words
+from generator.check.listed import Listed
 from generator.compute.lacking_names import LackingName, lacking_names
 from generator.compute.result import LessonResult
 from generator.model.lesson import Lesson
 from generator.model.library import Library
 from generator.model.texts import in_language
 from generator.present.words import foreign
-from generator.problems import LessonError, Place, Problem, Weight
+from generator.problems import LessonError, Problem, Weight
 from generator.read.lesson import read_lesson
 from generator.read.site_folder import folder_problems
 from generator.steps.filled import worked_out
@@ -68,7 +69,7 @@ def work(root: Path, only: str | None = None) -> Worked:
     refuse_half_made(Path(theme_of(root)), library)
     worked = [work_lesson(root, path, library) for path in lesson_files(root, only)]
     problems = [problem for one in worked for problem in one.problems]
-    problems += check_site(library, *names_and_titles(worked))
+    problems += check_site(library, *names_and_listed(worked))
     if any(problem.weight is Weight.MUST for problem in problems):
         raise LessonError(problems)
     first, *others = library.site.languages
@@ -83,14 +84,20 @@ def work(root: Path, only: str | None = None) -> Worked:
     )
 
 
-def names_and_titles(
+def names_and_listed(
     worked: Iterable[WorkedLesson],
-) -> tuple[list[LackingName], list[tuple[str, Place]]]:
-    """The names that lessons lack, in every language; and their own titles with their places."""
+) -> tuple[list[LackingName], list[Listed]]:
+    """The names that lessons lack, in every language; and what the lists of lessons ask of each."""
     results = [one.results for one in worked if one.results]
     lacking = [name for one in results for result in one.values() for name in lacking_names(result)]
     lessons = [next(iter(one.values())).lesson for one in results]
-    return lacking, [(one.file.title, one.places.at("title")) for one in lessons]
+    return lacking, [listed_of(one) for one in lessons]
+
+
+def listed_of(lesson: Lesson) -> Listed:
+    """What the lists of lessons ask of one, with the places in its file."""
+    file, at = lesson.file, lesson.places.at
+    return Listed(file.title, at("title"), file.order, at("order"))
 
 
 def work_lesson(root: Path, path: str, library: Library) -> WorkedLesson:

@@ -77,6 +77,27 @@ def test_check_asks_about_two_lessons_of_one_title(tmp_path: Path) -> None:
     )
 
 
+def test_check_asks_about_two_lessons_of_one_place_in_the_lists(tmp_path: Path) -> None:
+    project = copy_project(tmp_path, lessons=False)
+    for name, order in (
+        ("one", "order: 2\n"),
+        ("two", "order: 2\n"),
+        ("three", "order: 1\n"),
+        ("four", ""),
+    ):
+        put(
+            project,
+            GOOD.replace("Two breakfasts", name).replace("summary:", f"{order}summary:"),
+            name,
+        )
+    done = CliRunner().invoke(commands, ["check", "--root", str(project)])
+    assert done.exit_code == 0
+    (head,) = (line for line in done.stderr.splitlines() if line.startswith("lessons/"))
+    assert head == (
+        "lessons/two/lesson.yaml:2:8: this lesson and that of lessons/one/lesson.yaml:2 both say `order: 2`"
+    )
+
+
 def test_a_row_that_rests_is_not_asked_about(tmp_path: Path) -> None:
     rests = EVEN.replace("[march, side-step]", "[rest, side-step]")
     assert list(something_to_move(worked(tmp_path / "a", rests))) == []

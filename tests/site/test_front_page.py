@@ -53,9 +53,23 @@ def test_a_site_without_lessons_has_a_front_page(tmp_path: Path) -> None:
 
 
 def test_the_front_page_lists_every_lesson_of_the_demo_once(built_site: Path) -> None:
-    lessons = sorted((built_site.parent / "lessons").glob("*/lesson.yaml"))
-    wanted = [f"{file.parent.name}/index.html" for file in lessons]
-    assert [href for href in listed(built_site) if href in wanted] == wanted
+    lessons = (built_site.parent / "lessons").glob("*/lesson.yaml")
+    wanted = {f"{file.parent.name}/index.html" for file in lessons}
+    shown = [href for href in listed(built_site) if href in wanted]
+    assert len(shown) == len(wanted) == len(set(shown))
+
+
+def test_lessons_stand_in_the_order_somebody_chose_then_by_their_folders(project: Path) -> None:
+    (project / "lessons/index.md").write_text("Welcome.\n\n{lessons}\n", "utf-8")
+    write_lesson(project, "early", small_lesson(title="Early", order=2))
+    write_lesson(project, "zest", small_lesson(title="Zest", order=1))
+    write_lesson(project, "apple", small_lesson(title="Apple"))
+    wanted = [f"{name}/index.html" for name in ("zest", "early", "apple", "small")]
+    assert listed(build_project(project)) == wanted * 2  # in the text by hand, and below it
+    file = project / "lessons/zest/lesson.yaml"
+    file.write_text(file.read_text("utf-8").replace('"order": 1', '"order": 3'), "utf-8")
+    wanted = [f"{name}/index.html" for name in ("early", "zest", "apple", "small")]
+    assert listed(build_project(project)) == wanted * 2
 
 
 def test_a_page_written_by_hand_wears_the_theme_and_is_linked_from_every_page(

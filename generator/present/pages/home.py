@@ -22,7 +22,7 @@ _LOOK = Look(("screen", "below", "home"), "home-{locale}")
 def home_view(
     entries: Iterable[LessonEntry], intro: Markup, surround: Surround, *, headed: bool
 ) -> HomeView:
-    """The lessons in the order of their folders, below an introduction with its own heading or without."""
+    """The lessons as they come, below an introduction with its own heading or without."""
     lessons = tuple(_card(entry, surround) for entry in entries)
     return HomeView(
         page=surround.page(FRONT, surround.say("all_lessons"), look=_LOOK),
