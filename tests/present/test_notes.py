@@ -216,6 +216,7 @@ def test_smaller_and_larger_numbers_are_those_of_the_lesson() -> None:
         found = re.findall(r"take row (\d) alone. Build ([\d,]+) and ([\d,]+) with", told[name])
         for comparison, (row, *numbers) in zip(result.comparisons.values(), found, strict=True):
             gap = comparison.rows[int(row) - 1].gap
+            assert gap.size
             assert [int(number.replace(",", "")) for number in numbers] == [
                 gap.larger,
                 gap.smaller,

@@ -23,10 +23,12 @@ def adaptations(result: LessonResult, say: Say) -> tuple[str, ...]:
 
 
 def _smaller(result: LessonResult, say: Say) -> Iterator[str]:
-    """The row with the smallest numbers of each comparison, but for one that holds nothing."""
+    """The row with the smallest numbers of each comparison, but for one that leaves nothing to find."""
     for comparison in result.comparisons.values():
         rows = [(row.gap, at) for at, row in enumerate(comparison.rows, 1)]
-        gap, number = min(rows, key=lambda one: (not one[0].smaller, one[0].larger))
+        gap, number = min(
+            rows, key=lambda one: (not one[0].size, not one[0].smaller, one[0].larger)
+        )
         yield say(
             "adapt_smaller",
             heading=comparison.stop.title or say("stop_compare"),
