@@ -26,6 +26,7 @@ class Support(StrEnum):
     FLOOR = "floor"
     CHAIR = "chair"
     CHAIR_BEHIND = "chair behind"
+    RUG = "rug"
     WALL = "wall"
 
 
@@ -34,6 +35,8 @@ class Hold(StrEnum):
 
     NOTHING = "nothing"
     BOTTLES = "bottles"
+    ROPE_OVERHEAD = "rope overhead"
+    ROPE_BELOW = "rope below"
 
 
 class Pose(Frozen):
@@ -49,16 +52,19 @@ class Pose(Frozen):
     """Where the viewer stands."""
 
     support: Support = Support.FLOOR
-    """What holds the body: the floor, a chair, or the floor and a wall."""
+    """What holds the body: the floor, a rug on it, a chair, or the floor and a wall."""
 
     hold: Hold = Hold.NOTHING
-    """What both hands hold."""
+    """What both hands hold; a rope is make-believe, and drawn so that its turning shows."""
 
     lean: int = 0
     """Degrees of the trunk from upright, positive to the viewer's right."""
 
+    bend: int = 0
+    """Degrees that the trunk above the waist leans more than below it, positive to the viewer's right."""
+
     head: int = 0
-    """Degrees of neck and head from the line of the trunk, positive to the viewer's right."""
+    """Degrees of neck and head from the line of the upper trunk, positive to the viewer's right."""
 
     arms: tuple[Arm, Arm]
     """Directions of upper arm and forearm, in degrees, for both arms."""

@@ -11,7 +11,7 @@ from generator.model.figure import FigureKind
 from generator.model.pose import Hold, Pose, Support
 from generator.model.stops.compare import CompareStop, Help, Solve
 from generator.model.stops.move import MoveStop
-from generator.present.pictures.figures import figure, picture_name
+from generator.present.pictures.figures import figures, picture_name
 from generator.present.pictures.figures.file import drawn_alone
 from generator.present.recording.slides.slide import Before, Content, MoveCount
 from generator.present.stops.in_lesson import StopInLesson
@@ -89,8 +89,8 @@ def _card(
         room=say(ROOM.key(move.room)),
         noise=say(NOISE.key(move.noise)),
         pace=move.pace,
-        figures=tuple(Markup(figure(pose)) for pose in move.poses),  # noqa: S704  # drawn from numbers only
-        seated_figures=tuple(Markup(figure(pose)) for pose in move.seated_poses),  # noqa: S704  # drawn from numbers only
+        figures=tuple(map(Markup, figures(move.poses))),  # drawn from numbers only
+        seated_figures=tuple(map(Markup, figures(move.seated_poses))),  # drawn from numbers only
         pictures=_pictures(counted.move_id, move.poses, seated=False),
         seated_pictures=_pictures(counted.move_id, move.seated_poses, seated=True),
         for_stop=compare.title or say("stop_compare"),
@@ -123,7 +123,7 @@ def _slide(told: StopInLesson[MoveStop], comparison: Comparison, counted: Counte
         count_is=say("one_count_is", count_is=text.count_is),
         left_over=say("left_over", rest=say.number(left)) if left else "",
         team=say("move_team"),
-        figures=tuple(map(drawn_alone, counted.move.poses)),
+        figures=drawn_alone(counted.move.poses),
         shows=told.result.ids_of(comparison.stop.id, counted.row.id, *kinds),
     )
 
@@ -133,7 +133,7 @@ def _task(told: StopInLesson[MoveStop]) -> str:
 
 
 def _table(told: StopInLesson[MoveStop]) -> tuple[str, ...]:
-    """A chair for the seated versions, and what hands and back need."""
+    """A chair for the seated versions, and what hands, back and knees need."""
     moves = [counted.move for counted in told.result.movements[told.id].moved]
     poses = [pose for move in moves for pose in (*move.poses, *move.seated_poses)]
     needed = {
@@ -142,6 +142,7 @@ def _table(told: StopInLesson[MoveStop]) -> tuple[str, ...]:
             pose.support in {Support.CHAIR, Support.CHAIR_BEHIND} for pose in poses
         ),
         "recording_wall": any(pose.support is Support.WALL for pose in poses),
+        "recording_rug": any(pose.support is Support.RUG for pose in poses),
     }
     return tuple(told.say(key) for key, asked in needed.items() if asked)
 

@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
+import re
+
 from markupsafe import Markup
 
 from generator.model.pose import Pose
 from generator.present.pictures.colours import DARK, LIGHT, Colours
-from generator.present.pictures.figures.drawing import figure
+from generator.present.pictures.figures.drawing import figures
 
 FOLDER = "assets/figures"
 """Where the pictures stand on the site."""
+
+SHIRT = {LIGHT: "#a88ea4", DARK: "#7d6279"}
+"""A lighter thread on white and a darker one on dark, so that arms are read in front of it."""
 
 
 def picture_name(move: str, number: int, *, seated: bool) -> str:
@@ -17,27 +22,46 @@ def picture_name(move: str, number: int, *, seated: bool) -> str:
     return f"{FOLDER}/{move}{'-seated' if seated else ''}-{number}.svg"
 
 
-def drawn_alone(pose: Pose) -> Markup:
-    """SVG of one pose that stands by itself: on a slide, with the light colours of a page."""
-    svg = figure(pose).replace(
-        "<svg ", f'<svg xmlns="http://www.w3.org/2000/svg" color="{LIGHT.ink}" ', 1
+def drawn_alone(poses: tuple[Pose, ...]) -> tuple[Markup, ...]:
+    """SVG of poses that stand by themselves: on a slide, with the light colours of a page."""
+    return tuple(Markup(_painted(_whole(svg, f' color="{LIGHT.ink}"'))) for svg in figures(poses))  # noqa: S704  # drawn from numbers only
+
+
+def picture_files(poses: tuple[Pose, ...]) -> tuple[str, ...]:
+    """SVG of each pose, whole in itself."""
+    return tuple(
+        _whole(svg).replace(">", f"><style>{_STYLE}</style>", 1) + "\n" for svg in figures(poses)
     )
-    return Markup(svg.replace('class="figure-head"', f'color="{LIGHT.plum}"'))  # noqa: S704  # drawn from numbers only
 
 
-def picture_file(pose: Pose) -> str:
-    """SVG of one pose, whole in itself."""
-    svg = figure(pose).replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" ', 1)
-    start = svg.index(">") + 1
-    return f"{svg[:start]}<style>{_STYLE}</style>{svg[start:]}\n"
+def _whole(svg: str, more: str = "") -> str:
+    return svg.replace("<svg ", f'<svg xmlns="http://www.w3.org/2000/svg"{more} ', 1)
+
+
+def _painted(svg: str) -> str:
+    """Return a drawing whose parts carry their light colours, for what knows no style."""
+    parts = _parts(LIGHT)
+    return re.sub(r'class="figure-(\w+)"', lambda found: f'color="{parts[found[1]]}"', svg)
+
+
+def _parts(colours: Colours) -> dict[str, str]:
+    """Return the colour of each part of a drawing."""
+    return {
+        "head": colours.plum,
+        "shirt": SHIRT[colours],
+        "prop": colours.thread,
+        "way": colours.quiet,
+    }
 
 
 def _style(colours: Colours) -> str:
-    return (
-        f"svg{{color:{colours.ink}}}.figure-head{{color:{colours.plum}}}"
-        f".figure-prop{{stroke:{colours.thread}}}"
-    )
+    parts = "".join(f".figure-{part}{{color:{colour}}}" for part, colour in _parts(colours).items())
+    return f"svg{{color:{colours.ink}}}{parts}"
 
 
-_STYLE = f"{_style(LIGHT)}@media(prefers-color-scheme:dark){{{_style(DARK)}}}"
+_FORCED = "svg,[class]{color:CanvasText}.figure-shirt{color:GrayText}"
+_STYLE = (
+    f"{_style(LIGHT)}@media(prefers-color-scheme:dark){{{_style(DARK)}}}"
+    f"@media(forced-colors:active){{{_FORCED}}}"
+)
 """A picture sees no style of its page."""

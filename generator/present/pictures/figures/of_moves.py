@@ -7,16 +7,15 @@ from collections.abc import Iterable, Iterator, Mapping
 from generator.compute.result import LessonResult
 from generator.model.move import Move
 from generator.present.output import Output
-from generator.present.pictures.figures.file import picture_file, picture_name
+from generator.present.pictures.figures.file import picture_files, picture_name
 
 
 def move_pictures(moves: Mapping[str, Move]) -> Iterator[Output]:
     """The figures of moves, by their ids."""
     for name, move in moves.items():
         for seated, poses in ((False, move.poses), (True, move.seated_poses)):
-            for number, pose in enumerate(poses, 1):
-                path = picture_name(name, number, seated=seated)
-                yield Output(path, picture_file(pose).encode())
+            for number, picture in enumerate(picture_files(poses), 1):
+                yield Output(picture_name(name, number, seated=seated), picture.encode())
 
 
 def moves_of(results: Iterable[LessonResult]) -> dict[str, Move]:

@@ -3,61 +3,41 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import cos, radians, sin
 from typing import assert_never
 
 from generator.model.pose import Pose, Support, View
+from generator.present.pictures.figures.directions import Directions, directions, mixed
+from generator.present.pictures.figures.point import Limb, Point
 
 THIGH, SHIN, TRUNK, NECK, UPPER_ARM, FOREARM = 23.0, 23.0, 30.0, 15.0, 15.5, 15.5
 """Limb lengths in drawing units; neck reaches from the shoulders to the middle of the head."""
 
-FOOT = {View.SIDE: 8.0, View.FRONT: 4.5}
+FOOT = {View.SIDE: 9.0, View.FRONT: 5.0}
 """Length of a foot in drawing units; from the front it points mostly at the viewer."""
 
-SHOULDER = {View.SIDE: 0.0, View.FRONT: 6.5}
-HIP = {View.SIDE: 0.0, View.FRONT: 3.5}
+SHOULDER = {View.SIDE: 0.0, View.FRONT: 8.0}
+HIP = {View.SIDE: 0.0, View.FRONT: 4.5}
 """Half the width between shoulders and between hips, in drawing units."""
 
 THIGH_TOWARD_VIEWER = 10.0
 """Length of a thigh as seen from the front when the body sits, in drawing units."""
 
-FLOOR, MIDDLE, SEAT_MIDDLE, WALL = 122.0, 60.0, 48.0, 101.0
-"""Height of the floor; where a body stands, where it sits, and where hands meet the wall."""
+LEG, ARM, SHIRT = 7.0, 5.5, 12.0
+"""How thick a leg, an arm and a shirt from the side are drawn."""
 
-SEAT = {View.SIDE: FLOOR - SHIN, View.FRONT: FLOOR - SHIN - 9}
+FLOOR, MIDDLE, SEAT_MIDDLE, WALL = 124.0, 60.0, 50.0, 101.0
+"""Top of the floor; where a body stands, where it sits, and where hands meet the wall."""
+
+SEAT = {View.SIDE: FLOOR - LEG / 2 - SHIN, View.FRONT: FLOOR - LEG / 2 - SHIN - 9}
 """Height of sitting hips: seen from the front a little from above, so the thighs show."""
 
 
-@dataclass(frozen=True)
-class Point:
-    """A place on the drawing."""
-
-    x: float
-    """Drawing units from the left edge."""
-
-    y: float
-    """Drawing units from the top edge."""
-
-    def toward(self, degrees: float, length: float) -> Point:
-        """Return the point at a length in a direction (0 down, 90 to the right)."""
-        return Point(
-            self.x + length * sin(radians(degrees)), self.y + length * cos(radians(degrees))
-        )
-
-    def moved(self, x: float, y: float) -> Point:
-        """Return the point moved right by x and down by y."""
-        return Point(self.x + x, self.y + y)
-
-
-Limb = tuple[Point, ...]
-
-
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
 class Skeleton:
     """All joints of one body."""
 
     trunk: Limb
-    """Middle of the hips, middle of the shoulders."""
+    """Middle of the hips, waist, middle of the shoulders."""
 
     head: Point
     """Middle of the head."""
@@ -85,59 +65,81 @@ class Skeleton:
         """Return every joint but the head."""
         return (*self.trunk, *self.arms[0], *self.arms[1], *self.legs[0], *self.legs[1])
 
+    def lowest(self) -> float:
+        """Return how far down the body reaches, limbs and shirt as thick as they are drawn."""
+        arms = [joint.y + ARM / 2 for arm in self.arms for joint in arm]
+        legs = [joint.y + LEG / 2 for leg in self.legs for joint in leg]
+        return max(*arms, *legs, *(joint.y + SHIRT / 2 for joint in self.trunk))
+
 
 def skeleton(pose: Pose) -> Skeleton:
     """Place a pose on the drawing: standing on the floor, or sitting on the seat."""
-    body = _unplaced(pose)
+    body = _unplaced(pose, directions(pose))
+    return body.moved(*_place(pose, body))
+
+
+def between(first: Pose, second: Pose, share: float) -> Skeleton:
+    """Return the body on its way from one pose to another: 0 is the first, 1 the second.
+
+    Limbs turn by the numbers of their directions, so 170 goes to -170 by way of 0, and to
+    190 by way of 180: who writes a pose says in this way which way round a limb goes.
+    """
+    body = _unplaced(second, mixed(directions(first), directions(second), share))
+    start = Point(*_place(first, _unplaced(first, directions(first))))
+    end = Point(*_place(second, _unplaced(second, directions(second))))
+    place = start.on_the_way_to(end, share)
+    return body.moved(place.x, place.y)
+
+
+def _place(pose: Pose, body: Skeleton) -> tuple[float, float]:
+    """Return how far to the right and down a body goes to where its pose is held up."""
     if pose.support is Support.CHAIR:
-        down = SEAT[pose.view] - body.trunk[0].y
+        down = SEAT[pose.view] - pose.lift - body.trunk[0].y
     else:
-        down = FLOOR - pose.lift - max(joint.y for joint in body.joints())
+        down = FLOOR - pose.lift - body.lowest()
+    return _across(pose, body) + pose.shift, down
+
+
+def _across(pose: Pose, body: Skeleton) -> float:
     match pose.support:
         case Support.CHAIR:
-            across = (SEAT_MIDDLE if pose.view is View.SIDE else MIDDLE) - body.trunk[0].x
+            return (SEAT_MIDDLE if pose.view is View.SIDE else MIDDLE) - body.trunk[0].x
         case Support.WALL:
-            across = WALL - max(arm[-1].x for arm in body.arms)
+            return WALL - max(arm[-1].x for arm in body.arms)
         case Support.CHAIR_BEHIND:
-            across = SEAT_MIDDLE + THIGH - _standing_at(body)
-        case Support.FLOOR:
-            across = MIDDLE - _standing_at(body)
+            return SEAT_MIDDLE + THIGH - _standing_at(body)
+        case Support.FLOOR | Support.RUG:
+            return MIDDLE - _standing_at(body)
         case _:
             assert_never(pose.support)
-    return body.moved(across + pose.shift, down)
 
 
-def flat_feet(view: View) -> tuple[int, int]:
-    """Return the directions of two feet flat on the floor, in degrees."""
-    return (90, 90) if view is View.SIDE else (-80, 80)
-
-
-def _unplaced(pose: Pose) -> Skeleton:
+def _unplaced(pose: Pose, turned: Directions) -> Skeleton:
     hips = Point(0, 0)
-    shoulders = hips.toward(180 - pose.lean, TRUNK)
+    waist = hips.toward(180 - turned.lean, TRUNK / 2)
+    shoulders = waist.toward(180 - turned.chest, TRUNK / 2)
     return Skeleton(
-        trunk=(hips, shoulders),
-        head=shoulders.toward(180 - pose.lean - pose.head, NECK),
-        arms=(_arm(pose, 0, shoulders), _arm(pose, 1, shoulders)),
-        legs=(_leg(pose, 0, hips), _leg(pose, 1, hips)),
+        trunk=(hips, waist, shoulders),
+        head=shoulders.toward(180 - turned.chest - turned.head, NECK),
+        arms=(_arm(pose, turned, 0, shoulders), _arm(pose, turned, 1, shoulders)),
+        legs=(_leg(pose, turned, 0, hips), _leg(pose, turned, 1, hips)),
     )
 
 
-def _arm(pose: Pose, side: int, shoulders: Point) -> Limb:
-    upper, fore = pose.arms[side]
-    shoulder = shoulders.toward(_outward(side) - pose.lean, SHOULDER[pose.view])
+def _arm(pose: Pose, turned: Directions, side: int, shoulders: Point) -> Limb:
+    upper, fore = turned.arms[side]
+    shoulder = shoulders.toward(_outward(side) - turned.chest, SHOULDER[pose.view])
     elbow = shoulder.toward(upper, UPPER_ARM)
     return shoulder, elbow, elbow.toward(fore, FOREARM)
 
 
-def _leg(pose: Pose, side: int, hips: Point) -> Limb:
-    thigh, shin = pose.legs[side]
+def _leg(pose: Pose, turned: Directions, side: int, hips: Point) -> Limb:
+    thigh, shin = turned.legs[side]
     toward_viewer = pose.view is View.FRONT and pose.support is Support.CHAIR
-    hip = hips.toward(_outward(side) - pose.lean * (not toward_viewer), HIP[pose.view])
+    hip = hips.toward(_outward(side) - turned.lean * (not toward_viewer), HIP[pose.view])
     knee = hip.toward(thigh, THIGH_TOWARD_VIEWER if toward_viewer else THIGH)
     ankle = knee.toward(shin, SHIN)
-    foot = (pose.feet or flat_feet(pose.view))[side]
-    return hip, knee, ankle, ankle.toward(foot, FOOT[pose.view])
+    return hip, knee, ankle, ankle.toward(turned.feet[side], FOOT[pose.view])
 
 
 def _outward(side: int) -> int:
