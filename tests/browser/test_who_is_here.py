@@ -34,7 +34,9 @@ def lesson(page: Page, built_site: Path, serve: Callable[[Path], str]) -> Page:
 def pick(page: Page, shape: str) -> None:
     page.get_by_role("button", name="Your shape").click()
     with page.expect_navigation():
-        page.get_by_role("dialog").get_by_role("button", name=shape, exact=True).click()
+        page.get_by_role("group", name="Pick your shape").get_by_role(
+            "button", name=shape, exact=True
+        ).click()
     page.locator(".who").wait_for()
 
 
@@ -60,7 +62,7 @@ def test_one_tap_clears_one_shape_in_every_lesson_and_no_other(lesson: Page) -> 
     lesson.evaluate("localStorage.setItem('plumline-2 / square/soup-night', '{}')")
     lesson.get_by_role("button", name="Your shape").click()
     lesson.get_by_role("button", name="Erase what square wrote").click()
-    expect(lesson.get_by_role("dialog").get_by_role("status")).to_have_text(
+    expect(lesson.get_by_role("group", name="Pick your shape").get_by_role("status")).to_have_text(
         "What square wrote is erased."
     )
     expect(lesson.locator(GAP)).to_have_value("")
@@ -69,17 +71,41 @@ def test_one_tap_clears_one_shape_in_every_lesson_and_no_other(lesson: Page) -> 
     assert not [key for key in kept if "square" in key]
 
 
-def test_the_window_closes_with_escape_and_gives_the_focus_back(lesson: Page) -> None:
+def test_the_row_closes_with_escape_and_gives_the_focus_back(lesson: Page) -> None:
     opener = lesson.get_by_role("button", name="Your shape")
     opener.focus()
     lesson.keyboard.press("Enter")
-    expect(lesson.get_by_role("dialog", name="Pick your shape")).to_be_visible()
+    row = lesson.get_by_role("group", name="Pick your shape")
+    expect(row).to_be_visible()
+    expect(opener).to_have_attribute("aria-expanded", "true")
+    lesson.keyboard.press("Tab")
+    expect(row.get_by_role("button", name="circle", exact=True)).to_be_focused()
     lesson.keyboard.press("Escape")
-    expect(lesson.get_by_role("dialog")).to_be_hidden()
+    expect(row).to_be_hidden()
     expect(opener).to_be_focused()
 
 
-def test_the_open_window_is_accessible(lesson: Page, axe: Callable[[Page], list[str]]) -> None:
+@pytest.mark.parametrize("width", [320, 390, 1280])
+def test_the_shapes_are_one_row_in_the_page_and_nothing_lies_over_it(
+    lesson: Page, width: int
+) -> None:
+    """A thumb needs 44 pixels: WCAG 2.5.5 (R)."""
+    lesson.set_viewport_size({"width": width, "height": 700})
+    lesson.get_by_role("button", name="Your shape").click()
+    assert lesson.locator("dialog[open]").count() == 0
+    row = lesson.get_by_role("group", name="Pick your shape")
+    boxes = [one.bounding_box() for one in row.locator("[aria-pressed]").all()]
+    assert [box["y"] for box in boxes if box] == [boxes[0]["y"] if boxes[0] else 0] * 4
+    assert all(box and box["width"] >= 44 and box["height"] >= 44 for box in boxes)
+    whole = row.bounding_box()
+    title = lesson.locator("h1").bounding_box()
+    assert whole
+    assert title
+    assert whole["y"] + whole["height"] <= title["y"]
+    assert lesson.evaluate("document.documentElement.scrollWidth") <= width
+
+
+def test_the_open_row_is_accessible(lesson: Page, axe: Callable[[Page], list[str]]) -> None:
     lesson.get_by_role("button", name="Your shape").click()
     assert axe(lesson) == []
 

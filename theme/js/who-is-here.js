@@ -26,46 +26,61 @@ export class WhoIsHere {
   }
 
   here = shapeHere();
-  window = document.createElement("dialog");
+  opener = button(drawing(this.here));
+  row = document.createElement("div");
 
   /** @param {Element} opening of the lesson */
   start(opening) {
-    const opener = button(drawing(this.here));
-    opener.className = "who";
-    opener.setAttribute("aria-label", say("who_here", { shape: this.name(this.here) }));
-    opener.title = say("who");
-    opener.addEventListener("click", () => this.window.showModal());
-    opening.append(opener);
+    this.opener.className = "who";
+    this.opener.setAttribute("aria-label", say("who_here", { shape: this.name(this.here) }));
+    this.opener.title = say("who");
+    this.opener.addEventListener("click", () => this.show(this.row.hidden));
+    this.row.addEventListener("keydown", (event) => this.leave(event));
     this.fill();
-    document.body.append(this.window);
+    this.show(false);
+    opening.prepend(this.opener, this.row);
+  }
+
+  /** @param {boolean} shown the row of shapes, in the page and not over it */
+  show(shown) {
+    this.row.hidden = !shown;
+    this.opener.setAttribute("aria-expanded", String(shown));
+  }
+
+  /** @param {KeyboardEvent} event in the row */
+  leave(event) {
+    if (event.key !== "Escape") return;
+    this.show(false);
+    this.opener.focus();
   }
 
   fill() {
-    const heading = document.createElement("h2");
+    const heading = document.createElement("p");
     heading.id = "who";
     heading.textContent = say("who");
-    const says = document.createElement("p");
-    says.textContent = say("who_says");
-    const shapes = document.createElement("p");
-    shapes.className = "shapes";
+    const shapes = document.createElement("div");
     shapes.append(...Object.keys(DRAWN).map((shape) => this.choice(shape)));
+    const says = document.createElement("p");
+    says.className = "quiet";
+    says.textContent = say("who_says");
     const told = document.createElement("p");
     told.setAttribute("role", "status");
     const clear = button(say("who_clear", { shape: this.name(this.here) }));
     clear.addEventListener("click", () => this.clear(told));
-    const close = button(say("close"));
-    close.classList.add("filled");
-    close.addEventListener("click", () => this.window.close());
-    this.window.setAttribute("aria-labelledby", "who");
-    this.window.append(heading, says, shapes, told, clear, " ", close);
+    this.row.className = "shapes";
+    this.row.setAttribute("role", "group");
+    this.row.setAttribute("aria-labelledby", "who");
+    this.row.append(heading, shapes, says, clear, told);
   }
 
   /** @param {string} shape */
   choice(shape) {
-    const choice = button(drawing(shape), ` ${this.name(shape)}`);
+    const name = document.createElement("span");
+    name.textContent = this.name(shape);
+    const choice = button(drawing(shape), name);
     choice.setAttribute("aria-pressed", String(shape === this.here));
     choice.addEventListener("click", () => {
-      if (shape === this.here) return this.window.close();
+      if (shape === this.here) return this.show(false);
       new Store("device").set("shape", shape);
       location.reload(); // every part of the page looks into its store when it begins
     });
