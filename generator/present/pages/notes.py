@@ -14,7 +14,13 @@ from generator.present.pages.page import Surround
 from generator.present.pages.parting import parting_answer
 from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
-from generator.present.views.notes import AnswerView, NotesView, PlanView, StopSourcesView
+from generator.present.views.notes import (
+    AnswerView,
+    LookForView,
+    NotesView,
+    PlanView,
+    StopSourcesView,
+)
 from generator.present.views.stop import StopView
 from generator.present.words.adaptations import adaptations
 from generator.present.words.brings import brings_views
@@ -48,6 +54,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         minutes=say.number(file.minutes),
         for_class=class_lines(result, [line.heading for line in plan], minutes, say),
         answers=(*_answers(result, stops, say), *parting_answer(result, say)),
+        look_for=tuple(_look_for(result, stops, say)),
         questions=key_questions(result, say),
         frames=sentence_frames(result, say),
         words=words_to_know(result, say),
@@ -88,6 +95,17 @@ def _plan(
 def _answers(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> Iterator[AnswerView]:
     for index, view in enumerate(stops):
         yield from kind_of(view).answers(in_lesson(index, result, say), view)
+
+
+def _look_for(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> Iterator[LookForView]:
+    """Signs of each stop, none twice on a page."""
+    seen: set[str] = set()
+    for index, view in enumerate(stops):
+        told = in_lesson(index, result, say)
+        lines = tuple(one for one in kind_of(view).look_for(told) if one not in seen)
+        seen.update(lines)
+        if lines:
+            yield LookForView(view.head.heading, lines)
 
 
 def _sources(stops: tuple[StopView, ...], lesson: str) -> Iterator[StopSourcesView]:

@@ -60,6 +60,10 @@ def _plan(view: AskView, say: Say) -> str:  # noqa: ARG001  # the same for every
     return say("plan_ask")
 
 
+def _look_for(told: StopInLesson[AskStop]) -> tuple[str, ...]:
+    return (told.say("look_ask"),)
+
+
 def _answers(told: StopInLesson[AskStop], view: AskView) -> tuple[AnswerView, ...]:
     """The answer that can be checked, with its working; of an open question what is revealed."""
     if view.asked is None:
@@ -84,6 +88,7 @@ KIND = StopKind(
     work=little,
     answers=_answers,
     discussion=nothing,
+    look_for=_look_for,
     sources=nothing,
     sources_on_page=False,
     cards=nothing,

@@ -29,6 +29,7 @@ from generator.present.words.amounts import holding_view, weighed
 from generator.present.words.brings import brings_rule, brings_views
 from generator.present.words.families import ABOUT, MEASURE
 from generator.present.words.likely import count_likely, gap_likely, sum_likely
+from generator.present.words.look_for import while_comparing
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say
 from generator.present.words.sources import source_views
@@ -177,6 +178,10 @@ def _likely_total(worked: Comparison, say: Say) -> tuple[LikelyView, ...]:
     return (*sums, *gap_likely(worked.total, say))
 
 
+def _look_for(told: StopInLesson[CompareStop]) -> tuple[str, ...]:
+    return tuple(while_comparing(told.result.comparisons[told.stop.id], told.say))
+
+
 def _sources(view: CompareView) -> tuple[SourceView, ...]:
     return view.sources
 
@@ -201,6 +206,7 @@ KIND = StopKind(
     work=_work,
     answers=_answers,
     discussion=nothing,
+    look_for=_look_for,
     sources=_sources,
     sources_on_page=True,
     cards=nothing,

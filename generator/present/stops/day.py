@@ -30,6 +30,7 @@ from generator.present.words.counting import count_up_words
 from generator.present.words.families import ANSWER, CHOICE, HANGS, PERSON
 from generator.present.words.food_amount import amount_words
 from generator.present.words.likely import gap_likely, sum_likely
+from generator.present.words.look_for import in_a_day
 from generator.present.words.number import quantity
 from generator.present.words.prose import inline, plain
 from generator.present.words.say import Say, digits
@@ -233,6 +234,10 @@ def _answers(told: StopInLesson[DayStop], view: DayView) -> tuple[AnswerView, ..
     return (AnswerView(view.head.heading, (view.sum, view.subtraction), view.answer, likely),)
 
 
+def _look_for(told: StopInLesson[DayStop]) -> tuple[str, ...]:
+    return tuple(in_a_day(told.result.days[told.id].balance, told.say))
+
+
 def _sources(view: DayView) -> tuple[SourceView, ...]:
     return view.sources
 
@@ -256,6 +261,7 @@ KIND = StopKind(
     work=_work,
     answers=_answers,
     discussion=nothing,
+    look_for=_look_for,
     sources=_sources,
     sources_on_page=False,
     cards=nothing,

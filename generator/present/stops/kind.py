@@ -72,6 +72,8 @@ class StopKind(Generic[S, V]):
     """Its answers for the teacher."""
     discussion: Callable[[V], tuple[DiscussionView, ...]]
     """What of it the notes list to talk over."""
+    look_for: Callable[[StopInLesson[S]], tuple[str, ...]]
+    """What a teacher looks for while children work at it, for the notes."""
     sources: Callable[[V], tuple[SourceView, ...]]
     """Where its numbers come from."""
     sources_on_page: bool

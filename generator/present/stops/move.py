@@ -22,6 +22,7 @@ from generator.present.views.stop import Head
 from generator.present.words.amounts import division
 from generator.present.words.care import before_moving
 from generator.present.words.families import NOISE, ROOM
+from generator.present.words.look_for import while_moving
 from generator.present.words.move_text import move_text
 from generator.present.words.number import number
 from generator.present.words.prose import inline
@@ -151,6 +152,10 @@ def _plan(view: MoveView, say: Say) -> str:
     return say("plan_move", n=len(view.cards))
 
 
+def _look_for(told: StopInLesson[MoveStop]) -> tuple[str, ...]:
+    return tuple(while_moving(told.result.movements[told.id], told.say))
+
+
 def _cards(view: MoveView) -> tuple[MoveCardView, ...]:
     return view.cards
 
@@ -175,6 +180,7 @@ KIND = StopKind(
     work=_work,
     answers=nothing,
     discussion=nothing,
+    look_for=_look_for,
     sources=nothing,
     sources_on_page=False,
     cards=_cards,

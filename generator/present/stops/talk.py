@@ -67,6 +67,7 @@ KIND = StopKind(
     work=_work,
     answers=nothing,
     discussion=_discussion,
+    look_for=nothing,
     sources=nothing,
     sources_on_page=False,
     cards=nothing,

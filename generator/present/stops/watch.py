@@ -72,6 +72,7 @@ KIND = StopKind(
     work=_work,
     answers=nothing,
     discussion=nothing,
+    look_for=nothing,
     sources=nothing,
     sources_on_page=False,
     cards=nothing,

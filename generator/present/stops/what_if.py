@@ -164,6 +164,10 @@ def _likely(worked: WhatIf, one: Changed, say: Say) -> tuple[LikelyView, ...]:
     )
 
 
+def _look_for(told: StopInLesson[WhatIfStop]) -> tuple[str, ...]:
+    return (told.say("look_what_if"),)
+
+
 def _sources(view: WhatIfView) -> tuple[SourceView, ...]:
     return view.sources
 
@@ -187,6 +191,7 @@ KIND = StopKind(
     work=_work,
     answers=_answers,
     discussion=nothing,
+    look_for=_look_for,
     sources=_sources,
     sources_on_page=True,
     cards=nothing,

@@ -47,6 +47,16 @@ class AnswerView:
 
 
 @dataclass(frozen=True, slots=True)
+class LookForView:
+    """What to look for while children work at one stop."""
+
+    heading: str
+    """Of the stop."""
+    lines: tuple[str, ...]
+    """One sign a line; at least one."""
+
+
+@dataclass(frozen=True, slots=True)
 class DiscussionView:
     """Something to talk over."""
 
@@ -99,6 +109,8 @@ class NotesView:
     for_class: tuple[str, ...]
     """Materials, groups, room and two halves, for a class of 25."""
     answers: tuple[AnswerView, ...]
+    look_for: tuple[LookForView, ...]
+    """Signs of understanding, a stop each."""
     questions: tuple[str, ...]
     """About how something was found."""
     frames: tuple[str, ...]

@@ -69,6 +69,7 @@ KIND = StopKind(
     work=little,
     answers=_answers,
     discussion=nothing,
+    look_for=nothing,
     sources=nothing,
     sources_on_page=False,
     cards=nothing,
