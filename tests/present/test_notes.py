@@ -197,7 +197,7 @@ def test_a_family_reads_what_the_minutes_are_for(lesson: str) -> None:
     shown = text(pages(result)["index.html"])
     total = result.lesson.file.minutes
     found = re.search(
-        rf"About {total} minutes: (\d+) to watch, (\d+) to work out, (\d+) to move and (\d+) to talk",
+        r"In minutes: (\d+) to watch, (\d+) to work out, (\d+) to move and (\d+) to talk",
         shown,
     )
     assert found

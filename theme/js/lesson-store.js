@@ -10,3 +10,15 @@ export function lessonStore() {
   const lesson = document.querySelector("lesson-thread")?.getAttribute("data-lesson") ?? location.pathname;
   return new Store(`${shapeHere()}/${lesson}`);
 }
+
+/** Whether this device keeps anything at all: where it is forbidden or full, no place is promised. */
+export function isKept() {
+  const probe = `${lessonStore().key} probe`;
+  try {
+    localStorage.setItem(probe, "");
+    localStorage.removeItem(probe);
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,6 +1,6 @@
 import { announce, unseen } from "./announce.js";
 import { tellOf } from "./events.js";
-import { lessonStore } from "./lesson-store.js";
+import { isKept, lessonStore } from "./lesson-store.js";
 import { LiveElement } from "./live-element.js";
 import { Progress } from "./progress.js";
 import { say } from "./say.js";
@@ -25,6 +25,7 @@ export class LessonThread extends LiveElement {
     this.progress.stops = this.stops.map(({ id }) => id);
     this.listen(signal);
     this.show();
+    if (isKept()) this.querySelector("[data-place-kept]")?.removeAttribute("hidden");
     if (!document.querySelector("pause-player")) this.offerWayOn(signal);
   }
 

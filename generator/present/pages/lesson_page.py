@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
@@ -24,6 +24,7 @@ from generator.present.views.lesson import LessonView, StopOnPage
 from generator.present.views.page import PageView
 from generator.present.views.stop import StopView
 from generator.present.words.care import care_lines
+from generator.present.words.families import BESIDE
 from generator.present.words.foreign import is_marked
 from generator.present.words.grades import grades_in_words
 from generator.present.words.prose import inline
@@ -48,6 +49,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
         notice=say("translation_notice") if _is_partly_foreign(result) else "",
         meta=meta_line(file, say) + costs(film_sizes(lesson), say),
         minutes=minutes_words(result, stops, say),
+        beside=tuple(say(BESIDE.key(kind)) for kind in _kinds(stops)),
         you_need=file.you_need,
         goals=file.goals,
         video=video,
@@ -108,12 +110,18 @@ def stops_on_page(
                 stop=stop,
                 styles=tuple(style for style in styles if style not in linked),
                 script="" if script in linked else script,
+                first_of_kind=kind.name not in _kinds(one.stop for one in found),
                 holds_player=kind.holds_player and not any(other.holds_player for other in found),
                 corrections=corrections.get(stop.head.id, ()),
             )
         )
         linked |= {*styles, script}
     return tuple(found)
+
+
+def _kinds(stops: Iterable[StopView]) -> tuple[str, ...]:
+    """Kinds of stop, each once, in the order of the page."""
+    return tuple(dict.fromkeys(stop.head.kind for stop in stops))
 
 
 def _is_partly_foreign(result: LessonResult) -> bool:

@@ -23,7 +23,7 @@ def stop_minutes(result: LessonResult, stops: tuple[StopView, ...]) -> tuple[int
 
 
 def minutes_words(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> str:
-    """``about 18 minutes: 3 to watch, 9 to work out, 4 to move and 2 to talk``."""
+    """``In minutes: 3 to watch, 9 to work out, 4 to move and 2 to talk.``: how many in all stands above."""
     total, film = result.lesson.file.minutes, _film(result)
     work = dict.fromkeys(Doing, 0)
     for stop in stops:
@@ -41,7 +41,7 @@ def minutes_words(result: LessonResult, stops: tuple[StopView, ...], say: Say) -
         for doing, n in zip(done, whole, strict=True)
         if n
     )
-    return say("minutes_parts", n=total, minutes=say.number(total), parts=say.listed(tuple(parts)))
+    return say("minutes_parts", parts=say.listed(tuple(parts)))
 
 
 def _film(result: LessonResult) -> list[Fraction]:

@@ -102,13 +102,13 @@ def _brought(kind: AnyKind, part: str, entries: list[Path]) -> bool:
 
 
 def _texts(kind: AnyKind, theme: Path, words: Mapping[str, Words]) -> Iterator[MissingPart]:
-    """The kind's own word, and every text that its templates, element and record say by name."""
+    """The kind's own words, and every text that its templates, element and record say by name."""
     files = [*theme.glob(f"stops/{kind.name}/*.html"), *theme.glob(f"stops/{kind.name}/*.js")]
     spec = find_spec(f"{__package__}.{kind.name}")
     if spec and spec.origin:
         files.append(Path(spec.origin))
     said = {key for file in files for key in _SAID.findall(file.read_text("utf-8"))}
     for language, texts in words.items():
-        for key in sorted({f"stop_{kind.name}", *said} - texts.texts.keys()):
+        for key in sorted({f"stop_{kind.name}", f"beside_{kind.name}", *said} - texts.texts.keys()):
             what = f"the text `{key}` is missing, which the kind `{kind.name}` says"
             yield MissingPart(f"site_data/words/{language}.yaml", what, "add it in every language")

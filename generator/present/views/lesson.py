@@ -22,6 +22,8 @@ class StopOnPage:
     """Styles the page begins without, at the first stop that needs them."""
     script: str
     """The script of its element, at the first stop that needs it; else empty."""
+    first_of_kind: bool
+    """Whether none of its kind stands above."""
     holds_player: bool
     """Whether the video stands here."""
     corrections: tuple[str, ...]
@@ -55,7 +57,9 @@ class LessonView:
     meta: str
     """``Grades 3–5 · 18 minutes``"""
     minutes: str
-    """``about 18 minutes: 3 to watch …``, what they are for."""
+    """``In minutes: 3 to watch …``, what they are for."""
+    beside: tuple[str, ...]
+    """What the adult beside a child can do, a line for each kind of stop that is there."""
     you_need: tuple[str, ...]
     goals: tuple[str, ...]
     video: VideoView | None

@@ -44,6 +44,7 @@ class Family:
 
 
 STOP = Family("stop_", tuple(STOP_KINDS))
+BESIDE = Family("beside_", tuple(STOP_KINDS))
 MEASURE = Family("measure_", tuple(map(str, Measure)))
 ABOUT = Family("about_", tuple(map(str, Measure)))
 ALLERGEN = Family("allergen_", tuple(map(str, Allergen)))
@@ -72,6 +73,7 @@ DOING = Family("minutes_to_", ("watch", "work_out", "move", "talk"))
 FILM = Family("film_", FILM_KEYS)
 FAMILIES = (
     STOP,
+    BESIDE,
     MEASURE,
     ABOUT,
     ALLERGEN,
