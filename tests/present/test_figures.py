@@ -158,6 +158,10 @@ def test_a_figure_stays_in_its_box(pose: Pose) -> None:
     ):
         assert 3 <= point.x <= 117
         assert 3 <= point.y <= 125
+    turned = pose.lean + pose.bend + pose.head
+    stem = body.head.toward(180 - turned, 13.5)
+    assert stem.y - 1.25 >= 1
+    assert 1 <= stem.x - 1.25 <= stem.x + 1.25 <= 119
 
 
 @each_pose

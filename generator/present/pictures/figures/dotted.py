@@ -15,10 +15,10 @@ ROOM: dict[Part, float] = {"hand": 8, "foot": 8, "head": 13.5, "hips": 12}
 """How far before a part its arrow ends, in drawing units."""
 
 SHORT = 10.0
-"""A way of which less than this would be left is drawn beside what moves."""
+"""A way of which less than this would be seen is drawn beside what moves."""
 
 HIDDEN = 6.5
-"""A way that is mostly nearer than this to the body would lie beneath it."""
+"""What of a way is nearer than this to the body lies beneath it."""
 
 COVERED = 4.5
 """An arrow beside a body, with its point nearer than this to a limb, is drawn only for want of another."""
@@ -52,7 +52,8 @@ def _seen(part: Part, way: Limb, taken: Limb) -> Limb:
     if way[0].far_from(way[-1]) < room + SHORT:
         return _beside(way, room, taken)
     kept = tuple(_shortened(way, room))
-    if sum(_distance(at, taken) < HIDDEN for at in kept) * 2 > len(kept):
+    free = [pair for pair in pairwise(kept) if all(_distance(at, taken) > HIDDEN for at in pair)]
+    if sum(start.far_from(end) for start, end in free) < SHORT:
         return _beside(way, room, taken)
     return tuple(_shortened(kept[::-1], 2))[::-1]
 

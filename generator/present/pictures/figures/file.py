@@ -13,7 +13,7 @@ from generator.present.pictures.figures.drawing import figures
 FOLDER = "assets/figures"
 """Where the pictures stand on the site."""
 
-SHIRT = {LIGHT: "#a88ea4", DARK: "#7d6279"}
+SHIRT = {LIGHT: "#a58ba1", DARK: "#82667d"}
 """A lighter thread on white and a darker one on dark, so that arms are read in front of it."""
 
 
