@@ -4,9 +4,7 @@ from __future__ import annotations
 
 from generator.language.kind_words import UnkindWords
 
-_WHOLE = (
-    r"(foods?|snacks?|drinks?|lunch(es)?|meals?|choices?|sides?|options?|plates?|swaps?|eating)"
-)
+_WHOLE = r"(foods?|snacks?|drinks?|lunch(es)?|breakfasts?|dinners?|suppers?|meals?|choices?|sides?|options?|plates?|swaps?|eating)"
 _SWEET = r"(dessert|seconds|sweets|(the |a |some |that )?(\w+ )?(pie|cake|cookies?|pizza|ice cream|treats?))"
 
 UNKIND_WORDS = (
@@ -25,7 +23,7 @@ UNKIND_WORDS = (
         "food is never earned",
     ),
     UnkindWords(
-        r"(a|an|the|your|my|our|little|sweet|special) treats?|treat (yourself|himself|herself|themselves|ourselves)"
+        r"(a|an|the|your|my|our|little|sweet|special) treats?|treats (come|for|after|later|only)|treat (yourself|himself|herself|themselves|ourselves)"
         r"|(a|the|your|my|our|as) rewards?|reward(s|ed|ing)? (yourself|yourselves|him|her|them|us|me)",
         "name the food: it is food, and no prize",
     ),
@@ -39,7 +37,8 @@ UNKIND_WORDS = (
         "name the food and say nothing about it",
     ),
     UnkindWords(
-        rf"(good|bad|clean|junk|(un)?healthy|lighter) {_WHOLE}|eat(s|ing)? clean|healthier|light (choices?|options?)",
+        rf"(good|bad|clean|junk|(un)?healthy|lighter) {_WHOLE}|eat(s|ing)? clean|healthier"
+        r"|light (choices?|options?|lunch(es)?|dinners?|suppers?|meals?|snacks?)",
         "say `holds more` or `holds less`",
     ),
     UnkindWords(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from generator.language.kind_words import UnkindWords
 
-_WHOLE = r"(comida|alimento|bebida|merienda|lonchera|plato|opci[oó]n|elecci[oó]n)(e?s)?"
+_WHOLE = r"(comida|almuerzo|cena|desayuno|alimento|bebida|merienda|lonchera|plato|opci[oó]n|elecci[oó]n)(e?s)?"
 
 UNKIND_WORDS = (
     UnkindWords(
@@ -35,7 +35,7 @@ UNKIND_WORDS = (
     ),
     UnkindWords(
         rf"{_WHOLE} ((buen|mal|san|insan)[oa]s?|chatarra|(no )?saludables?|liger[oa]s?)|(comida|alimento)s? limpi[oa]s?|(buen|mal)[oa]s? {_WHOLE}"
-        r"|(m[aá]s|menos|muy|poco) (san[oa]s?|saludables?)|insan[oa]s?|comer limpio",
+        r"|(m[aá]s|menos|muy|poco) (san[oa]s?|saludables?)|insan[oa]s?|com(er|e|es|en|emos|an) (limpio|sano|ligero|saludable)|(algo|platos?) (m[aá]s )?liger[oa]s?",
         "di `tiene más` o `tiene menos`",
     ),
     UnkindWords(
