@@ -6,10 +6,10 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from generator.compute.count_up import count_up
-from generator.compute.result import Comparison, LessonResult
+from generator.compute.result import LessonResult
 from generator.model.amount import parse_amount
 from generator.model.figure import FigureKind
-from generator.model.measure import Unit
+from generator.model.measure import Measure, Unit
 
 Given = frozenset[tuple[Decimal, Unit | None]]
 """Each number with the unit that it is given in; nothing for a household unit or none at all."""
@@ -24,18 +24,26 @@ def given(result: LessonResult, last: int) -> Given:
     for at, stop in enumerate(result.lesson.file.stops[: last + 1]):
         found.update(_amounts(result, result.lesson.stop_id(at)))
         found.update((number, None) for number in stop.own_numbers)
-        if comparison := result.comparisons.get(result.lesson.stop_id(at)):
-            found.update(_hops(comparison))
+        found.update(_hops(result, result.lesson.stop_id(at)))
     return frozenset(found)
 
 
-def _hops(comparison: Comparison) -> Iterator[tuple[Decimal, Unit | None]]:
-    """Where the hops of rows with help land, and how long they are: a worked row is read aloud."""
-    unit = comparison.stop.measure.unit
-    for row, entry in zip(comparison.rows, comparison.stop.rows, strict=True):
-        if entry.help.shows_hops:
-            for hop in count_up(row.gap.smaller, row.gap.larger):
-                yield from ((number, one) for number in (hop.end, hop.size) for one in (None, unit))
+def _hops(result: LessonResult, stop: str) -> Iterator[tuple[Decimal, Unit | None]]:
+    """Where the hops of rows and days with help land, and how long they are: what is worked is read aloud."""
+    for smaller, larger, unit in _helped(result, stop):
+        for hop in count_up(smaller, larger):
+            yield from ((number, one) for number in (hop.end, hop.size) for one in (None, unit))
+
+
+def _helped(result: LessonResult, stop: str) -> Iterator[tuple[Decimal, Decimal, Unit]]:
+    """Smaller and larger number of each subtraction whose hops are drawn, with their unit."""
+    if comparison := result.comparisons.get(stop):
+        for row, entry in zip(comparison.rows, comparison.stop.rows, strict=True):
+            if entry.help.shows_hops:
+                yield row.gap.smaller, row.gap.larger, comparison.stop.measure.unit
+    if (day := result.days.get(stop)) and day.stop.help.shows_hops:
+        smaller, larger = sorted((day.balance.eaten, day.balance.needed))
+        yield smaller, larger, Measure.ENERGY.unit
 
 
 def _amounts(result: LessonResult, stop: str) -> Iterator[tuple[Decimal, Unit | None]]:
