@@ -66,6 +66,21 @@ def test_a_slip_in_the_subtraction_is_told_as_in_a_comparison(day: Locator) -> N
     expect(day.get_by_role("status")).to_have_text("Write the gap, then check.")
 
 
+def test_a_slip_is_told_in_a_comparison_below_a_day_too(page: Page, day: Locator) -> None:
+    """Both stops have scripts of their own, and what reads a wrong answer comes once for both."""
+    failed: list[str] = []
+    page.on("pageerror", lambda error: failed.append(str(error)))
+    row = page.locator("form.gap-row").first
+    first, second = (int(row.get_attribute(f"data-{side}") or "") for side in ("first", "second"))
+    gave, took = both_numbers(day)
+    answer(day, str(took + gave))
+    row.locator("[name=gap]").fill(str(first + second))
+    row.get_by_role("button", name="Check my numbers").click()
+    for told in (day.get_by_role("status"), row.get_by_role("status")):
+        expect(told).to_contain_text("Not yet. That is the two added.")
+    assert failed == []
+
+
 def test_the_answer_is_kept_and_can_be_changed(page: Page, day: Locator) -> None:
     gave, took = both_numbers(day)
     answer(day, str(took - gave), "To the right.")
