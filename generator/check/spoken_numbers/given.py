@@ -24,24 +24,29 @@ def given(result: LessonResult, last: int) -> Given:
     for at, stop in enumerate(result.lesson.file.stops[: last + 1]):
         found.update(_amounts(result, result.lesson.stop_id(at)))
         found.update((number, None) for number in stop.own_numbers)
-        found.update(_hops(result, result.lesson.stop_id(at)))
+        found.update(_hops(result, result.lesson.stop_id(at), own=at == last))
     return frozenset(found)
 
 
-def _hops(result: LessonResult, stop: str) -> Iterator[tuple[Decimal, Unit | None]]:
+def _hops(result: LessonResult, stop: str, *, own: bool) -> Iterator[tuple[Decimal, Unit | None]]:
     """Where the hops of rows and days with help land, and how long they are: what is worked is read aloud."""
-    for smaller, larger, unit in _helped(result, stop):
+    for smaller, larger, unit in _helped(result, stop, own=own):
         for hop in count_up(smaller, larger):
             yield from ((number, one) for number in (hop.end, hop.size) for one in (None, unit))
 
 
-def _helped(result: LessonResult, stop: str) -> Iterator[tuple[Decimal, Decimal, Unit]]:
-    """Smaller and larger number of each subtraction whose hops are drawn, with their unit."""
+def _helped(
+    result: LessonResult, stop: str, *, own: bool
+) -> Iterator[tuple[Decimal, Decimal, Unit]]:
+    """Smaller and larger number of each subtraction whose hops are drawn, with their unit.
+
+    Those of a day pass at its own stop alone: later on they could be said of a food by mistake.
+    """
     if comparison := result.comparisons.get(stop):
         for row, entry in zip(comparison.rows, comparison.stop.rows, strict=True):
             if entry.help.shows_hops:
                 yield row.gap.smaller, row.gap.larger, comparison.stop.measure.unit
-    if (day := result.days.get(stop)) and day.stop.help.shows_hops:
+    if own and (day := result.days.get(stop)) and day.stop.help.shows_hops:
         smaller, larger = sorted((day.balance.eaten, day.balance.needed))
         yield smaller, larger, Measure.ENERGY.unit
 
