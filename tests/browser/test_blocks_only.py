@@ -34,7 +34,8 @@ def shown(page: Page, where: str) -> str:
 
 
 @pytest.mark.parametrize(
-    "lesson", ["river-walk", "market-drinks", "soup-night", "bean-stew", "two-days"]
+    "lesson",
+    ["river-walk", "market-drinks", "soup-night", "bean-stew", "two-days", "garden-baskets"],
 )
 def test_no_number_of_a_food_is_left_on_the_page(page: Page, site: str, lesson: str) -> None:
     page.goto(f"{site}{lesson}/index.html")

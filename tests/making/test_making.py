@@ -63,7 +63,7 @@ def test_a_page_says_what_it_shows_and_loads(project: Path) -> None:
 def test_another_lesson_changes_nothing(project: Path, tmp_path: Path) -> None:
     before = made(project, RIVER)
     alone = copy_project(tmp_path)
-    for other in ("bean-stew", "market-drinks", "soup-night", "two-days"):
+    for other in ("bean-stew", "garden-baskets", "market-drinks", "soup-night", "two-days"):
         shutil.rmtree(alone / "lessons" / other)
     after = made(alone, RIVER)
     assert {path: bytes(one.held) for path, one in after.items()} == {
