@@ -1,6 +1,4 @@
-/** The script of the screen pages, and the first that runs. */
+/** The script a lesson page begins with: no more than its first picture needs. */
 import { showBlocksOnly } from "./blocks-only.js";
-import { bringLater } from "./bring-later.js";
 
 showBlocksOnly(); // before anything is seen
-bringLater();

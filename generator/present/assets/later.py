@@ -14,7 +14,7 @@ from generator.present.words.say import Say
 WORKER = "sw.js"
 """The service worker stands at the site's root: it may answer nothing above its own folder."""
 _NO_WORKER = "sw-off.js"
-_SCRIPTS = ("lesson", "thread", "video", "later", "home", "play", "clear")
+_SCRIPTS = ("page", "lesson", "thread", "video", "later", "home", "play", "clear")
 """Entries of theme/js/ whose scripts say texts of the site; the kinds of stop name more."""
 
 

@@ -29,7 +29,7 @@ class Look:
     """Which of the shared styles and scripts a page begins with, by their names in ``assets/``."""
 
     styles: tuple[str, ...] = ("screen", "below")
-    script: str = "lesson-{locale}"
+    script: str = "page-{locale}"
     """Where it holds texts of the site, it is made once for each language."""
 
 

@@ -18,7 +18,7 @@ from generator.present.views.page import LinkView, PageView
 
 _ALWAYS = frozenset({Build.PREVIEW, Build.PUBLISHED})
 _FILMING = frozenset({Build.FILMING})
-_LESSON = Look(("screen",))
+_LESSON = Look(("screen",), "lesson-{locale}")
 """What is below its first screen is linked there."""
 _READING = Look(("screen", "below", "reading"))
 _PAPER = Look(("paper",), "paper")
