@@ -12,6 +12,7 @@ from generator.compute.rounding import whole
 from generator.model.measure import Measure
 from generator.present.views.notes import CountTruthView
 from generator.present.words.families import MEASURE
+from generator.present.words.foreign import cited
 from generator.present.words.move_text import move_text
 from generator.present.words.number import arithmetic
 from generator.present.words.say import Say, as_decimal
@@ -85,7 +86,7 @@ def _truth(counted: CountedMove, say: Say) -> CountTruthView:
     formula = say(
         "count_truth_computed",
         formula=_formula(found, say),
-        activity=found.activity,
+        activity=cited(found.activity, say.language),
         code=found.code,
     )
     return CountTruthView(_takes(counted, name, say), says, formula)

@@ -75,6 +75,13 @@ def of_library(text: str) -> Foreign:
     return missing(text, FALLBACK)
 
 
+def cited(title: str, language: str) -> str:
+    """A published title on a page of a language: English as it was printed, and nothing to translate."""
+    if language.partition("-")[0] == FALLBACK:
+        return title
+    return Foreign(title, Markup('<span lang="{}">').format(FALLBACK))
+
+
 def is_marked(text: str) -> bool:
     """Whether a text, or a part of it, is foreign."""
     return isinstance(text, Marked)

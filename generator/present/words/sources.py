@@ -8,6 +8,7 @@ from generator.model.measure import Measure
 from generator.present.views.amounts import SourceView
 from generator.present.words.amounts import food_name
 from generator.present.words.food_amount import amount_words
+from generator.present.words.foreign import cited
 from generator.present.words.say import Say, as_decimal
 
 
@@ -39,7 +40,7 @@ def _sentence(held: Holding, measure: Measure, say: Say) -> str:
         )
     return say(
         "source_record",
-        record=held.food.entry.record,
+        record=cited(held.food.entry.record, say.language),
         release=held.food.release,
         fdc=held.food.entry.fdc,
         per_100g=say.quantity(as_decimal(held.per_100g, 3), measure),
