@@ -14,6 +14,7 @@ from generator.present.lesson import LessonInLanguage
 from generator.present.lesson_data import lesson_data
 from generator.present.output import Output
 from generator.present.pages.home import FRONT, front_needs
+from generator.present.pages.neighbours import ALONE, Neighbours
 from generator.present.pages.page import Surround
 from generator.present.pages.take_home import KEEP_LIST, ON_REQUEST, take_home_name
 from generator.present.pictures.figures.of_moves import move_pictures, moves_of
@@ -42,7 +43,11 @@ class Surroundings:
     """Whether the pages are for the educator's own machine, where nothing is carried home or kept."""
 
 
-def make_lesson(results: Mapping[str, LessonResult], around: Surroundings) -> tuple[Output, ...]:
+def make_lesson(
+    results: Mapping[str, LessonResult],
+    around: Surroundings,
+    beside: Mapping[str, Neighbours] | None = None,
+) -> tuple[Output, ...]:
     """Every file of one lesson: the same bytes for the same arguments, whatever else the site holds.
 
     A take-home copy holds the film, so the outputs of many lessons are best written as they come.
@@ -50,9 +55,10 @@ def make_lesson(results: Mapping[str, LessonResult], around: Surroundings) -> tu
     Args:
         results: the lesson by language, in the languages it has.
         around: what stands around it.
+        beside: by language, the lessons before and after it; nothing where it is looked at by itself.
     """
     lessons = [
-        LessonInLanguage(around.theme, result, _surround(language, results, around))
+        LessonInLanguage(around.theme, result, _surround(language, results, around, beside or {}))
         for language, result in results.items()
     ]
     data = [one for lesson in lessons for one in lesson_data(lesson.result, lesson.surround)]
@@ -98,7 +104,12 @@ class _Files:
         return b"".join(pieces_of(self.held(path)))
 
 
-def _surround(language: str, results: Mapping[str, LessonResult], around: Surroundings) -> Surround:
+def _surround(
+    language: str,
+    results: Mapping[str, LessonResult],
+    around: Surroundings,
+    beside: Mapping[str, Neighbours],
+) -> Surround:
     """What stands around the lesson's pages in a language."""
     return Surround(
         site=around.site,
@@ -111,4 +122,5 @@ def _surround(language: str, results: Mapping[str, LessonResult], around: Surrou
             if other != language
         },
         preview=around.preview,
+        neighbours=beside.get(language, ALONE),
     )

@@ -16,9 +16,12 @@ from generator.engine.installed import installed
 from generator.engine.versions import versions
 from generator.problems import Place
 from generator.read.draft import draft_place
+from generator.read.lesson_head import head_text
 
 _PROGRAM = Path(__file__).parents[1]
 LESSON = "lesson.yaml"
+OWN_HEAD = ""
+"""Stands for the lesson file itself among the heads of a lesson."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +37,8 @@ class Inputs:
     """All of ``site_data/``."""
     lessons: Mapping[str, str] = field(repr=False)
     """By folder of a lesson: its name and everything that lies in it. Drafts only for a preview."""
+    heads: Mapping[str, Mapping[str, str]] = field(repr=False)
+    """By folder of a lesson: the top of its file, and of each translation by its language."""
     drafts: Mapping[str, Place] = field(repr=False)
     """By folder of a lesson that is a draft: where it says so."""
     by_hand: Mapping[str, str] = field(repr=False)
@@ -66,6 +71,11 @@ def inputs_of(root: Path, contents: Contents, *, preview: bool = False) -> Input
         words=combined(words),
         library=combined(parts["site_data"]),
         lessons={name: sum_ for name, sum_ in lessons.items() if preview or name not in drafts},
+        heads={
+            name: dict(_heads(root, name, parts["lessons"], contents))
+            for name in lessons
+            if preview or name not in drafts
+        },
         drafts=drafts,
         by_hand=by_hand,
         settings=combined(parts[""]),
@@ -81,6 +91,19 @@ def _drafts(root: Path, names: Iterable[str], contents: Contents) -> Iterator[tu
         if place:
             line, _, column = place.partition(":")
             yield name, Place(path, int(line), int(column))
+
+
+def _heads(
+    root: Path, name: str, held: Mapping[str, str], contents: Contents
+) -> Iterator[tuple[str, str]]:
+    """The tops of a lesson's files; each is read again when it is another one."""
+    for file in (one for one in held if one.startswith(f"{name}/lesson.")):
+        language = file.removeprefix(f"{name}/lesson.").removesuffix("yaml").removesuffix(".")
+        if file.endswith(".yaml") and "/" not in language:
+            path = f"lessons/{file}"
+            mark = os.path.join(os.path.abspath(root), path.replace("/", os.sep))  # noqa: PTH100, PTH118  # as the marks have it
+            find = partial(head_text, root, path)
+            yield language, contents.word(f"head:{mark}", contents.marks[mark], find)
 
 
 def _draft(root: Path, path: str) -> str:

@@ -22,6 +22,7 @@ from generator.problems import LessonError, Problem, Weight
 from generator.read.handwritten import handwritten_pages
 from generator.steps.facts import LessonFacts, facts_of, from_facts, to_facts
 from generator.steps.library import checked_library
+from generator.steps.neighbours import Placed
 from generator.steps.surroundings import surroundings
 from generator.steps.work import work_lesson
 
@@ -105,16 +106,16 @@ class Maker:
     only_read: bool = False
     """Whether lessons are only read and checked, for the site will not be built."""
 
-    def __call__(self, task: tuple[str, str]) -> Made:
-        """Make a lesson by its folder's name and the checksum of what lies in it."""
-        name, own = task
+    def __call__(self, task: tuple[str, Placed]) -> Made:
+        """Make a lesson by its folder's name, among its neighbours."""
+        name, place = task
         recipe = self.recipe
         library, asked = recipe.known().watched()
         worked = work_lesson(recipe.root, f"lessons/{name}/lesson.yaml", library)
         if self.only_read or not worked.results:
             return Made(name, worked.problems)
-        outputs = make_lesson(worked.results, recipe.surroundings())
-        key, used = recipe.key(own, asked), tuple(sorted(asked))
+        outputs = make_lesson(worked.results, recipe.surroundings(), place.beside)
+        key, used = recipe.key(place.own, asked), tuple(sorted(asked))
         facts = to_facts(facts_of(worked))
         kept = ((output.path, output.held) for output in outputs)
         store_of(recipe).keep(key, facts, kept)
@@ -138,7 +139,7 @@ class FoundLessons:
 
 
 def bring_lessons(
-    recipe: Recipe, owns: Mapping[str, str], known: Uses, *, keep_out: int | None = None
+    recipe: Recipe, owns: Mapping[str, Placed], known: Uses, *, keep_out: int | None = None
 ) -> list[KeptLesson]:
     """Every lesson, kept or made now, in the order given; arguments as of ``find_lessons``.
 
@@ -154,7 +155,7 @@ def bring_lessons(
 
 def find_lessons(
     recipe: Recipe,
-    owns: Mapping[str, str],
+    owns: Mapping[str, Placed],
     known: Uses,
     *,
     keep_out: int | None = None,
@@ -164,12 +165,12 @@ def find_lessons(
 
     Args:
         recipe: what they are made with.
-        owns: checksum of what lies in each lesson's folder, by the folder's name.
+        owns: the lessons among their neighbours, by their folders' names.
         known: which entries of the library lessons used; what is found out now is added.
         keep_out: a file that no other process may hold open.
         to_the_end: whether the rest is made as well once a lesson cannot be; else it is only read.
     """
-    found = {name: _find(recipe, name, own, known) for name, own in owns.items()}
+    found = {name: _find(recipe, name, one.own, known) for name, one in owns.items()}
     missing = [(name, owns[name]) for name, kept in found.items() if kept is None]
     problems = [one for kept in found.values() if kept for one in kept.facts.questions]
     faults: dict[str, tuple[Problem, ...]] = {}
@@ -179,13 +180,13 @@ def find_lessons(
         if musts:
             faults[made.id] = musts
         if made.key:
-            known.add(owns[made.id], recipe.around, made.used)
+            known.add(owns[made.id].own, recipe.around, made.used)
             found[made.id] = _kept(recipe, made.id, made.key)
     return FoundLessons([kept for kept in found.values() if kept], problems, faults)
 
 
 def _make(
-    recipe: Recipe, tasks: Sequence[tuple[str, str]], keep_out: int | None, *, to_the_end: bool
+    recipe: Recipe, tasks: Sequence[tuple[str, Placed]], keep_out: int | None, *, to_the_end: bool
 ) -> Iterator[Made]:
     """Make lessons; from the first that cannot be made, the others are only read, unless told otherwise."""
     if not tasks:

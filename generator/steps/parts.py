@@ -45,9 +45,10 @@ def build_part(root: Path, part: Part) -> tuple[Path, tuple[Problem, ...]]:
     with alone(root) as lock:
         run = begin(root, root / "site", keep_out=lock)
         recipe = recipe_of(root, run.inputs, preview=False)
-        owns = {name: run.inputs.lessons[name] for name in part.share(list(run.inputs.lessons))}
+        every = run.owns()
+        owns = {name: every[name] for name in part.share(list(every))}
         lessons = bring_lessons(recipe, owns, run.uses, keep_out=lock)
-        used = {name: run.uses.find(own, recipe.around) for name, own in owns.items()}
+        used = {name: run.uses.find(one.own, recipe.around) for name, one in owns.items()}
         target = root / part.folder
         with replaced(target) as folder:
             for lesson in lessons:
@@ -85,10 +86,11 @@ def _taken(
     run: Run, recipe: Recipe, folder: Path, around: str, used: Mapping[str, list[str]]
 ) -> Iterable[Problem]:
     """Take in one share; gives the first thing that is wrong with it."""
+    every = run.owns()
     for name, names in used.items():
-        own = run.inputs.lessons.get(name)
-        file = folder / recipe.key(own or "", names)
-        if around != recipe.around or own is None or not file.is_file():
+        own = every[name].own if name in every else ""
+        file = folder / recipe.key(own, names)
+        if around != recipe.around or not own or not file.is_file():
             what = "this share was made of other files, or by another program"
             return [Problem(Place(folder.name), what, "make all shares anew of the same commit")]
         if not store_of(recipe).take_in(file):

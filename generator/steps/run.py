@@ -23,6 +23,7 @@ from generator.steps.lessons import (
     recipe_of,
     store_of,
 )
+from generator.steps.neighbours import Placed, placed
 from generator.steps.site import Site, Unmade, site_of
 from generator.write.fill import OldSite
 from generator.write.fresh import Marks, around, mark_fresh, recorded, sources
@@ -69,7 +70,7 @@ class Run:
 
     def _lessons(self, recipe: Recipe, unseen: tuple[Problem, ...]) -> list[KeptLesson]:
         """Every lesson; in a preview one with a mistake is as it was before, and stops no other."""
-        owns = self.inputs.lessons
+        owns = self.owns()
         lost = tuple(problem for problem in unseen if problem.weight is Weight.MUST)
         if not self.preview:
             try:
@@ -93,8 +94,16 @@ class Run:
         recipe = self._recipe()
         for name in names:
             store_of(recipe).drop(self.keys[name])
-        owns = {name: self.inputs.lessons[name] for name in names}
-        return bring_lessons(recipe, owns, self.uses)
+        every = self.owns()
+        return bring_lessons(recipe, {name: every[name] for name in names}, self.uses)
+
+    def owns(self) -> dict[str, Placed]:
+        """The lessons of the site among their neighbours.
+
+        Raises:
+            LessonError: the site's data must be put right.
+        """
+        return placed(self.inputs, self._recipe().known().library.site.languages)
 
     def kept_by_hand(self, site: Site) -> ByHand | None:
         """What is written by hand, made before; nothing where anything of it has changed."""

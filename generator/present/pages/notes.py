@@ -17,6 +17,7 @@ from generator.present.stops.kinds import kind_of
 from generator.present.views.notes import (
     AnswerView,
     LookForView,
+    NeighbourView,
     NotesView,
     PlanView,
     StopSourcesView,
@@ -64,6 +65,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         count_truth=count_truths(result, say),
         count_from=count_sources(result, say),
         adaptations=adaptations(result, say),
+        neighbours=tuple(_neighbours(surround)),
         care=care_of_foods(result, say),
         sources=tuple(_sources(stops, told.links.lesson.href)),
         brings=brings_views(result.holdings, say),
@@ -95,6 +97,15 @@ def _plan(
 def _answers(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> Iterator[AnswerView]:
     for index, view in enumerate(stops):
         yield from kind_of(view).answers(in_lesson(index, result, say), view)
+
+
+def _neighbours(surround: Surround) -> Iterator[NeighbourView]:
+    say, both = surround.say, surround.neighbours
+    for key, one in (("notes_before", both.before), ("notes_after", both.after)):
+        if one:
+            needs = say("notes_needs", needs=one.arithmetic) if one.arithmetic else ""
+            href = f"{surround.folder}{one.id}/index.html"
+            yield NeighbourView(href, one.title, say(key), needs)
 
 
 def _look_for(result: LessonResult, stops: tuple[StopView, ...], say: Say) -> Iterator[LookForView]:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from generator.model.site import SiteFile
+from generator.present.pages.neighbours import ALONE, Neighbours
 from generator.present.views.page import LanguageView, LinkView, PageView
 from generator.present.words.say import Say
 
@@ -47,6 +48,8 @@ class Surround:
     """By other language: which addresses it has too, a lesson by its folder's name alone."""
     preview: bool
     """Whether the pages are for the educator's own machine."""
+    neighbours: Neighbours = ALONE
+    """Around a lesson's pages: the lessons before and after it."""
 
     def page(
         self,

@@ -5,11 +5,15 @@ from __future__ import annotations
 from generator.compute.practice_set import SIZES, Kind, Problem, plan_of, practice_set
 from generator.compute.result import LessonResult
 from generator.present.pages.in_lesson import PageInLesson
+from generator.present.pages.page import Surround
+from generator.present.views.page import LinkView
 from generator.present.views.practice import PracticePageView, PracticeView, SizeView
 from generator.present.words.foreign import joined
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
 
+PRACTICE = "practice.html"
+"""The page's name in its lesson's folder."""
 PROBLEMS_A_PAGE = 12
 _LEAST_LARGE = 3000
 """Sizes above it are offered only where they are the lesson's own."""
@@ -33,8 +37,17 @@ def practice_view(told: PageInLesson) -> PracticePageView:
             if largest in (plan.largest, *(one for one in SIZES if one <= _LEAST_LARGE))
         ),
         problems=practice_views(result, say, PROBLEMS_A_PAGE),
+        another_day=_another_day(told.surround),
         stamp=print_stamp(result),
     )
+
+
+def _another_day(surround: Surround) -> LinkView | None:
+    """Numbers met before are met again: practice spread over days holds longer (common practice, no source)."""
+    before = surround.neighbours.before
+    if before is None:
+        return None
+    return LinkView(f"{surround.folder}{before.id}/{PRACTICE}", before.title)
 
 
 def practice_views(result: LessonResult, say: Say, number: int) -> tuple[PracticeView, ...]:

@@ -90,6 +90,18 @@ class StopSourcesView:
 
 
 @dataclass(frozen=True, slots=True)
+class NeighbourView:
+    """A lesson before or after this one."""
+
+    href: str
+    title: str
+    place: str
+    """Which of both it is."""
+    needs: str
+    """What a child must be able to do for it; empty where it does not say so."""
+
+
+@dataclass(frozen=True, slots=True)
 class NotesView:
     """The teacher's page of a lesson."""
 
@@ -126,6 +138,8 @@ class NotesView:
     count_from: str
     """Where the minutes come from, with all values; empty without minutes."""
     adaptations: tuple[str, ...]
+    neighbours: tuple[NeighbourView, ...]
+    """The lessons before and after it, in this order; none where there is no other."""
     care: tuple[str, ...]
     """What the lesson's own foods ask for; the rest stands on its page."""
     sources: tuple[StopSourcesView, ...]

@@ -47,4 +47,6 @@ class PracticePageView:
     """What one count stands for in the lesson; 0 where nothing is counted."""
     sizes: tuple[SizeView, ...]
     problems: tuple[PracticeView, ...]
+    another_day: LinkView | None
+    """The practice of the lesson before; nothing where there is none."""
     stamp: str

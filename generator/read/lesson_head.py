@@ -1,0 +1,77 @@
+"""What the top of a lesson file says, read without its stops: enough to set lessons in order and to name one."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from generator.model.grades import Grades, parse_grades
+from generator.read.files import LARGEST_LESSON, read_text
+from generator.read.source import Data, read_source
+
+_STOPS = re.compile(r"^stops:", re.MULTILINE)
+_KEYS = ("title", "arithmetic", "grades", "order")
+
+
+@dataclass(frozen=True, slots=True)
+class LessonHead:
+    """The top of one file: of a lesson, or of one of its translations."""
+
+    title: str
+    arithmetic: str
+    """What a child must be able to do; empty where the file does not say so."""
+    grades: Grades | None
+    """Nothing in a translation."""
+    order: int | None
+    """Its place in the lists, where somebody chose one."""
+
+
+def head_text(root: Path, path: str) -> str:
+    """The top of a lesson file or translation as one line; empty where it cannot be read.
+
+    What is wrong with the file is told by whoever reads it whole.
+
+    Args:
+        root: folder of the site.
+        path: the file below it.
+    """
+    text = read_text(root, path, LARGEST_LESSON)
+    if not isinstance(text, str):
+        return ""
+    data = _top(path, text)
+    return json.dumps({key: data[key] for key in _KEYS if key in data}) if data else ""
+
+
+def head_from(text: str) -> LessonHead | None:
+    """A head as ``head_text`` gave it; nothing where the file names no title that can stand elsewhere."""
+    told = json.loads(text) if text else {}
+    title = told.get("title")
+    if not isinstance(title, str) or not title.strip() or "{" in title:  # braces are filled later
+        return None
+    order, needs = told.get("order"), told.get("arithmetic")
+    return LessonHead(
+        title.strip(),
+        needs.strip() if isinstance(needs, str) and "{" not in needs else "",
+        _grades(told.get("grades")),
+        order if isinstance(order, int) else None,
+    )
+
+
+def _top(path: str, text: str) -> Mapping[str, Data] | None:
+    """What stands above the stops, or in the whole file where the title stands below them."""
+    stops = _STOPS.search(text)
+    for part in (text[: stops.start()] if stops else text, text):
+        data = read_source(path, part).data
+        if isinstance(data, dict) and "title" in data:
+            return data
+    return None
+
+
+def _grades(written: object) -> Grades | None:
+    try:
+        return parse_grades(written)
+    except ValueError:
+        return None

@@ -1,0 +1,68 @@
+"""Which lessons come before and after each: by their grades, within the same ones as the lists have them."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import asdict, dataclass
+
+from generator.engine.contents import combined
+from generator.engine.inputs import OWN_HEAD, Inputs
+from generator.present.pages.neighbours import ALONE, Neighbour, Neighbours
+from generator.read.lesson_head import LessonHead, head_from
+
+Beside = Mapping[str, Neighbours]
+"""By language."""
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """What a lesson is made of besides the library and the site."""
+
+    own: str
+    """Its folder and its neighbours, as one checksum: it is made anew when a neighbour has another title."""
+    beside: Beside
+
+
+def placed(inputs: Inputs, languages: Sequence[str]) -> dict[str, Placed]:
+    """Every lesson among its neighbours, in the order of the inputs.
+
+    Args:
+        inputs: of the site.
+        languages: of the site, the one that lessons are written in first.
+    """
+    found = {language: _in_language(inputs, language, languages[0]) for language in languages}
+    return {
+        name: _placed(own, {one: lessons.get(name, ALONE) for one, lessons in found.items()})
+        for name, own in inputs.lessons.items()
+    }
+
+
+def _placed(own: str, beside: Beside) -> Placed:
+    told = {language: json.dumps(asdict(one)) for language, one in beside.items()}
+    return Placed(combined({"own": own, **told}), beside)
+
+
+def _in_language(inputs: Inputs, language: str, first: str) -> dict[str, Neighbours]:
+    """The neighbours of each lesson that a language has."""
+    line = [one for _, one in sorted(_heads(inputs, language, first), key=lambda one: one[0])]
+    around = zip([None, *line], line, [*line[1:], None], strict=False)
+    return {one.id: Neighbours(before, after) for before, one, after in around}
+
+
+def _heads(
+    inputs: Inputs, language: str, first: str
+) -> Iterator[tuple[tuple[int, int, bool, int, str], Neighbour]]:
+    """Each lesson that can be named in a language, with its place in the line."""
+    for name, heads in inputs.heads.items():
+        own = head_from(heads.get(OWN_HEAD, ""))
+        told = own if language == first else head_from(heads.get(language, ""))
+        if own and own.grades and told:
+            yield _place(name, own), Neighbour(name, told.title, told.arithmetic)
+
+
+def _place(name: str, own: LessonHead) -> tuple[int, int, bool, int, str]:
+    """Younger grades first; then what the lists go by: a chosen order, and the folder's name."""
+    grades = own.grades
+    assert grades  # noqa: S101  # whoever asks has seen to it
+    return grades.first, grades.last, own.order is None, own.order or 0, name
