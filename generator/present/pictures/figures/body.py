@@ -24,8 +24,11 @@ NOSE = "M8 .5h1.4"
 """Seen from the side: it says which way a body looks, also where it lies."""
 
 
-def body(pose: Pose, joints: Skeleton, held: str) -> str:
-    """Return the drawing of a body, from the far limbs to the hands in front of what they hold."""
+def body(pose: Pose, joints: Skeleton, held: str, way: str) -> str:
+    """Return the drawing of a body, from the far limbs to the hands in front of what they hold.
+
+    The way it came lies before the far limbs, which are pale, and behind all the rest.
+    """
     side = pose.view is View.SIDE
     far, near = ((0,), (1,)) if side else ((), (0, 1))
     return (
@@ -34,6 +37,7 @@ def body(pose: Pose, joints: Skeleton, held: str) -> str:
             if far
             else ""
         )
+        + way
         + _legs(joints, near)
         + _neck(joints)
         + _shirt(pose.view, joints.trunk)

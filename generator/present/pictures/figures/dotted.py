@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 from math import atan2, degrees
 
-from generator.model.pose import Pose
+from generator.model.pose import Pose, View
 from generator.present.pictures.figures.point import Limb, Point, line
 from generator.present.pictures.figures.skeleton import FLOOR, Skeleton, skeleton
 from generator.present.pictures.figures.ways import Part, length, ways
@@ -25,8 +25,8 @@ COVERED = 4.5
 
 
 def dotted_ways(first: Pose, second: Pose) -> str:
-    """Return the ways from the first pose to the second, to lie beneath the body of the second."""
-    taken = tuple(_taken(skeleton(second)))
+    """Return the ways from the first pose to the second, to lie beneath the near limbs of the second."""
+    taken = tuple(_taken(second.view, skeleton(second)))
     seen = [_seen(part, way, taken) for part, way in ways(first, second)]
     drawn = [way for way in seen if _distance(way[-1], taken) > COVERED or len(way) > 2] or seen
     if not drawn:
@@ -39,9 +39,11 @@ def dotted_ways(first: Pose, second: Pose) -> str:
     )
 
 
-def _taken(body: Skeleton) -> Iterator[Point]:
-    """Yield places that a body takes up: its joints, what lies between them, and its head."""
-    for limb in (*body.arms, *body.legs, (*body.trunk, body.head)):
+def _taken(view: View, body: Skeleton) -> Iterator[Point]:
+    """Yield places that a body takes up, but for far limbs, which are pale and lie beneath a way."""
+    near = 1 if view is View.SIDE else 0
+    limbs: tuple[Limb, ...] = (*body.arms[near:], *body.legs[near:], (*body.trunk, body.head))
+    for limb in limbs:
         for start, end in pairwise(limb):
             yield from (start.on_the_way_to(end, share / 4) for share in range(5))
 

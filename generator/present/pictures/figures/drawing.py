@@ -21,12 +21,12 @@ def figure(pose: Pose, before: Pose | None = None) -> str:
     With the pose ``before`` it, what moved from there to here is drawn as dotted ways.
     """
     joints = skeleton(pose)
+    way = dotted_ways(before, pose) if before else ""
     return (
         f'<svg class="figure" viewBox="{VIEW_BOX}" aria-hidden="true" fill="none" stroke="currentColor"'
         ' stroke-linecap="round" stroke-linejoin="round">'
         + around(pose)
-        + (dotted_ways(before, pose) if before else "")
-        + body(pose, joints, held(pose, joints))
+        + body(pose, joints, held(pose, joints), way)
         + "</svg>"
     )
 
