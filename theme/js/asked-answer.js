@@ -28,7 +28,8 @@ class Asked extends CheckedAnswer {
   }
 
   next() {
-    return this.written() ? say("answer_not_yet") : say("answer_empty");
+    if (!this.written()) return say("answer_empty");
+    return this.inputs[0]?.type === "radio" ? say("choice_not_yet") : say("answer_not_yet");
   }
 
   /** What is chosen or written. */
