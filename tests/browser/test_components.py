@@ -57,3 +57,14 @@ def test_every_kind_of_stop_is_on_it(page: Page, preview: Path, serve: Serve) ->
     )
     kinds = {folder.name for folder in (ROOT / "theme/stops").iterdir()}
     assert set(shown) == kinds
+
+
+def test_a_plum_has_a_leaf_to_the_side_it_hangs_to(page: Page, preview: Path, serve: Serve) -> None:
+    page.goto(serve(preview) + "components/index.html")
+    leaves = page.evaluate(
+        """[...document.querySelectorAll('section[aria-labelledby="plumb-line"] svg')].map(each => {
+            const leaf = each.querySelector('.leaf')?.getBBox();
+            return leaf ? Math.sign(leaf.x + leaf.width / 2 - 160) : 0;
+        })"""
+    )
+    assert leaves == [-1, 0, 1]

@@ -52,4 +52,5 @@ def _one_of_each(results: Iterable[LessonResult], surround: Surround) -> Iterato
 
 def _leaning(day: DayView, surround: Surround) -> Iterator[DayView]:
     for lean, tilt in _TILTS.items():
-        yield replace(day, tilt=str(tilt), hangs=surround.say(HANGS.key(lean)))
+        hangs = surround.say(HANGS.key(lean))
+        yield replace(day, lean=lean.value, tilt=str(tilt), hangs=hangs)
