@@ -84,6 +84,17 @@ def test_a_stop_that_is_all_numbers_says_so_and_lets_go_on(page: Page, site: str
     expect(day.locator("table").first).to_be_hidden()
 
 
+@pytest.mark.parametrize("path", ["index.html", "worksheet.html", "answers.html"])
+def test_a_last_question_about_what_foods_hold_is_left_out_and_said_so(
+    page: Page, site: str, path: str
+) -> None:
+    switch_on(page, f"{site}two-days/index.html")
+    page.goto(f"{site}two-days/{path}")
+    last = page.locator(".stop", has=page.get_by_role("heading", name="One last question"))
+    expect(last.get_by_text("Blocks only is on")).to_be_visible()
+    expect(last.get_by_text("Which one holds just as much")).to_be_hidden()
+
+
 def test_in_spanish_and_accessible(page: Page, site: str, axe: Callable[[Page], list[str]]) -> None:
     switch_on(page, f"{site}es/river-walk/index.html", "Solo bloques")
     assert not OF_FOODS.search(shown(page, "gap-calculator"))
