@@ -112,7 +112,7 @@ def test_where_it_cannot_come_whole_that_is_said_and_it_plays_on(
     (project / "site/long/film.mp4").unlink()
     page.get_by_text("Chapters", exact=True).click()
     page.locator(".chapters a[data-play-from='10']").click()
-    said = "Here the film can only be played from its beginning."
+    said = "Here the video can only be played from its beginning."
     expect(page.locator("pause-player .band:visible")).to_contain_text(said)
     expect(page.get_by_role("status").filter(has_text=said)).to_have_count(1)
     until(page, "!video.paused && video.currentTime < 10")

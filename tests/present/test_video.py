@@ -182,9 +182,9 @@ ALL = "{file: file.mp4, smaller: smaller.mp4, slides: slides.mp4}"
 @pytest.mark.parametrize(
     ("language", "folder", "labels", "meta"),
     [
-        ("en", "", ["The whole film: 24 MB", "A smaller picture: 3.2 MB", "Slides with the voice: 0.9 MB"],
+        ("en", "", ["The whole video: 24 MB", "A smaller picture: 3.2 MB", "Slides with the voice: 0.9 MB"],
          "Grades 3–5 · 10 minutes · video 24 MB, or 0.9 MB"),
-        ("es", "es/", ["La película entera: 24 MB", "Una imagen más pequeña: 3.2 MB", "Láminas con la voz: 0.9 MB"],
+        ("es", "es/", ["El video completo: 24 MB", "Con la imagen más pequeña: 3.2 MB", "Láminas con la voz: 0.9 MB"],
          "video de 24 MB, o de 0.9 MB"),
     ],
 )  # fmt: skip
