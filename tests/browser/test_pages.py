@@ -16,6 +16,9 @@ Serve = Callable[[Path], str]
 Axe = Callable[[Page], list[str]]
 
 LESSONS = sorted(file.parent.name for file in (ROOT / "lessons").glob("*/lesson.yaml"))
+IN_SPANISH = sorted(
+    f"es/{file.parent.name}" for file in (ROOT / "lessons").glob("*/lesson.es.yaml")
+)
 WRITTEN = sorted((ROOT / "lessons").rglob("*.md"))
 KINDS = {
     "front": "index.html",
@@ -257,7 +260,7 @@ def test_a_shift_is_seen(page: Page, site: str) -> None:
     assert page.evaluate(SHIFTS)
 
 
-@pytest.mark.parametrize("lesson", LESSONS)
+@pytest.mark.parametrize("lesson", [*LESSONS, *IN_SPANISH])
 def test_the_first_screen_of_a_phone_holds_the_whole_video(
     page: Page, site: str, lesson: str
 ) -> None:
