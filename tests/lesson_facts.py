@@ -9,7 +9,9 @@ from pathlib import Path
 
 import yaml
 
-FACTS = frozenset({"moves", "day", "cooking", "foods", "choking", "allergens", "no-allergens"})
+FACTS = frozenset(
+    {"moves", "day", "what-if", "cooking", "foods", "choking", "allergens", "no-allergens"}
+)
 """What may be plain of a lesson, beside the measures that it compares."""
 
 
@@ -56,6 +58,7 @@ def _facts(file: Path, foods: Mapping[str, Mapping[str, object]]) -> LessonFacts
     known = {
         "moves": "move" in kinds,
         "day": "day" in kinds,
+        "what-if": "what_if" in kinds,
         "cooking": written.get("cooking") is True,
         "foods": bool(named),
         "choking": bool(choking),

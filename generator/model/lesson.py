@@ -85,7 +85,7 @@ class LessonHead(Frozen):
     minutes: Annotated[int, Field(gt=0, le=120)]
     """How long the whole lesson takes, moving and talking included."""
     order: Annotated[int, Field(ge=1, le=9999)] | None = None
-    """Its place in the lists of lessons: 1 stands first. Lessons without one come after, by the names of their folders."""
+    """Its place in the lists of lessons: 1 stands first. Lessons without one come after, by the names of their folders. The notes name the lessons before and after it among those of its grades by the same order."""
     reading_grade: Annotated[int, Field(ge=1, le=12)] | None = None
     """Grade the learner's texts should read like; without it the last of ``grades``."""
     you_need: tuple[Text, ...] = ()

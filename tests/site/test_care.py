@@ -21,6 +21,7 @@ LEARNER = ("index", "cards", "worksheet", "answers", "practice", "transcript")
 """Pages of a lesson that a learner sees; the answer key lies beside the worksheet."""
 LESSON = (*LEARNER, "notes")
 
+ROOT = Path(__file__).parents[2]
 known = cache(page_words)
 """Of pages that nobody changes."""
 
@@ -45,6 +46,39 @@ def test_captions_say_nothing_that_no_page_may(built_site: Path, rule: Rule) -> 
     for file in sorted(built_site.glob(f"*/*.{rule.language}.vtt")):
         if not rule.in_class and {"learner", "lessons", "every"} & set(rule.pages):
             assert rule.wrong_words(file.read_text("utf-8").splitlines()) == (), file.name
+
+
+WRITTEN = {
+    "en": (
+        "site_data/words/en.yaml",
+        "site_data/new_lesson.yaml",
+        "README.md",
+        "lessons/guide/*.md",
+    ),
+    "es": ("site_data/words/es.yaml",),
+}
+"""What no page of the demo need show: words of every state, the first lesson of an educator, the guide."""
+
+
+@each_rule
+def test_what_is_written_elsewhere_says_nothing_that_no_page_may(rule: Rule) -> None:
+    if "every" in rule.pages:
+        for pattern in WRITTEN[rule.language]:
+            files = sorted(ROOT.glob(pattern))
+            assert files, pattern
+            for file in files:
+                assert rule.wrong_words(file.read_text("utf-8").splitlines()) == (), file.name
+
+
+@each_rule
+def test_no_move_of_the_library_says_what_no_learner_may_read(rule: Rule) -> None:
+    """Whether or not a lesson of the demo has it."""
+    moves = yaml.safe_load((ROOT / "site_data/moves.yaml").read_text("utf-8"))["moves"]
+    assert moves
+    if {"every", "learner"} & set(rule.pages) and not rule.in_class:
+        lines = [line for move in moves.values() for line in _strings(move["texts"][rule.language])]
+        assert lines
+        assert rule.wrong_words(lines) == ()
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
@@ -123,6 +157,13 @@ def _name(entry: dict[str, object], language: str) -> str:
     names = entry["names"]
     assert isinstance(names, dict)
     return str(names[language])
+
+
+def _strings(value: object) -> list[str]:
+    if isinstance(value, dict | list):
+        inner = value.values() if isinstance(value, dict) else value
+        return [line for one in inner for line in _strings(one)]
+    return [value] if isinstance(value, str) else []
 
 
 def _says_minutes(page: Element) -> bool:
