@@ -65,17 +65,14 @@ def inputs_of(root: Path, contents: Contents, *, preview: bool = False) -> Input
     words = {name: held for name, held in parts["site_data"].items() if _is_words(name)}
     lessons, by_hand = _parted(parts["lessons"])
     drafts = dict(_drafts(root, lessons, contents))
+    made = {name: sum_ for name, sum_ in lessons.items() if preview or name not in drafts}
     return Inputs(
         program=_program(here, files, contents, parts[""].get("requirements.lock", "")),
         theme=combined(parts["theme"]),
         words=combined(words),
         library=combined(parts["site_data"]),
-        lessons={name: sum_ for name, sum_ in lessons.items() if preview or name not in drafts},
-        heads={
-            name: dict(_heads(root, name, parts["lessons"], contents))
-            for name in lessons
-            if preview or name not in drafts
-        },
+        lessons=made,
+        heads={name: dict(_heads(root, name, parts["lessons"], contents)) for name in made},
         drafts=drafts,
         by_hand=by_hand,
         settings=combined(parts[""]),
