@@ -18,7 +18,7 @@ from generator.steps.surroundings import surroundings
 from generator.steps.work import work_lesson
 from tests.site_project import copy_project
 
-LESSONS = ("river-walk", "soup-night", "two-days")
+LESSONS = ("river-walk", "soup-night", "two-days", "garden-baskets")
 """Of every kind of stop, with translations and a record of what was filmed."""
 Read = Callable[["Kitchen", bool], Iterable[Problem]]
 
@@ -41,7 +41,7 @@ class Kitchen:
     """A small site of a process's own, in which one file at a time is changed."""
 
     def __init__(self, root: Path) -> None:
-        """Copy three lessons of the demo, with the foods and moves that they name and no others."""
+        """Copy four lessons of the demo, with the foods and moves that they name and no others."""
         self.root = copy_project(root)
         for lesson in (self.root / "lessons").glob("*/lesson.yaml"):
             if lesson.parent.name not in LESSONS:
@@ -106,7 +106,8 @@ def _page(kitchen: Kitchen, _: bool) -> Iterable[Problem]:
 
 TARGETS = (
     Target("lesson", "lessons/two-days/lesson.yaml", _lesson("two-days"), 24),
-    Target("lesson", "lessons/river-walk/lesson.yaml", _lesson("river-walk"), 18),
+    Target("lesson", "lessons/river-walk/lesson.yaml", _lesson("river-walk"), 10),
+    Target("lesson", "lessons/garden-baskets/lesson.yaml", _lesson("garden-baskets"), 8),
     Target("translation", "lessons/soup-night/lesson.es.yaml", _lesson("soup-night"), 16),
     Target("captions", "lessons/river-walk/river-walk.en.vtt", _lesson("river-walk"), 12),
     Target("recorded", "lessons/river-walk/recorded.yaml", _lesson("river-walk"), 10),
