@@ -169,6 +169,22 @@ stops:
     assert "“1,900”" in "".join(one.what for one in spoken_numbers(worked(tmp_path, text)))
 
 
+def test_the_numbers_of_an_estimate_need_no_braces(tmp_path: Path) -> None:
+    """Said together they are what there is to choose from; one that is none of them is asked about."""
+    prompt = "Is the gap in row one nearer to 50, 150 or 250?"
+    asked = LESSON.replace("Row one. My", f"{prompt}\n\n      Row one. My").replace(
+        "      solve: [gap, count, total]\n",
+        "      solve: [gap, count, total]\n"
+        f"      estimate: {{prompt: '{prompt}', choices: [50, 150, 250]}}\n",
+    )
+    assert list(spoken_numbers(worked(tmp_path, asked))) == []
+    told = [one.what for one in spoken_numbers(worked(tmp_path, asked.replace("150 or", "160 or")))]
+    assert sum("“160”" in one for one in told) == 2  # on the page and in the script
+    alone = asked.replace(f"      {prompt}", "      The gap in row one is 150.")
+    (wrong,) = spoken_numbers(worked(tmp_path, alone))
+    assert "“150”" in wrong.what
+
+
 def demo(folder: Path) -> Path:
     shutil.copytree(ROOT / "lessons", folder / "lessons")
     shutil.copytree(ROOT / "site_data", folder / "site_data")

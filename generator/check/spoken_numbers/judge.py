@@ -72,8 +72,10 @@ class Judge:
         meant = self.meant.narrowed(said, near, seats, ahead=ahead)
         if any(amount.agrees(figure) for figure in meant):
             return None
-        if self.passing.repeats(number, near) or (
-            meant == self.computed and self.passing.passes(number, near)
+        if (
+            self.passing.repeats(number, near)
+            or self.passing.offered(number, said.text)
+            or (meant == self.computed and self.passing.passes(number, near))
         ):
             return None
         if self.language.claims.gap.search(said.text) and self._of_a_gap(said, number):

@@ -49,6 +49,14 @@ class Passing:
         unit = next((unit for unit, pattern in known if pattern.match(near.tail)), None)
         return (number.value, unit) in self._given
 
+    def offered(self, number: Number, sentence: str) -> bool:
+        """Whether it is one of the numbers to choose an estimate from, said with all the others."""
+        if self._text.stop is None:
+            return False
+        choices = {*self._result.lesson.file.stops[self._text.stop].own_numbers}
+        said = {one.value for one in self._text.language.numbers_in(sentence)}
+        return len(choices) > 1 and number.value in choices <= said
+
     @cached_property
     def _given(self) -> Given:
         return given(self._result, self._last)
