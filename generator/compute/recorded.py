@@ -83,7 +83,7 @@ def _value(showing: Showing | None) -> Decimal | None:
 
 
 def _matched(filmed: Sequence[FilmedFigure], today: Sequence[Showing]) -> list[Showing | None]:
-    """For each filmed number the one of today; a number of today serves one of the film only."""
+    """For each filmed number the one of today; a number of today serves one of the film, and each time it is said again."""
     found: list[Showing | None] = [None] * len(filmed)
     pairs = sorted(
         _likeness(one, showing, at, place)
@@ -97,7 +97,7 @@ def _matched(filmed: Sequence[FilmedFigure], today: Sequence[Showing]) -> list[S
             found[at] = today[place]
             taken.add(place)
     for at, one in enumerate(filmed):
-        found[at] = found[at] or next(_as_large(one, today), None)
+        found[at] = found[at] or next(_as_large(one, today), None) or next(_again(one, today), None)
     return found
 
 
@@ -127,6 +127,12 @@ def _as_large(filmed: FilmedFigure, today: Sequence[Showing]) -> Iterator[Showin
         alike = (kind, measure, rest) == (other_kind, other_measure, others)
         if of_all and alike and showing.figure.value == filmed.value:
             yield showing
+
+
+def _again(filmed: FilmedFigure, today: Sequence[Showing]) -> Iterator[Showing]:
+    """What was said once more at a stop that shows no number: the number itself, if that is left."""
+    if all(showing.stop != filmed.stop for showing in today):
+        yield from (showing for showing in today if _key(filmed) == _key_of(showing))
 
 
 def _key(filmed: FilmedFigure) -> _Key:

@@ -50,7 +50,7 @@ def test_no_number_of_a_food_is_left_on_the_page(page: Page, site: str, lesson: 
 
 def test_blocks_tens_and_moves_stay_and_can_be_worked_with(page: Page, site: str) -> None:
     switch_on(page, f"{site}river-walk/index.html")
-    row = page.locator("form.gap-row").first
+    row = page.locator("form.gap-row:has(input[name=gap])").first
     expect(row.locator(".piles .blocks").first).to_be_visible()
     expect(page.locator("move-card h3").first).to_be_visible()
     row.locator("input[name=gap]").fill("320")

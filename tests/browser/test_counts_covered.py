@@ -10,6 +10,8 @@ from playwright.sync_api import Browser, Locator, Page, expect
 
 Serve = Callable[[Path], str]
 LESSON = "river-walk"
+ASKED = "move-card[data-row]"
+"""A row that is worked shows its count from the start."""
 
 
 @pytest.fixture
@@ -38,7 +40,7 @@ def expect_covered(card: Locator, *, covered: bool) -> None:
 
 def test_it_is_covered_at_first_and_a_reader_does_not_hear_it(page: Page, address: str) -> None:
     page.goto(address)
-    for card in page.locator("move-card").all():
+    for card in page.locator(ASKED).all():
         expect_covered(card, covered=True)
         count = card.get_attribute("data-count") or ""
         assert count not in card.locator("h3").aria_snapshot()
@@ -67,7 +69,7 @@ def test_looking_at_the_working_uncovers_it(page: Page, address: str) -> None:
 
 def test_it_is_shown_when_asked_for_and_stays_so(page: Page, address: str) -> None:
     page.goto(address)
-    card = page.locator("move-card").first
+    card = page.locator(ASKED).first
     card.get_by_role("button", name="Show the count").press("Enter")
     expect_covered(card, covered=False)
     expect(card.get_by_role("button", name="Count with me")).to_be_focused()
@@ -77,7 +79,7 @@ def test_it_is_shown_when_asked_for_and_stays_so(page: Page, address: str) -> No
 
 def test_uncovering_moves_nothing(page: Page, address: str) -> None:
     page.goto(address)
-    card = page.locator("move-card").first
+    card = page.locator(ASKED).first
     place = "each => [each.offsetTop, each.offsetHeight, document.body.offsetHeight]"
     before = card.evaluate(place)
     card.get_by_role("button", name="Show the count").click()

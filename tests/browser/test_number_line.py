@@ -12,6 +12,7 @@ from playwright.sync_api import Browser, Page, expect
 
 Serve = Callable[[Path], str]
 LESSON = "river-walk"
+LINE = "details[data-working] .line"  # a row that is worked shows its line whatever is chosen
 OPEN = "document.querySelectorAll('[data-working]').forEach(each => each.open = true)"
 
 
@@ -27,31 +28,32 @@ def number(text: str) -> float:
 
 def test_the_line_leads_from_the_smaller_to_the_larger_number(page: Page, address: str) -> None:
     page.goto(address)
-    for row in page.locator("form.gap-row:has(.line)").all():
-        texts = row.locator(".line text").all_text_contents()
+    for row in page.locator("form.gap-row:has(details[data-working] .line)").all():
+        texts = row.locator("details[data-working] .line text").all_text_contents()
         hops = [number(text) for text in texts if text.startswith("+")]
         stops = [number(text) for text in texts if not text.startswith("+")]
         sides = [float(row.get_attribute(f"data-{side}") or "") for side in ("first", "second")]
         assert [stops[0], stops[-1]] == sorted(sides)
         assert [end - start for start, end in itertools.pairwise(stops)] == hops
-        said = row.locator(".line").get_attribute("aria-label") or ""
+        said = row.locator("details[data-working] .line").get_attribute("aria-label") or ""
         assert all(text.lstrip("+") in said for text in texts)
 
 
 def test_blocks_or_line_is_chosen_once_for_all_rows_and_lessons(page: Page, address: str) -> None:
     page.goto(address)
     page.evaluate(OPEN)
-    expect(page.locator(".line").first).not_to_be_visible()
-    expect(page.locator("figure.left").first).to_be_visible()
+    line, left = page.locator(LINE), page.locator("details[data-working] figure.left")
+    expect(line.first).not_to_be_visible()
+    expect(left.first).to_be_visible()
     page.get_by_role("button", name="As a number line").first.press("Enter")
-    for line in page.locator(".line").all():
-        expect(line).to_be_visible()
-    expect(page.locator("figure.left").first).not_to_be_visible()
+    for each in line.all():
+        expect(each).to_be_visible()
+    expect(left.first).not_to_be_visible()
     page.goto(address.replace(LESSON, "soup-night"))
     page.evaluate(OPEN)
-    expect(page.locator(".line").first).to_be_visible()
+    expect(line.first).to_be_visible()
     page.get_by_role("button", name="In blocks").first.click()
-    expect(page.locator("figure.left").first).to_be_visible()
+    expect(left.first).to_be_visible()
 
 
 def test_without_script_both_are_there(address: str, browser: Browser) -> None:

@@ -79,17 +79,17 @@ def test_a_spoiled_choice_is_the_first_one(lesson: Page) -> None:
 def test_a_chapter_plays_from_where_it_begins(lesson: Page) -> None:
     watch_seeks(lesson)
     summary(lesson, "Chapters").press("Enter")
-    lesson.get_by_role("link", name=re.compile("0:41.*Make a guess")).press("Enter")
+    lesson.get_by_role("link", name=re.compile("0:44.*Make a guess")).press("Enter")
     expect(lesson.locator("video")).to_be_focused()
     until(lesson, "!video.paused")
-    assert lesson.evaluate("sought") == [41]
+    assert lesson.evaluate("sought") == [44]
     assert "#" not in lesson.url
 
 
 def test_who_chooses_a_chapter_meets_its_pause_anew(lesson: Page) -> None:
     for _ in range(2):
         lesson.evaluate("document.querySelector('[href=\"#guess\"][data-play-from]').click()")
-        lesson.evaluate("document.querySelector('video').currentTime = 53.5")
+        lesson.evaluate("document.querySelector('video').currentTime = 64.5")
         expect(lesson.get_by_role("heading", name="Make a guess")).to_be_focused()
         lesson.locator("#guess [data-go-on]").press("Enter")
         until(lesson, "!video.paused")
@@ -97,9 +97,9 @@ def test_who_chooses_a_chapter_meets_its_pause_anew(lesson: Page) -> None:
 
 def test_what_is_said_follows_and_leaves_page_and_focus_alone(lesson: Page) -> None:
     summary(lesson, "Read along").press("Enter")
-    expect(lesson.locator(".said button").first).to_contain_text("0:00 Hello, and welcome")
+    expect(lesson.locator(".said button").first).to_contain_text("0:00 Hello from Larkmead!")
     lesson.evaluate("scrollTo(0, 0)")
-    for at, says in ((20, "I want to stop at the kiosk"), (160, "See you in the kitchen!")):
+    for at, says in ((22, "I got mine at the kiosk"), (252, "Talk it over, and thank you")):
         lesson.evaluate("at => { document.querySelector('video').currentTime = at; }", at)
         here = lesson.locator(".said [aria-current=true]")
         expect(here).to_contain_text(says)
@@ -115,10 +115,10 @@ def test_what_is_said_follows_and_leaves_page_and_focus_alone(lesson: Page) -> N
 def test_a_line_leads_to_its_moment_and_the_reader_stays(lesson: Page) -> None:
     summary(lesson, "Read along").press("Enter")
     watch_seeks(lesson)
-    line = lesson.get_by_role("button", name="0:19 I want to stop at the kiosk by the bridge.")
+    line = lesson.get_by_role("button", name="0:21 I got mine at the kiosk by the bridge.")
     line.press("Enter")
     until(lesson, "!video.paused")
-    assert lesson.evaluate("sought") == [19.5]
+    assert lesson.evaluate("sought") == [21.1]
     expect(line).to_be_focused()
 
 
@@ -157,9 +157,9 @@ def test_without_the_file_the_lesson_goes_on(
     expect(says.first).to_be_visible()
     expect(page.locator("span[role=status].unseen")).to_contain_text("The video can't play here.")
     summary(page, "Read along").press("Enter")
-    expect(page.locator(".said button").first).to_contain_text("Hello, and welcome")
+    expect(page.locator(".said button").first).to_contain_text("Hello from Larkmead!")
     summary(page, "Chapters").press("Enter")
-    page.get_by_role("link", name=re.compile("0:41")).press("Enter")
+    page.get_by_role("link", name=re.compile("0:44")).press("Enter")
     assert page.url.endswith("#guess")
     page.locator("#guess [data-go-on]").press("Enter")
     expect(page.locator("li[data-done] #guess")).to_have_count(1)
@@ -212,7 +212,7 @@ def test_without_script_all_that_is_said_is_a_page(scriptless: Page, address: st
     expect(summary(scriptless, "Captions")).to_be_hidden()
     summary(scriptless, "Read along").click()
     scriptless.get_by_role("link", name="Everything that is said, on one page").click()
-    expect(scriptless.get_by_text("I want to stop at the kiosk by the bridge.")).to_be_visible()
+    expect(scriptless.get_by_text("I got mine at the kiosk by the bridge.")).to_be_visible()
     scriptless.get_by_role("link", name="Make a guess").click()
     assert scriptless.url.endswith("/index.html#guess")
 
@@ -220,7 +220,7 @@ def test_without_script_all_that_is_said_is_a_page(scriptless: Page, address: st
 def test_without_script_chapters_lead_to_their_stops(scriptless: Page, address: str) -> None:
     scriptless.goto(address)
     summary(scriptless, "Chapters").click()
-    scriptless.get_by_role("link", name=re.compile("0:41")).click()
+    scriptless.get_by_role("link", name=re.compile("0:44")).click()
     assert scriptless.url.endswith("#guess")
 
 

@@ -138,7 +138,9 @@ def test_a_part_no_voice_of_the_device_can_read_is_left_out_and_told(
     assert said
     assert all(local is True for _, _, local in said)
     assert not [text for _, text, _ in said if "manzana" in text]
-    expect(ask.get_by_role("status")).to_contain_text("no voice for a part in another language")
+    expect(ask.locator("[data-unread][role=status]")).to_contain_text(
+        "no voice for a part in another language"
+    )
 
 
 def test_nothing_is_told_where_the_device_can_read_all(opened: Open) -> None:

@@ -27,8 +27,8 @@ def lessons(language: str) -> dict[str, LessonResult]:
     [
         (f"In {LINK} the apple holds 90.\n", []),
         (f"In {LINK} the apple\nholds 410.\n", ["2:7"]),
-        (f"- {LINK}: the gap in row one is 320.\n- Soup holds 3.\n", []),
-        (f"- {LINK}: the gap in row one is 330.\n- Another: the apple holds 7.\n", ["1:62"]),
+        (f"- {LINK}: the gap in row two is 320.\n- Soup holds 3.\n", []),
+        (f"- {LINK}: the gap in row two is 330.\n- Another: the apple holds 7.\n", ["1:62"]),
         (f"{LINK} takes 18 minutes, for grades 3 to 5, in 2 parts.\n", []),
         (f"In {LINK} the apple pie holds twice the apple.\n", ["1:54"]),
         ("The apple holds 7.\n", []),

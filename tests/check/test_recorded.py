@@ -18,6 +18,7 @@ RECORD = "lessons/river-walk/recorded.yaml"
 ROW = "lunch.apple-pie-homemade_apple-raw"
 FOODS = "`apple-raw`, 1 medium and `apple-pie-homemade`, 1 slice"
 SITE = "site_data/site.yaml"
+OMARS = "`water-tap`, 8 fl oz and `apple-pie-homemade`, 1 slice and `pizza-cheese`, 1 slice"
 GONE = ", which is not in the lesson any more"
 
 
@@ -47,13 +48,18 @@ def test_as_filmed_there_is_nothing_to_film_again(root: Path) -> None:
     assert questions(root) == ()
 
 
-def test_a_changed_food_names_the_times_of_its_row_and_its_count_and_no_other(root: Path) -> None:
-    """272 kcal × 155 g ÷ 100 = 421.6, shown as 420 (21 CFR 101.9(c)(1)); 420 − 90 = 330 = 33 tens."""
+def test_a_changed_food_names_the_times_of_its_row_of_what_is_said_of_it_again_and_of_its_count(
+    root: Path,
+) -> None:
+    """272 kcal × 155 g ÷ 100 = 421.6, shown as 420 (21 CFR 101.9(c)(1)); 420 − 90 = 330 = 33 tens, and 690 + 10 in all."""
     change(root, "site_data/foods.yaml", r"(apple-pie-homemade:.{1,200}?energy: )265", r"\g<1>272")
     found = [problem for problem in questions(root) if "the video has" in problem.what]
     assert [problem.what for problem in found] == [
-        f"from 0:55 to 1:08 the video has 410 kcal, and `{ROW}.from-the-kiosk` is 420 kcal now",
-        f"from 1:54 to 2:01 the video has 32 times, and `{ROW}.count` is 33 times now",
+        f"from 1:48 to 1:59 the video has 410 kcal, and `{ROW}.omar-s-lunch` is 420 kcal now",
+        f"from 2:25 to 2:29 the video has 410 kcal, and `{ROW}.omar-s-lunch` is 420 kcal now",
+        f"from 2:34 to 2:37 the video has 320 kcal, and `{ROW}.gap` is 330 kcal now",
+        "from 2:43 to 2:45 the video has 690 kcal, and `lunch.total.omar-s-lunch` is 700 kcal now",
+        f"from 3:21 to 3:31 the video has 32 times, and `{ROW}.count` is 33 times now",
     ]
     assert {problem.weight for problem in found} == {Weight.QUESTION}
     assert {problem.place.path for problem in found} == {LESSON}
@@ -73,13 +79,17 @@ def test_a_change_that_the_rounding_hides_is_no_change(root: Path) -> None:
 def test_a_number_whose_food_is_gone_is_told_at_its_entry_of_the_record(root: Path) -> None:
     """The pie is another food now: its number and the count of its row are of nothing that is left."""
     change(root, LESSON, "food: apple-pie-homemade", "food: apple-pie")
+    change(root, LESSON, "row: apple-pie-homemade_", "row: apple-pie_")
     gone = [problem for problem in questions(root) if "not in the lesson any more" in problem.what]
     assert [problem.what.removesuffix(GONE) for problem in gone] == [
-        "from 0:55 to 1:08 the video has 410 kcal of `apple-pie-homemade`, 1 slice",
-        f"from 1:54 to 2:01 the video has 32 times of `apple-pick` for {FOODS}",
+        "from 1:48 to 1:59 the video has 410 kcal of `apple-pie-homemade`, 1 slice",
+        "from 2:25 to 2:29 the video has 410 kcal of `apple-pie-homemade`, 1 slice",
+        f"from 2:34 to 2:37 the video has 320 kcal between {FOODS}",
+        f"from 2:43 to 2:45 the video has 690 kcal of `omar-s-lunch` in all ({OMARS})",
+        f"from 3:21 to 3:31 the video has 32 times of `apple-pick` for {FOODS}",
     ]
     assert {problem.place.path for problem in gone} == {RECORD}
-    assert [problem.place.line for problem in gone] == [6, 11]
+    assert [problem.place.line for problem in gone] == [8, 12, 13, 15, 18]
 
 
 def told(root: Path) -> list[str]:
@@ -89,14 +99,15 @@ def told(root: Path) -> list[str]:
 def test_a_renamed_stop_has_nothing_to_film_again(root: Path) -> None:
     change(root, LESSON, "id: lunch\n", "id: two-lunches\n")
     change(root, LESSON, "for: lunch\n", "for: two-lunches\n")
+    change(root, LESSON, "of: lunch,", "of: two-lunches,")
     change(root, LESSON, "id: count-it\n", "id: moving\n")
     (root / "lessons/river-walk/lesson.es.yaml").unlink()  # it names the stops too
     assert told(root) == []
 
 
 def test_rows_that_change_places_have_nothing_to_film_again(root: Path) -> None:
-    change(root, LESSON, r"( +- \[\{food: apple-raw.*?\n)( +- \[\{food: chicken.*?\n)", r"\2\1")
-    change(root, LESSON, r"\[apple-pick, bottle-lift,", "[bottle-lift, apple-pick,")
+    change(root, LESSON, r"( +- help: hops\n.*?\n)( +- \[\{food: chicken.*?\n)", r"\2\1")
+    change(root, LESSON, r"apple-pick, bottle-lift\]", "bottle-lift, apple-pick]")
     assert told(root) == []
 
 

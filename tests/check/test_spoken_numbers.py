@@ -199,11 +199,11 @@ def test_the_demo_lessons_have_nothing_to_question(tmp_path: Path) -> None:
 
 
 PLANTED = {
-    "from home holds 90.": "from home holds 410.",  # another food's number
-    "from the kiosk holds 410.": "from the kiosk holds 510.",  # no food's number
-    "A cup of coconut water holds 45.": "A cup of coconut water holds 54.",  # two digits swapped
-    "00:48.500 --> 00:52.500": "00:48.500 --> 00:54.500",  # over the pause at 0:54
-    "01:24.200 --> 01:27.700": "01:24.200 --> 01:27.000",  # seven words in 2.8 seconds
+    "My apple holds 90.": "My apple holds 410.",  # another food's number
+    "Omar's apple pie holds 410.": "Omar's apple pie holds 510.",  # no food's number
+    "My coconut water holds 45.": "My coconut water holds 54.",  # two digits swapped
+    "02:12.800 --> 02:15.300": "02:12.800 --> 02:18.500",  # over the pause at 2:18
+    "01:54.500 --> 01:58.500": "01:54.500 --> 01:57.700",  # eight words in 3.2 seconds
 }
 """The errors named where this was asked for: three wrong numbers, one speech over a pause, one fast cue."""
 
@@ -219,11 +219,11 @@ def test_planted_errors_are_all_found_and_nothing_else(tmp_path: Path) -> None:
     found = sorted(work(root).questions, key=lambda problem: problem.place)
     assert {problem.place.path for problem in found} == {"lessons/river-walk/river-walk.en.vtt"}
     assert [problem.what for problem in found] == [
-        "this cue runs over the pause at 0:54",
-        "at 0:56.300, “410” is said of “Apple”, which holds 90 kcal",
-        "at 0:59.800, “510” is said of “Apple pie”, which holds 410 kcal",
+        "at 1:22, “54” is said of “Coconut water”, which holds 45 kcal",
+        "at 1:50, “410” is said of “Apple”, which holds 90 kcal",
+        "at 1:52, “510” is said of “Apple pie”, which holds 410 kcal",
         "this cue runs at 150 words a minute; for grades 3-5 it is 130 at most",
-        "at 1:24.200, “54” is said of “Coconut water”, which holds 45 kcal",
+        "this cue runs over the pause at 2:18",
     ]
 
 

@@ -46,12 +46,12 @@ PLANTED = {
         ("door holds 460 grams.", "“460 grams” is said of “Tomato soup”, which holds 460 mg"),
     ),
     "a food that is not in the lesson": (
-        ("A cup of tomato soup by the\ndoor", "A cup of carrot soup by the\ndoor"),
+        ("The tomato soup by the\ndoor", "The carrot soup by the\ndoor"),
         ("door holds 460 milligrams.", "“460” is said of “carrot”, which is no food"),
     ),
     "the cue of a food gone": (
         (cue_of("broth holds 650"), ""),
-        ("Row one.", "the script names “Vegetable broth” with its number at this stop"),
+        ("No pencil yet.", "the script names “Vegetable broth” with its number at this stop"),
     ),
     "a wrong claim": (
         ("Mind the zeros.", "Chicken broth holds\ntwice vegetable broth."),
@@ -70,20 +70,20 @@ PLANTED = {
         ("You need it, no guilt.", "“guilt” makes food a matter of guilt"),
     ),
     "another row called": (
-        ("Row two.\n\n01:01", "Row three.\n\n01:01"),
-        ("Row one.", "the script calls row 2 at this stop, and the captions do not"),
+        ("Row two is", "Row three is"),
+        ("Time to stand up.", "the script calls row 2 at this stop, and the captions do not"),
     ),
     "a row's cue gone": (
-        (cue_of("Row two."), ""),
-        ("Row one.", "the script calls row 2 at this stop, and the captions do not"),
+        (cue_of("Row two is"), ""),
+        ("Time to stand up.", "the script calls row 2 at this stop, and the captions do not"),
     ),
     "zeros for a word": (
         ("Mind the zeros.", "Mind 3,400 zeros."),
         ("Mind 3,400 zeros.", "“3,400” is not said in the script of this stop"),
     ),
     "the call to pause gone": (
-        ("Pause here, and find each gap.", "And find each gap."),
-        ("And find each gap.", "the script says to pause at this stop"),
+        ("Pause here.", "Find each gap."),
+        ("Nico is working on it too.", "the script says to pause at this stop"),
     ),
     "a number misheard": (
         ("Our numbers are for one cup.", "Our numbers are for won cup."),
@@ -114,7 +114,7 @@ RIGHT = {
     "in other words": ("Our numbers are for one cup.", "We count a single cup."),
     "said twice": ("Mind the zeros.", "Mind the zeros. Do not lose them."),
     "a claim that holds": ("Mind the zeros.", "The chicken broth holds more\nthan the other."),
-    "another call": ("Pause here, and find each gap.", "Find each gap, and pause."),
+    "another call": ("Pause here.", "Now pause."),
 }
 
 

@@ -88,8 +88,8 @@ def test_every_clip_lies_in_the_video_and_opens_its_stop(filmed: LessonResult) -
     assert clips[1] == {
         "@type": "Clip",
         "name": "Make a guess",
-        "startOffset": 41,
-        "endOffset": 54,
+        "startOffset": 44,
+        "endOffset": 65,
         "url": f"{PAGE}#guess",
     }
 

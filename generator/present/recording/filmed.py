@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
 
 from generator.compute.recorded import filmed_foods
@@ -22,6 +23,8 @@ Times = tuple[int, int]
 
 _NOT_SAID = {FigureKind.LEFT_OVER, FigureKind.MINUTES, FigureKind.ONE_MOVE_PER}
 """Numbers that a digit in the script is not taken for: it is another one of the same size."""
+_OF_ROWS = {FigureKind.HOLDS, FigureKind.GAP, FigureKind.TOTAL}
+"""What is looked back at once the rows are worked out."""
 _NUMBER = re.compile(r"\d[\d,]*(?:\.\d+)?")
 
 
@@ -44,7 +47,7 @@ def _on_slides(result: LessonResult, say: Say) -> Iterator[tuple[Showing, Times]
 def _heard(
     result: LessonResult, seen: Sequence[tuple[Showing, Times]]
 ) -> Iterator[tuple[Showing, Times]]:
-    """Numbers said in digits at their stop while no slide shows them.
+    """Numbers said in digits while no slide shows them: at their stop, or below it where none is shown.
 
     A number that could be two things of its stop is left out: nobody can say which it is when one
     of them changes. The check of captions still asks for it.
@@ -52,17 +55,22 @@ def _heard(
     shown = {(showing.figure.id, showing.stop) for showing, _ in seen}
     for ids in result.lesson.ids:
         said = _said(result, ids.stop, seen)
-        own = [
-            showing
-            for showing in shown_at(result, ids.stop)
-            if showing.figure.kind not in _NOT_SAID
-        ]
+        own = [one for one in _sayable(result, ids.stop) if one.figure.kind not in _NOT_SAID]
         sizes = Counter(showing.figure.value for showing in own)
         for showing in own:
             value = showing.figure.value
             unseen = (showing.figure.id, showing.stop) not in shown
             if unseen and value in said and sizes[value] == 1:
                 yield showing, said[value]
+
+
+def _sayable(result: LessonResult, stop: str) -> tuple[Showing, ...]:
+    """What may be said at a stop: what it shows or, where it shows no number, the rows and totals above."""
+    if own := shown_at(result, stop):
+        return own
+    names = [ids.stop for ids in result.lesson.ids]
+    above = (one for name in names[: names.index(stop)] for one in shown_at(result, name))
+    return tuple(replace(one, stop=stop) for one in above if one.figure.kind in _OF_ROWS)
 
 
 def _said(
