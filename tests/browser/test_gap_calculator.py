@@ -69,7 +69,7 @@ def test_enter_in_an_entry_checks_it_and_leads_to_the_next(address: str, page: P
     page.get_by_role("textbox", name="Gap").fill("46")
     page.get_by_role("textbox", name="Gap").press("Enter")
     expect(page.locator("#lunch-row-1 [data-band]")).to_have_text(
-        "Now the count: how many times does 10 fit into the gap?"
+        "46, yes. Now the count: how many times does 10 fit into 46?"
     )
     expect(page.get_by_role("textbox", name="Count")).to_be_focused()
 
@@ -81,7 +81,15 @@ def test_enter_in_an_entry_checks_it_and_leads_to_the_next(address: str, page: P
         ("many", "", "Write one number in digits, such as 230."),
         ("154", "", "Start with the ones of 230. Not enough? Trade 1"),
         ("46 tens", "", "That counts tens or hundreds. How much is it all together?"),
-        ("-46", "", "A gap is never below 0. Start with the larger number, 230"),
+        ("-46", "", "A gap has no minus. Which number is larger?"),
+        ("46", "-4", "A count has no minus."),
+        ("46", "", "46, yes. Now the count"),
+        ("٤٦", "", "46, yes. Now the count"),
+        ("230-184", "", "Good plan. What does it make?"),
+        ("184 - 230", "", "turn it around: start with the larger number, 230"),
+        ("46", "46/10", "Good plan. What does it make?"),
+        ("230", "", "That is what one side holds."),
+        ("184", "", "That is what one side holds."),
         ("414", "", "Start with 230 and take 184 away"),
         ("7", "", "Count up from 184: first to 200, then on to 230."),
         ("46", "46", "That is the gap. How many times does 10 fit into it?"),

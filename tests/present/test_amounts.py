@@ -55,7 +55,7 @@ def test_blocks_in_words_and_numbers_make_the_value(value: Decimal) -> None:
 @pytest.mark.parametrize(
     ("grams", "said"),
     [
-        ("0", "0 teaspoons"),
+        ("0", "no teaspoons"),
         ("0.4", "less than ¼ teaspoon"),
         ("0.5", "about ¼ teaspoon"),  # only a value of an educator's own is finer than a gram
         ("1", "about ¼ teaspoon"),

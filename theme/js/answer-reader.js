@@ -3,6 +3,7 @@ import { keys } from "./keys.js";
 import { countMistake, gapMistake } from "./mistakes.js";
 import { readings } from "./read-tenths.js";
 import { say } from "./say.js";
+import { planOf } from "./written-plan.js";
 
 /**
  * An entry that is not right yet. Numbers are in tenths.
@@ -12,15 +13,25 @@ import { say } from "./say.js";
  * @property {number} smaller
  * @property {number} per how much of the gap is one count; nothing where only the gap is asked
  * @property {boolean} counting whether the count is asked and not the gap
+ * @property {boolean} [gapFound] whether the learner has written the right gap already
  * @property {string} text that the learner wrote
  */
 
+/** What is said where nothing is written yet. */
+const EMPTY = keys({ gap: "not_yet_gap_empty", count: "not_yet_count_empty", alone: "not_yet_count_alone" });
+
 /**
- * What is said of each mistake of mistakes.js, and where none is seen.
- * @type {Record<string, string> & { unread: string, count_step: string }}
+ * What is said of each mistake of mistakes.js, of what is no answer yet, and where nothing is seen.
+ * @type {Record<string, string> & { unread: string, not_ones: string, two_ways: string, below_zero: string, count_below_zero: string, count_step: string }}
  */
 const NOT_YET = keys({
   unread: "not_yet_unread",
+  not_ones: "not_yet_not_ones",
+  two_ways: "not_yet_two_ways",
+  below_zero: "not_yet_below_zero",
+  count_below_zero: "not_yet_count_below_zero",
+  plan: "not_yet_plan",
+  plan_turned: "not_yet_plan_turned",
   gap_step: "not_yet_gap_step",
   gap_look: "not_yet_gap_look",
   count_step: "not_yet_count_step",
@@ -69,37 +80,59 @@ function unmistakable(tenths, language) {
  * Says what led to a wrong answer and what the next smaller step is.
  * @param {Entry} entry
  */
-export function notYet({ larger, smaller, per, counting, text }) {
-  const language = document.documentElement.lang;
-  const [tenths, other] = readings(text, language, counting ? "" : say("not_ones"));
-  const rest = restingPlace(smaller, larger);
-  const numbers = Object.entries({ larger, smaller, per, rest, gap: larger - smaller, tens: per / 10, more: (larger - smaller) % 1000 });
-  const written = Object.fromEntries(numbers.map(([name, number]) => [name, writeTenths(number, language)]));
-  if (!text.trim()) return counting ? say("not_yet_count_empty", written) : say("not_yet_gap_empty", written);
-  if (tenths === undefined) return readings(text, language).length ? say("not_yet_not_ones", written) : say("not_yet_unread", written);
-  if (tenths < 0) return say("not_yet_below_zero", written);
-  if (other !== undefined) return say("not_yet_two_ways", { one: unmistakable(tenths, language), other: unmistakable(other, language) });
-  return say(counting ? ofCount(larger - smaller, per, tenths) : ofGap(larger, smaller, tenths, rest), written);
+export function notYet(entry) {
+  const written = numbersOf(entry);
+  if (!entry.text.trim()) return say(entry.counting ? (entry.gapFound ? EMPTY.count : EMPTY.alone) : EMPTY.gap, written);
+  return say(ofPlan(entry) || ofWriting(entry) || (entry.counting ? ofCount(entry) : ofGap(entry)), written);
 }
 
 /**
- * @param {number} larger
- * @param {number} smaller
- * @param {number} answer
- * @param {number} rest
+ * All that a sentence may name, written out.
+ * @param {Entry} entry
  */
-function ofGap(larger, smaller, answer, rest) {
-  return NOT_YET[gapMistake(larger, smaller, answer) || (rest ? "gap_step" : "gap_look")] ?? NOT_YET.unread;
+function numbersOf({ larger, smaller, per, counting, text }) {
+  const language = document.documentElement.lang;
+  const [one = 0, other = 0] = readings(text, language, counting ? "" : say("not_ones"));
+  const numbers = Object.entries({ larger, smaller, per, rest: restingPlace(smaller, larger), gap: larger - smaller, tens: per / 10, more: (larger - smaller) % 1000 });
+  const written = Object.fromEntries(numbers.map(([name, number]) => [name, writeTenths(number, language)]));
+  return { ...written, one: unmistakable(one, language), other: unmistakable(other, language) };
+}
+
+/**
+ * What is said where a sum stands and its answer is missing.
+ * @param {Entry} entry
+ */
+function ofPlan({ larger, smaller, per, counting, text }) {
+  const plan = planOf(text, document.documentElement.lang, counting ? [larger - smaller, per, "÷"] : [larger, smaller, "−"]);
+  return plan && NOT_YET[plan];
+}
+
+/**
+ * What is said of an entry that is no whole answer, before anybody asks whether it is right.
+ * @param {Entry} entry
+ */
+function ofWriting({ larger, smaller, counting, text }) {
+  const language = document.documentElement.lang;
+  const [tenths, other] = readings(text, language, counting ? "" : say("not_ones"));
+  if (tenths === undefined) return readings(text, language).length ? NOT_YET.not_ones : NOT_YET.unread;
+  if (tenths < 0) return counting ? NOT_YET.count_below_zero : NOT_YET.below_zero;
+  const whole = counting || (larger % 10 === 0 && smaller % 10 === 0); // then three digits behind a sign are thousands
+  return other === undefined || whole ? "" : NOT_YET.two_ways;
+}
+
+/** @param {Entry} entry */
+function ofGap({ larger, smaller, text }) {
+  const [answer = 0] = readings(text, document.documentElement.lang, say("not_ones"));
+  return NOT_YET[gapMistake(larger, smaller, answer) || (restingPlace(smaller, larger) ? "gap_step" : "gap_look")] ?? NOT_YET.unread;
 }
 
 /**
  * Where nothing is seen, the next step is one that fits what a count is made of.
- * @param {number} gap
- * @param {number} per
- * @param {number} answer
+ * @param {Entry} entry
  */
-function ofCount(gap, per, answer) {
-  const seen = countMistake(gap, per, answer);
+function ofCount({ larger, smaller, per, text }) {
+  const [answer = 0] = readings(text, document.documentElement.lang);
+  const seen = countMistake(larger - smaller, per, answer);
   if (!seen) return NOT_YET[`count_step_${per}`] ?? NOT_YET.count_step;
   return NOT_YET[seen === "one_off" ? "one_out" : seen] ?? NOT_YET.unread;
 }

@@ -43,7 +43,7 @@ class Row extends CheckedAnswer {
     const open = this.open();
     if (this.form.querySelector("input:focus")) open?.focus(); // from the button, a phone's keyboard would cover the sentence
     const [smaller = 0, larger = 0] = [this.number("first"), this.number("second")].sort((one, other) => one - other);
-    const entry = { larger, smaller, per: this.number("per"), counting: open?.name === "count", text: open?.value ?? "" };
+    const entry = { larger, smaller, per: this.number("per"), counting: open?.name === "count", gapFound: "gap" in this.form.dataset, text: open?.value ?? "" };
     return bringPlay().then(({ notYet }) => notYet(entry), () => say("not_yet")); // without a connection, the plain sentence
   }
 
