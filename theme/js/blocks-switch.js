@@ -1,6 +1,7 @@
-import { isBlocksOnly, keepBlocksOnly } from "./blocks-only.js";
+import { BLOCKS_ONLY, isBlocksOnly, showBlocksOnly } from "./blocks-only.js";
 import { button } from "./button.js";
 import { say } from "./say.js";
+import { Store } from "./store.js";
 
 /**
  * One switch for a family that needs fewer numbers about food. Nobody is asked why, and nothing
@@ -21,7 +22,8 @@ export class BlocksSwitch {
     this.told.setAttribute("role", "status");
     this.pressed.textContent = say("blocks_only");
     this.pressed.addEventListener("click", () => {
-      keepBlocksOnly(!isBlocksOnly());
+      new Store("device").set(BLOCKS_ONLY, isBlocksOnly() ? "" : "yes");
+      showBlocksOnly();
       this.show();
     });
     care.append(this.pressed, this.told);

@@ -1,4 +1,4 @@
-import { BEFORE, BEGINS } from "./store.js";
+import { BEFORE, BEGINS } from "./read-store.js";
 
 /**
  * Forgets all that this site keeps under names that begin so.

@@ -1,9 +1,4 @@
-import { siteFolder } from "./here.js";
-
-/** How the keys begin: 2 is the form below, and two sites on one host, or in folders, keep their own. */
-export const BEGINS = `plumline-2 ${siteFolder.pathname} `;
-/** How they began before the site's path was in them. */
-export const BEFORE = "plumline-1-";
+import { readStore, storeKey } from "./read-store.js";
 
 /**
  * What a learner did, kept on this device: texts by name under one key. It may be absent, full,
@@ -12,18 +7,12 @@ export const BEFORE = "plumline-1-";
 export class Store {
   /** @param {string} name of what is kept: for everyone on this device, or for one learner */
   constructor(name) {
-    this.key = BEGINS + name;
-    carryOver(BEFORE + name, this.key);
+    this.key = storeKey(name);
   }
 
   /** @returns {Record<string, string>} */
   all() {
-    try {
-      const kept = Object.entries(JSON.parse(localStorage.getItem(this.key) ?? "{}"));
-      return Object.fromEntries(kept.filter(([, text]) => typeof text === "string"));
-    } catch {
-      return {};
-    }
+    return readStore(this.key);
   }
 
   /** @param {string} name */
@@ -49,21 +38,5 @@ export class Store {
     } catch {
       // forbidden: then nothing was kept either
     }
-  }
-}
-
-/**
- * Moves what was kept before keys had a path.
- * @param {string} before
- * @param {string} key
- */
-function carryOver(before, key) {
-  try {
-    const kept = localStorage.getItem(before);
-    if (kept === null) return;
-    if (localStorage.getItem(key) === null) localStorage.setItem(key, kept);
-    localStorage.removeItem(before);
-  } catch {
-    // full or forbidden: it stays where it is
   }
 }
