@@ -13,6 +13,10 @@ from generator.read.files import LARGEST_LESSON, read_text
 from generator.read.source import Data, read_source
 
 _STOPS = re.compile(r"^stops:", re.MULTILINE)
+_BRACE = re.compile(r"\{\{|\}\}|\{([^{}\n]{0,200})\}")
+"""A brace that is meant as one, or what a number of the lesson is filled in for."""
+_NUMBER = re.compile(r"\d[\d,.]*")
+"""A number that is meant, and stays as it is."""
 _KEYS = ("title", "arithmetic", "grades", "order")
 
 
@@ -48,15 +52,17 @@ def head_text(root: Path, path: str) -> str:
 def head_from(text: str) -> LessonHead | None:
     """A head as ``head_text`` gave it; nothing where the file names no title that can stand elsewhere."""
     told = json.loads(text) if text else {}
-    title = told.get("title")
-    if not isinstance(title, str) or not title.strip() or "{" in title:  # braces are filled later
-        return None
-    order, needs = told.get("order"), told.get("arithmetic")
-    return LessonHead(
-        title.strip(),
-        needs.strip() if isinstance(needs, str) and "{" not in needs else "",
-        _grades(told.get("grades")),
-        order if isinstance(order, int) else None,
+    title = _shown(told.get("title"))
+    order = told.get("order")
+    return (
+        LessonHead(
+            title,
+            _shown(told.get("arithmetic")),
+            _grades(told.get("grades")),
+            order if isinstance(order, int) else None,
+        )
+        if title
+        else None
     )
 
 
@@ -68,6 +74,16 @@ def _top(path: str, text: str) -> Mapping[str, Data] | None:
         if isinstance(data, dict) and "title" in data:
             return data
     return None
+
+
+def _shown(written: object) -> str:
+    """A text as its lesson shows it; empty where it takes a number, which only the whole lesson has."""
+    if not isinstance(written, str):
+        return ""
+    inside = [found[1] for found in _BRACE.finditer(written) if found[1] is not None]
+    if not all(map(_NUMBER.fullmatch, inside)):
+        return ""
+    return _BRACE.sub(lambda found: found[0][0] if found[1] is None else found[1], written).strip()
 
 
 def _grades(written: object) -> Grades | None:

@@ -30,6 +30,22 @@ def test_what_is_wrong_below_the_stops_does_not_hide_the_title(tmp_path: Path) -
     assert head(tmp_path, GOOD + "  - : [\n") == HEAD
 
 
+@pytest.mark.parametrize(
+    ("title", "shown"),
+    [
+        ("A {{b}} of c", "A {b} of c"),
+        ("{{7*7}} {{ x }}", "{7*7} { x }"),
+        ("Somebody says {26}", "Somebody says 26"),
+    ],
+)
+def test_a_brace_that_is_meant_as_one_and_a_number_that_is_meant_are_shown(
+    tmp_path: Path, title: str, shown: str
+) -> None:
+    found = head(tmp_path, GOOD.replace("title: Two breakfasts", f"title: '{title}'"))
+    assert found
+    assert found.title == shown
+
+
 def test_a_title_below_the_stops_is_found_too(tmp_path: Path) -> None:
     first, rest = GOOD.split("\n", 1)
     assert head(tmp_path, f"{rest}{first}\n") == HEAD
@@ -48,6 +64,8 @@ def test_a_translation_has_no_grades(tmp_path: Path) -> None:
         "title: ''\n",
         "title: 12\n",
         "title: The gap is {a.b}\n",
+        "title: 'A {{b}} and {a.b}'\n",
+        "title: '{{{a.b}'\n",
         "summary: No title.\n",
         b"title: \xff\n",
     ],
