@@ -10,7 +10,7 @@ from generator.compute.gap import Gap
 from generator.compute.rounding import to_step
 
 _TENS_FROM, _HUNDREDS_FROM, _THOUSANDS_FROM = 10, 100, 10_000
-_MOST_TICKS = 8
+_MOST_TICKS, _MOST_OF_THOUSANDS = 8, 5
 """Steps from 0 to the end of the line; with more of them its numbers would touch on a small phone."""
 
 
@@ -66,10 +66,11 @@ class Line:
 
 def line_for(largest: Decimal) -> Line:
     """The line up to the first round number that is no smaller than a number above zero."""
+    most = _MOST_OF_THOUSANDS if largest >= 1000 else _MOST_TICKS
     size = Decimal(1)
     while True:
         for one in (size, size * 2, size * 5):
             steps = int((largest / one).to_integral_value(ROUND_CEILING))
-            if steps <= _MOST_TICKS:
+            if steps <= most:
                 return Line(one, one * max(1, steps))
         size *= 10

@@ -46,7 +46,7 @@ def test_the_line_reaches_every_number_in_few_round_steps(largest: Decimal) -> N
     line = line_for(largest)
     assert line.ticks[0] == 0
     assert line.ticks[-1] == line.end >= largest > line.end - line.step
-    assert len(line.ticks) <= 9
+    assert len(line.ticks) <= (6 if largest >= 1000 else 9), "numbers of four digits want more room"
     assert str(line.step).strip("0") in {"1", "2", "5"}
 
 
