@@ -90,9 +90,10 @@ def test_with_the_network_cut_the_video_plays_and_the_calculator_answers(
     assert page.evaluate(PLAYS) is None
     page.evaluate("document.querySelector('video').pause()")
     assert page.evaluate("document.querySelector('video').textTracks[0].cues.length") > 10
-    page.locator("input[name=gap]").first.fill("1")
-    page.locator("[data-check]").first.click()
-    expect(page.locator("[data-band]").first).to_contain_text("Not yet")
+    row = page.locator("form:has(input[name=gap])").first
+    row.locator("input[name=gap]").fill("1")
+    row.locator("[data-check]").click()
+    expect(row.locator("[data-band]")).to_contain_text("Not yet")
 
 
 def test_every_page_of_it_opens_with_the_network_cut(
