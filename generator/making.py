@@ -18,6 +18,7 @@ from generator.present.pages.neighbours import ALONE, Neighbours
 from generator.present.pages.page import Surround
 from generator.present.pages.take_home import KEEP_LIST, ON_REQUEST, take_home_name
 from generator.present.pictures.figures.of_moves import move_pictures, moves_of
+from generator.present.pictures.plums.files import cover_files
 from generator.present.words.say import Say
 from generator.write.keep_list import keep_list
 from generator.write.take_home import take_home
@@ -62,6 +63,7 @@ def make_lesson(
         for language, result in results.items()
     ]
     data = [one for lesson in lessons for one in lesson_data(lesson.result, lesson.surround)]
+    data += cover_files(lessons[0].result)
     if around.preview:
         return (*data, *(page for lesson in lessons for page in lesson.on_site(None)))
     shared = (*around.assets.values(), *move_pictures(moves_of(results.values())))

@@ -11,6 +11,7 @@ from generator.compute.result import LessonResult
 from generator.model.film import FILM_KEYS
 from generator.model.grades import Grades
 from generator.model.lesson import Lesson
+from generator.present.pictures.plums.hung import hung
 from generator.present.words.prose import inline
 
 
@@ -36,6 +37,8 @@ class LessonEntry:
     """What a child must be able to do, where the lesson says so; safe HTML."""
     draft: bool
     """Whether only a preview shows it."""
+    shares: tuple[float, ...]
+    """How long the threads of its cover are, 1 for the longest; none where it compares nothing."""
     order: int | None
     """Its place in the lists, where somebody chose one."""
 
@@ -62,6 +65,7 @@ def lesson_entry(result: LessonResult) -> LessonEntry:
         film_sizes=film_sizes(lesson),
         arithmetic=str(escape(file.arithmetic or "")),
         draft=file.draft,
+        shares=tuple(float(row.share) for row in hung(result)),
         order=file.order,
     )
 

@@ -8,6 +8,7 @@ from generator.compute.result import LessonResult
 from generator.present.output import Output
 from generator.present.pages.page import Build, Surround
 from generator.present.pictures.chart_file import chart_json
+from generator.present.pictures.plums.files import NUMBERED_FILE, numbered
 from generator.present.recording.chapters import chapters_file, chapters_track
 from generator.present.recording.corrections import corrected_captions
 from generator.present.recording.pack import FOLDER, draft, draft_name
@@ -25,6 +26,8 @@ def _texts(result: LessonResult, surround: Surround) -> Iterator[tuple[str, str]
     folder = f"{surround.folder}{lesson.id}/"
     for comparison in result.comparisons.values():
         yield f"{folder}{comparison.stop.id}.chart.json", chart_json(comparison, say)
+    if told := numbered(result, say):
+        yield folder + NUMBERED_FILE, told
     if name := chapters_file(result, say):
         yield folder + name, chapters_track(result, say)
     for name, text in corrected_captions(result, say, surround.site.languages).items():

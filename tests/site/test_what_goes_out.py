@@ -82,6 +82,8 @@ def test_nothing_that_nobody_named_is_published(site: Path) -> None:
     }
     named = {*NAMED, "small/small.mp4", "small/small.en.vtt", "small/small.jpg"}
     made = {"_headers", "licences.txt"}
+    made |= {f"small/plums{kind}" for kind in (".svg", "-flat.svg", "-numbers.svg", ".png")}
+    made.add("es/small/plums-numbers.svg")
     assert {path for path in theirs if "chapters" not in path} == named | made
     assert not there & {
         *STRAY,

@@ -11,8 +11,11 @@ from generator.present.entry import LessonEntry
 from generator.present.pages.home_filters import filters
 from generator.present.pages.lesson_page import costs, meta_line
 from generator.present.pages.page import ICON, Look, Surround
-from generator.present.views.home import HomeView, LessonCardView
+from generator.present.pictures.plums.files import cover_path, flat_path
+from generator.present.views.home import CoverView, HomeView, LessonCardView
 from generator.present.words.families import MEASURE
+from generator.present.words.hung import hung_in_words
+from generator.present.words.say import Say
 
 FRONT = "index.html"
 """Path of the front page in its language's folder."""
@@ -53,5 +56,13 @@ def _card(entry: LessonEntry, surround: Surround) -> LessonCardView:
         grades=" ".join(map(str, range(grades.first, grades.last + 1))),
         minutes=entry.minutes,
         topics=" ".join(entry.topics),
+        cover=_cover(entry, say),
         languages=" ".join((say.language, *others)),
     )
+
+
+def _cover(entry: LessonEntry, say: Say) -> CoverView | None:
+    if not entry.shares:
+        return None
+    says = hung_in_words(entry.shares, say)
+    return CoverView(cover_path(entry.id), flat_path(entry.id), says)

@@ -17,6 +17,8 @@ from generator.present.pages.parting import parting_view
 from generator.present.pages.take_home import megabytes
 from generator.present.pages.video import video_view
 from generator.present.pictures.block_shapes import block_shapes
+from generator.present.pictures.plums.files import shared_path
+from generator.present.pictures.plums.hung import hung
 from generator.present.recording.corrections import corrections
 from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
@@ -27,6 +29,7 @@ from generator.present.words.care import care_lines
 from generator.present.words.families import BESIDE
 from generator.present.words.foreign import is_marked
 from generator.present.words.grades import grades_in_words
+from generator.present.words.hung import hung_in_words
 from generator.present.words.prose import inline
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
@@ -36,7 +39,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
     """Everything the lesson page shows."""
     result, stops, surround, links = told.result, told.stops, told.surround, told.links
     lesson, say = result.lesson, surround.say
-    file = lesson.file
+    file, rows = lesson.file, hung(result)
     video = video_view(result, stops, surround)
     on_page = stops_on_page(
         stops, told.page, corrections(result, say), film=bool(video and video.src)
@@ -61,6 +64,10 @@ def lesson_view(told: PageInLesson) -> LessonView:
         downloads=links.paper,
         screens=links.screens,
         teachers=links.teachers,
+        hangs=hung_in_words(tuple(row.share for row in rows), say),
+        shared=surround.site.address + shared_path(lesson.id)
+        if rows and surround.site.address
+        else "",
         pack=links.filming[0] if links.filming else None,
         later=f"assets/later-{say.locale}.js",
         thread=f"assets/thread-{say.locale}.js",

@@ -5,10 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from itertools import islice
 
+from markupsafe import Markup
+
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.parting import parting_view
 from generator.present.pages.practice import practice_views
+from generator.present.pictures.plums.drawing import FLAT, drawn
+from generator.present.pictures.plums.hung import hung
+from generator.present.pictures.plums.svg import plums_in_page
 from generator.present.pictures.qr import qr_code
 from generator.present.stops.kind import Paper
 from generator.present.stops.kinds import kind_of
@@ -16,6 +21,7 @@ from generator.present.views.move_card import MoveCardView
 from generator.present.views.paper import CardSheetView, CardsView, SheetView, StopOnSheet
 from generator.present.views.stop import StopView
 from generator.present.words.care import allergen_line, before_moving
+from generator.present.words.hung import hung_in_words
 from generator.present.words.stamp import print_stamp
 from generator.present.words.teaching import sentence_frames
 
@@ -55,6 +61,7 @@ def _sheet(told: PageInLesson, *, answers: bool) -> SheetView:
         title=told.result.lesson.file.title,
         meta=meta_line(told.result.lesson.file, say),
         back=told.links.lesson,
+        plums=_plums(told),
         answers=answers,
         stops=tuple(_on_sheet(told.stops)),
         parting=parting_view(told.result, say),
@@ -64,6 +71,13 @@ def _sheet(told: PageInLesson, *, answers: bool) -> SheetView:
         address=address,
         stamp=print_stamp(told.result),
     )
+
+
+def _plums(told: PageInLesson) -> Markup:
+    rows, say = hung(told.result), told.surround.say
+    if not rows:
+        return Markup("")
+    return plums_in_page(drawn(rows, FLAT), hung_in_words([row.share for row in rows], say))
 
 
 def _address(told: PageInLesson) -> str:

@@ -11,6 +11,8 @@ from generator.model.lesson import Video
 from generator.model.moment import clock
 from generator.present.pages.page import Surround
 from generator.present.pages.take_home import megabytes
+from generator.present.pictures.plums.files import poster_path
+from generator.present.pictures.plums.hung import hung
 from generator.present.recording.chapters import chapters_file
 from generator.present.views.stop import StopView
 from generator.present.views.video import ChapterView, ElsewhereView, FilmView, TrackView, VideoView
@@ -28,7 +30,7 @@ def video_view(
     track = chapters_file(result, surround.say)
     return VideoView(
         src=f"{lesson.id}/{video.file}" if video.file else "",
-        poster=f"{lesson.id}/{video.poster}" if video.poster else "",
+        poster=f"{lesson.id}/{video.poster}" if video.poster else _cover(result),
         films=_films(result, surround.say),
         tracks=_tracks(video, lesson.id, surround),
         chapters_track=track and f"{surround.folder}{lesson.id}/{track}",
@@ -97,6 +99,11 @@ def _chapter(span: Span, stop: StopView) -> ChapterView:
 def _seconds(milliseconds: int) -> float:
     """Whole where it is, for a page carries many of them."""
     return milliseconds / 1000 if milliseconds % 1000 else milliseconds // 1000
+
+
+def _cover(result: LessonResult) -> str:
+    """Before a film without a still of its own: its lesson's gaps as plums; empty where it compares nothing."""
+    return poster_path(result.lesson.id) if hung(result) else ""
 
 
 def _elsewhere(video: Video, say: Say) -> ElsewhereView | None:

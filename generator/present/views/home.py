@@ -11,6 +11,17 @@ from generator.present.views.page import PageView
 
 
 @dataclass(frozen=True, slots=True)
+class CoverView:
+    """A lesson's gaps as plums, without their numbers."""
+
+    picture: str
+    narrow: str
+    """The same, flatter, for narrow screens."""
+    says: str
+    """It in words."""
+
+
+@dataclass(frozen=True, slots=True)
 class LessonCardView:
     """A lesson in the list on the front page."""
 
@@ -25,6 +36,8 @@ class LessonCardView:
     minutes: int
     topics: str
     """Names of the topics, ``energy sodium``."""
+    cover: CoverView | None
+    """None where it compares nothing."""
     languages: str
     """Tags of the languages it is there in, ``en es``."""
 

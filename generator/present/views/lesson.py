@@ -78,6 +78,10 @@ class LessonView:
     """What else a family reads: what is said in the video."""
     teachers: tuple[LinkView, ...]
     """The teaching notes."""
+    hangs: str
+    """Its gaps as plums, in words; empty where it compares nothing."""
+    shared: str
+    """Address of the picture that a link to it shows; empty where it has none, or the site no address."""
     pack: LinkView | None
     """The recording pack, where it is made."""
     later: str

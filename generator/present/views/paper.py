@@ -57,6 +57,8 @@ class SheetView:
     title: str
     meta: str
     back: LinkView
+    plums: Markup
+    """Its gaps as plums, without numbers; empty where it compares nothing."""
     answers: bool
     """Whether the answers are printed."""
     stops: tuple[StopOnSheet, ...]

@@ -71,6 +71,9 @@ COUNT_OF = Family(
 COUNT_HINT = Family("count_hint_", ("ones", "twos", "fours", "tens", "twenties", "groups"))
 DOING = Family("minutes_to_", ("watch", "work_out", "move", "talk"))
 FILM = Family("film_", FILM_KEYS)
+_EIGHT = tuple(map(str, range(1, 9)))
+GAPS = Family("gaps_", _EIGHT)
+WHICH_GAP = Family("which_gap_", _EIGHT)
 FAMILIES = (
     STOP,
     BESIDE,
@@ -97,4 +100,6 @@ FAMILIES = (
     COUNT_HINT,
     DOING,
     FILM,
+    GAPS,
+    WHICH_GAP,
 )

@@ -1,0 +1,1 @@
+"""A lesson's gaps as plums on threads: one drawing for covers, worksheets, shared links and endings."""
