@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from functools import cache
+from pathlib import Path
 from xml.etree.ElementTree import Element
 
 import pytest
@@ -11,7 +12,7 @@ import pytest
 from generator.model.stops import STOP_KINDS
 from tests.html_page import having, text
 from tests.present.test_notes import pages
-from tests.project import ROOT, library
+from tests.project import GOOD, ROOT, library, worked
 from tests.site_data.test_lessons import RESULTS
 
 DEMO = sorted(RESULTS)
@@ -47,6 +48,16 @@ def test_the_adult_finds_a_line_for_each_kind_of_stop_folded(lesson: str, langua
     assert box.get("open") is None
     kinds = list(dict.fromkeys(stop.kind for stop in RESULTS[lesson].lesson.file.stops))
     assert [text(one) for one in box.iter("li")] == [words[f"beside_{kind}"] for kind in kinds]
+
+
+@pytest.mark.parametrize("film", [True, False])
+def test_where_no_stop_shows_the_film_it_stands_in_the_opening(tmp_path: Path, film: bool) -> None:
+    watch = '  - watch: {from: "0:00", to: "0:20"}\n    say: Hello from Larkmead.\n'
+    assert watch in GOOD
+    page = pages(worked(tmp_path, GOOD if film else GOOD.replace(watch, "")))["index.html"]
+    (opening,) = having(page, "opening", "div")
+    (box,) = having(page, "beside", "details")
+    assert (box in list(opening)) is not film
 
 
 def test_every_kind_has_a_line_of_its_own_in_every_language() -> None:
