@@ -36,6 +36,27 @@ def stands(page: Page) -> float:
     return float(page.evaluate("document.querySelector('video').currentTime"))
 
 
+FOCUSED = "['BODY', 'VIDEO'].includes(document.activeElement.tagName) ? 'BODY or VIDEO' : document.activeElement.tagName"
+FULL = {
+    "document": f"""() => {{
+      const video = document.querySelector("video");
+      video.addEventListener("click", () => video.requestFullscreen(), {{ once: true }});
+      document.addEventListener("fullscreenchange", () => {{
+        if (!document.fullscreenElement) window.left = {FOCUSED};
+      }});
+    }}""",
+    "video alone": f"""() => {{
+      const video = document.querySelector("video");
+      video.webkitDisplayingFullscreen = true;
+      video.webkitExitFullscreen = () => setTimeout(() => {{
+        video.webkitDisplayingFullscreen = false;
+        window.left = {FOCUSED};
+        video.dispatchEvent(new Event("webkitendfullscreen"));
+      }}, 100);
+    }}""",
+}
+
+
 def go_on(page: Page, stop: str) -> None:
     page.locator(f"#{stop}").get_by_role("button", name="Go on").press("Enter")
 
@@ -74,23 +95,57 @@ def test_it_waits_for_as_long_as_the_learner_needs(player: Page) -> None:
     assert stands(player) == held
 
 
-def test_a_pause_is_passed_once_only(player: Page) -> None:
+def test_who_goes_back_meets_the_pause_anew(player: Page) -> None:
     play(player)
     expect(player.get_by_role("heading", name="Think")).to_be_focused()
     go_on(player, "think")
+    until(player, "video.currentTime > 1.2")
+    player.evaluate("moments.length = 0; document.querySelector('video').currentTime = 0.5")
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
+    assert_halted(player, 1.0)
+
+
+def test_who_goes_back_while_it_is_held_meets_it_anew(player: Page) -> None:
+    play(player)
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
     player.evaluate("document.querySelector('video').currentTime = 0.5")
-    expect(player.get_by_role("heading", name="Work out the gap")).to_be_focused()
-    assert_halted(player, 2.0)
+    play(player)
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
+    assert_halted(player, 1.0)
 
 
 def test_a_pause_left_by_the_videos_own_button_is_passed_too(player: Page) -> None:
     play(player)
     expect(player.get_by_role("heading", name="Think")).to_be_focused()
     play(player)
-    until(player, "!video.paused")
-    player.evaluate("document.querySelector('video').currentTime = 0.5")
     expect(player.get_by_role("heading", name="Work out the gap")).to_be_focused()
     assert_halted(player, 2.0)
+    go_on(player, "move")  # not back to the stop of the same moment, where it has halted
+    until(player, "video.ended")
+
+
+@pytest.mark.parametrize("which", ["document", "video alone"])
+def test_the_full_screen_is_left_before_the_question_is_shown(player: Page, which: str) -> None:
+    """Of a phone that knows a full screen for videos only there is its interface: nothing else is here."""
+    player.evaluate("document.body.style.paddingBottom = '2000px'")
+    player.evaluate(FULL[which])
+    player.locator("video").click()
+    player.evaluate("document.querySelector('video').play()")
+    until(player, "window.left")
+    heading = player.get_by_role("heading", name="Think")
+    expect(heading).to_be_focused()
+    assert player.evaluate("left") == "BODY or VIDEO"
+    top = heading.evaluate("each => each.getBoundingClientRect().top")
+    assert -1 < top < 200
+
+
+def test_a_full_screen_that_is_never_left_keeps_no_question_away(player: Page) -> None:
+    player.evaluate(
+        "Object.defineProperty(document, 'fullscreenElement', {get: () => document.body});"
+        "document.exitFullscreen = () => Promise.resolve()"
+    )
+    play(player)
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
 
 
 def test_seeking_past_a_pause_halts_right_after(player: Page) -> None:

@@ -1,14 +1,16 @@
 import { announce } from "./announce.js";
 import { tellOf } from "./events.js";
+import { leaveFullScreen } from "./full-screen.js";
 import { LiveElement } from "./live-element.js";
 import { watchForLoss } from "./missing-video.js";
 import { pauseBetween, untilNext } from "./pause-points.js";
 import { say } from "./say.js";
+import { showStop } from "./show-stop.js";
 import { Store } from "./store.js";
 import { WholeFilm } from "./whole-film.js";
 
 /**
- * Halts its video at each pause point, once, and moves to the stop that begins there; goes on when
+ * Halts its video at each pause point whenever it comes there, and moves to the stop that begins there; goes on when
  * the stop's button says so. A stop that is reached gets `pause-reached`. Where the video does not
  * come, it says so, and the stops lead on without it.
  */
@@ -87,17 +89,14 @@ export class PausePlayer extends LiveElement {
    * @param {HTMLVideoElement} video
    * @param {string} stop
    */
-  halt(video, stop) {
+  async halt(video, stop) {
     video.pause();
-    if (document.fullscreenElement) document.exitFullscreen();
-    /** @type {any} */ (video).webkitExitFullscreen?.(); // phones that know a full screen for videos only
     this.passed.add(stop);
     const section = document.getElementById(stop);
-    const heading = section?.querySelector("h2");
     tellOf(section, "pause-reached");
-    announce(say("video_paused", { stop: heading?.firstChild?.textContent ?? "" }));
-    section?.scrollIntoView(); // the whole question, not its heading at the lower edge
-    heading?.focus({ preventScroll: true });
+    await leaveFullScreen(video);
+    announce(say("video_paused", { stop: section?.querySelector("h2")?.firstChild?.textContent ?? "" }));
+    showStop(section);
   }
 
   /**
@@ -130,12 +129,15 @@ export class PausePlayer extends LiveElement {
   }
 
   /**
-   * A film that cannot be sought in goes back to its beginning: then it is fetched, and stands where it stood.
+   * Who goes back meets the pauses anew. A film that cannot be sought in goes back to its beginning:
+   * then it is fetched, and stands where it stood.
    * @param {HTMLVideoElement} video
    */
   answerSeek(video) {
     const { last } = this;
-    if (this.film?.isNeeded && last > 0 && video.currentTime < last) this.film.bring(last);
+    if (video.currentTime >= last) return;
+    if (this.film?.isNeeded && last > 0) this.film.bring(last);
+    else this.armAfter(video.currentTime);
   }
 
   /**
@@ -159,18 +161,17 @@ export class PausePlayer extends LiveElement {
     if (from && !this.isMissing) {
       event.preventDefault(); // a link to the stop, where there is no video
       if (!asked.closest("video-transcript")) video.focus(); // who reads stays with the reading
-      this.playAgainFrom(video, Number(from));
+      this.armAfter(Number(from));
+      this.playFrom(video, Number(from));
     } else if (section && !from) this.goOn(video, section);
   }
 
   /**
    * Who chooses a moment meets the pauses after it anew.
-   * @param {HTMLVideoElement} video
    * @param {number} seconds
    */
-  playAgainFrom(video, seconds) {
+  armAfter(seconds) {
     for (const { at, stop } of this.points) if (at > seconds) this.passed.delete(stop);
-    this.playFrom(video, seconds);
   }
 
   /** @param {boolean} isMissing */
