@@ -1,4 +1,4 @@
-"""The front page: lessons are chosen by grade, time, topic and language, or simply read."""
+"""The front page of many lessons: they are chosen by a word, grade, time, topic and language, or simply read."""
 
 from __future__ import annotations
 
@@ -8,13 +8,27 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
+from tests.front_page import site_of_many
+from tests.once import once
+
 Serve = Callable[[Path], str]
-SHOWN = "[...document.querySelectorAll('.lessons > li:not([hidden]) h2')].map(each => each.textContent.trim())"
+SHOWN = "[...document.querySelectorAll('.lessons > li:not([hidden]) h3')].map(each => each.textContent.trim())"
+
+
+MANY = 12
+
+
+@pytest.fixture(scope="session")
+def site(built_site: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The demo with each lesson twice on its English front page."""
+    del tmp_path_factory
+    folder = built_site.parent.parent / "many"
+    return once(folder, lambda: site_of_many(built_site, folder, MANY))
 
 
 @pytest.fixture
-def home(page: Page, built_site: Path, serve: Serve) -> Page:
-    page.goto(serve(built_site) + "index.html")
+def home(page: Page, site: Path, serve: Serve) -> Page:
+    page.goto(serve(site) + "index.html")
     page.locator("lesson-filter form").wait_for()
     return page
 
@@ -22,7 +36,7 @@ def home(page: Page, built_site: Path, serve: Serve) -> Page:
 def test_a_topic_leaves_the_lessons_about_it_and_their_number_is_said(home: Page) -> None:
     home.get_by_label("Topic").select_option("sodium")
     wanted = home.evaluate(
-        "[...document.querySelectorAll('.lessons > li[data-topics~=sodium] h2')].map(each => each.textContent.trim())"
+        "[...document.querySelectorAll('.lessons > li[data-topics~=sodium] h3')].map(each => each.textContent.trim())"
     )
     assert home.evaluate(SHOWN) == wanted
     expect(home.locator("lesson-filter [role=status]")).to_have_text(
@@ -86,49 +100,71 @@ def test_an_address_that_chooses_what_is_not_there_chooses_nothing(home: Page, h
 
 
 def test_without_script_all_lessons_are_there_and_no_dead_filter(
-    browser: Browser, built_site: Path, serve: Serve
+    browser: Browser, site: Path, serve: Serve
 ) -> None:
     context = browser.new_context(java_script_enabled=False)
     page = context.new_page()
-    page.goto(serve(built_site) + "index.html")
-    lessons = sorted(built_site.glob("*/keep.json"))
-    assert page.locator(".lessons > li").count() == len(lessons) > 0
-    assert page.locator("select").first.is_visible() is False
+    page.goto(serve(site) + "index.html")
+    assert page.locator(".lessons > li:visible").count() == MANY
+    dead = page.locator("select:visible, [type=search]:visible, lesson-filter button:visible")
+    assert dead.count() == 0
     context.close()
 
 
-def test_the_thread_is_not_cut_off_where_entries_are_laid_out_late(home: Page) -> None:
-    """`content-visibility` paints nothing outside an entry's box (CSS Containment 2, section 4)."""
-    for entry in home.locator(".lessons > li").all():
-        box, knot = entry.bounding_box(), entry.locator(".stop-head").bounding_box()
-        assert box is not None
-        assert knot is not None
-        assert knot["x"] - box["x"] > 30
-
-
-def test_one_thread_ends_at_the_last_lesson_that_is_shown(home: Page) -> None:
-    """Drawn in one piece and covered below the last knot: pieces of broken pixels would not meet."""
-    covers = (
-        "all => all.filter(each => getComputedStyle(each, '::before').content !== 'none')"
-        ".map(each => each.querySelector('h2').textContent.trim())"
+def test_a_word_finds_the_lessons_that_say_it_whatever_its_case_and_marks(home: Page) -> None:
+    field = home.get_by_label("Search")
+    field.press_sequentially("RÍVER wal")
+    assert home.evaluate(SHOWN) == ["Packed for the river walk 3", "Packed for the river walk 9"]
+    field.fill("iver")  # no word begins so
+    expect(home.locator("lesson-filter [role=status]")).to_have_text(
+        "No lesson matches. Try fewer choices."
     )
-    for topic in ("", "sodium"):
-        home.get_by_label("Topic").select_option(topic)
-        assert home.locator(".lessons > li").evaluate_all(covers) == home.evaluate(SHOWN)[-1:]
+    field.fill("potassium 4")
+    assert home.evaluate(SHOWN) == ["Two baskets at the garden gate 4"]
+    field.press("Enter")
+    assert home.url.endswith("#word=potassium+4")
+    home.reload()
+    assert home.evaluate(SHOWN) == ["Two baskets at the garden gate 4"]
+
+
+def test_show_all_again_takes_every_choice_back(home: Page) -> None:
+    again = home.get_by_role("button", name="Show all again")
+    expect(again).to_be_hidden()
+    home.get_by_label("Topic").select_option("sodium")
+    home.get_by_label("Search").fill("nothing of the kind")
+    assert home.evaluate(SHOWN) == []
+    again.click()
+    assert len(home.evaluate(SHOWN)) == MANY
+    expect(again).to_be_hidden()
+    expect(home.get_by_label("Topic")).to_have_value("")
+    expect(home.get_by_label("Search")).to_be_focused()
+    assert home.url.partition("#")[2] == ""
+
+
+def test_lessons_stand_by_what_they_compare_and_a_group_goes_with_its_lessons(home: Page) -> None:
+    groups = home.locator("main section")
+    titles = groups.locator("> h2").all_inner_texts()
+    assert [title.lower() for title in titles] == [
+        "fiber",
+        "sugars",
+        "energy",
+        "potassium",
+        "sodium",
+    ]
+    for group, title in zip(groups.all(), titles, strict=True):
+        topics = group.locator("li").evaluate_all("all => all.map(each => each.dataset.topics)")
+        assert len(topics) > 1
+        assert set(topics) == {title.lower()}
+    home.get_by_label("Topic").select_option("sodium")
+    assert home.locator("main section:visible > h2").all_inner_texts() == titles[-1:]
 
 
 @pytest.mark.parametrize("width", [320, 1280])
-@pytest.mark.parametrize("path", ["index.html", "es/index.html"])
 def test_a_narrowed_list_is_accessible(
-    page: Page,
-    built_site: Path,
-    serve: Serve,
-    axe: Callable[[Page], list[str]],
-    path: str,
-    width: int,
+    page: Page, site: Path, serve: Serve, axe: Callable[[Page], list[str]], width: int
 ) -> None:
     page.set_viewport_size({"width": width, "height": 800})
-    page.goto(f"{serve(built_site)}{path}#topic=sodium")
+    page.goto(f"{serve(site)}index.html#topic=sodium")
     page.locator("lesson-filter form").wait_for()
     assert axe(page) == []
     page.goto(f"{page.url.partition('#')[0]}#grade=99")

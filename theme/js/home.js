@@ -2,7 +2,11 @@
 import { bringLater } from "./bring-later.js";
 import { KeptLessons } from "./kept-lessons.js";
 import { LessonFilter } from "./lesson-filter.js";
+import { markLessons } from "./lesson-marks.js";
 
 LessonFilter.define();
 bringLater();
 KeptLessons.define();
+markLessons();
+addEventListener("pageshow", ({ persisted }) => persisted && markLessons()); // back from a lesson that was just begun
+addEventListener("kept-lesson-removed", () => markLessons());

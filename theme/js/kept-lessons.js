@@ -1,4 +1,5 @@
 import { button } from "./button.js";
+import { tellOf } from "./events.js";
 import { bytesOf, canKeep, everyKept } from "./kept.js";
 import { megabytes } from "./megabytes.js";
 import { say } from "./say.js";
@@ -38,6 +39,7 @@ export class KeptLessons extends HTMLElement {
       line.remove();
       this.hidden = !this.querySelector("li");
       this.querySelector("h2")?.focus();
+      tellOf(this, "kept-lesson-removed");
     });
     line.append(link, ` ${megabytes(bytes)} `, remove);
     return line;

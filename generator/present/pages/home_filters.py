@@ -11,6 +11,8 @@ from generator.present.words.say import Say
 
 _SPANS = (10, 15, 20, 30, 45, 60)
 """Minutes offered as the longest."""
+_WITHOUT_ENERGY = f"-{Measure.ENERGY}"
+"""What `theme/js/lesson-choice.js` takes for every lesson that is not about it."""
 
 
 def filters(lessons: Sequence[LessonCardView], say: Say) -> tuple[FilterView, ...]:
@@ -26,6 +28,16 @@ def filters(lessons: Sequence[LessonCardView], say: Say) -> tuple[FilterView, ..
         for name, label, every, choices in offered
         if choices
     )
+
+
+def without_energy(lessons: Sequence[LessonCardView], say: Say) -> tuple[str, str]:
+    """Value and wording that leave energy out; both empty where none or all of the lessons are about it.
+
+    A family may need fewer numbers about food, however few lessons there are.
+    """
+    if str(Measure.ENERGY) not in _unlike(lesson.topics for lesson in lessons):
+        return "", ""
+    return _WITHOUT_ENERGY, say("leave_out_topic", topic=say(MEASURE.key(Measure.ENERGY)))
 
 
 def _grades(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:
@@ -46,7 +58,7 @@ def _topics(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str
     if energy not in known:
         return chosen
     left_out = say("filter_topic_without", topic=say(MEASURE.key(energy)))
-    return (*chosen, (f"-{energy}", left_out))
+    return (*chosen, (_WITHOUT_ENERGY, left_out))
 
 
 def _languages(lessons: Sequence[LessonCardView], say: Say) -> tuple[tuple[str, str], ...]:

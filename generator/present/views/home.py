@@ -25,6 +25,8 @@ class CoverView:
 class LessonCardView:
     """A lesson in the list on the front page."""
 
+    id: str
+    """Its folder; what a learner did is kept on the device by it."""
     href: str
     title: str
     summary: Markup
@@ -40,6 +42,15 @@ class LessonCardView:
     """None where it compares nothing."""
     languages: str
     """Tags of the languages it is there in, ``en es``."""
+
+
+@dataclass(frozen=True, slots=True)
+class GroupView:
+    """Lessons that compare the same thing."""
+
+    title: str
+    """What they compare; empty where so few lessons are there that they stand together."""
+    lessons: tuple[LessonCardView, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +74,10 @@ class HomeView:
     """Empty where the introduction has a heading of its own."""
     intro: Markup
     filters: tuple[FilterView, ...]
-    lessons: tuple[LessonCardView, ...]
+    """None where few lessons are there: they are seen at once."""
+    without: tuple[str, str]
+    """Value and wording of what few lessons can leave out; both empty where nothing is left out."""
+    groups: tuple[GroupView, ...]
     count: str
     """``5 lessons``"""
 
