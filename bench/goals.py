@@ -40,6 +40,10 @@ GOALS: dict[str, AtMost | AtLeast] = {
     "first_view": AtMost(
         "first view, HTML, styles and script of the head, packed", 14_600, "bytes"
     ),
+    "compare_screens": AtMost(
+        "stop to compare at, rows found, longest, on a phone of 390 x 844", 1.7, "screens"
+    ),
+    "move_screens": AtMost("stop to move at, longest, on a phone of 390 x 844", 1.5, "screens"),
     "parser": AtMost("mistakes a strict HTML parser finds", 0, "found"),
     "care": AtMost("texts of care that a lesson page lacks", 0, "found"),
     "shift": AtMost("layout shift of a lesson page, largest", 0, "score"),

@@ -20,6 +20,7 @@ from bench.measuring.row import Case, NothingMeasuredError, Row  # run as a file
 BENCHES = (
     "startup",
     "first_view",
+    "lengths",
     "builds",
     "preview",
     "pages",

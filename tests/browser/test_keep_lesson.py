@@ -119,7 +119,7 @@ def test_the_front_page_leads_to_kept_lessons_with_the_network_cut(
 
 
 def explore(page: Page) -> None:
-    page.get_by_text("See it as bars").first.click()
+    page.get_by_text("For adults", exact=True).first.click()
     page.get_by_role("button", name="Explore the chart").first.click()
 
 

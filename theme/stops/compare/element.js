@@ -1,5 +1,8 @@
 import { isBlocksOnly } from "../../js/blocks-only.js";
 import { CheckedAnswer } from "../../js/checked-answer.js";
+import { hear } from "../../js/events.js";
+import { FoldedRow } from "../../js/folded-row.js";
+import { inPlace } from "../../js/in-place.js";
 import { LiveElement } from "../../js/live-element.js";
 import { bringPlay } from "../../js/play-loader.js";
 import { readings } from "../../js/read-tenths.js";
@@ -19,6 +22,28 @@ export class GapCalculator extends LiveElement {
 
 /** One row: its numbers in tenths, and an entry for the gap, for the count, or for both. */
 class Row extends CheckedAnswer {
+  folded = new FoldedRow(this.form);
+
+  /** @param {AbortSignal} signal */
+  start(signal) {
+    this.leaving = signal;
+    super.start(signal);
+    hear(this.form.closest("lesson-thread"), "lesson-cleared", () => this.mend(), signal);
+    if (this.inputs.length && this.isRight()) this.folded.fold(); // found at an earlier visit
+  }
+
+  finish() {
+    super.finish();
+    this.form.setAttribute("data-right", "");
+    if (this.leaving && !this.form.contains(this.folded.line)) this.folded.waitForLeaving(this.leaving);
+  }
+
+  /** Something else stands there than what was found. */
+  mend() {
+    this.form.removeAttribute("data-right");
+    this.folded.unfold();
+  }
+
   /** The first entry that is not right yet. */
   open() {
     return this.inputs.find(({ name, value }) => !readings(value, document.documentElement.lang, name === "gap" ? say("not_ones") : "").includes(this.number(name)));
@@ -36,6 +61,7 @@ class Row extends CheckedAnswer {
   /** @param {HTMLInputElement} input */
   keep(input) {
     super.keep(input);
+    if (!this.isRight()) inPlace(input, () => this.mend());
     bringPlay().catch(() => {}); // it will be here when the answer is checked
   }
 
