@@ -54,6 +54,26 @@ def test_every_caption_is_loaded_and_shown_from_the_start(lesson: Page) -> None:
     assert all(mode != "showing" for mode, _ in shown[1:])
 
 
+def test_captions_that_a_browser_leaves_off_are_shown_until_they_are_switched_off(
+    page: Page, address: str
+) -> None:
+    held: list[Route] = []
+    page.route("**/video-*.js", lambda route: held.append(route))  # noqa: PLW0108 - it puts a mark on what it calls
+    with page.expect_request("**/video-*.js"):
+        page.goto(address, wait_until="domcontentloaded")
+    track = "document.querySelector('track').track"
+    page.evaluate(f"{track}.mode = 'disabled'")  # as WebKitGTK does
+    held[0].continue_()
+    page.unroute("**/video-*.js")
+    until(page, f"{track}.mode === 'showing'")
+    page.evaluate(f"{track}.mode = 'hidden'")
+    until(page, "(localStorage['plumline-2 / captions'] ?? '').includes('no')")
+    page.reload()
+    until(page, f"{track}.mode === 'disabled'")
+    page.evaluate(f"{track}.mode = 'showing'")
+    until(page, "localStorage['plumline-2 / captions'].includes('yes')")
+
+
 def test_how_captions_look_is_kept_on_the_device(lesson: Page) -> None:
     video = lesson.locator("video")
     video.evaluate("each => { each.controls = false; each.currentTime = 20; }")  # inside a caption
@@ -161,6 +181,7 @@ def test_without_the_file_the_lesson_goes_on(
     summary(page, "Chapters").press("Enter")
     page.get_by_role("link", name=re.compile("0:44")).press("Enter")
     assert page.url.endswith("#guess")
+    expect(page.locator("button[data-play-from]:visible:not(video-transcript *)")).to_have_count(0)
     page.locator("#guess [data-go-on]").press("Enter")
     expect(page.locator("li[data-done] #guess")).to_have_count(1)
     expect(page.locator("#lunch h2")).to_be_focused()

@@ -1,5 +1,8 @@
 import { announce } from "./announce.js";
+import { showCaptions } from "./captions-shown.js";
 import { tellOf } from "./events.js";
+import { FilmEnd } from "./film-end.js";
+import { FilmPlace } from "./film-place.js";
 import { leaveFullScreen } from "./full-screen.js";
 import { LiveElement } from "./live-element.js";
 import { watchForLoss } from "./missing-video.js";
@@ -7,6 +10,7 @@ import { pauseBetween, untilNext } from "./pause-points.js";
 import { say } from "./say.js";
 import { showStop } from "./show-stop.js";
 import { Store } from "./store.js";
+import { clock } from "./transcript-lines.js";
 import { WholeFilm } from "./whole-film.js";
 
 /**
@@ -34,6 +38,9 @@ export class PausePlayer extends LiveElement {
     if (!video) return;
     this.points = JSON.parse(this.dataset.pauses || "[]").map(([at = "", stop = ""]) => ({ at: Number(at), stop }));
     this.box = this.querySelector("input");
+    showCaptions(video, signal);
+    new FilmEnd(video, signal);
+    new FilmPlace(video, (seconds) => this.resume(video, seconds), signal);
     this.film = new WholeFilm(video, signal);
     video.addEventListener("seeking", () => this.answerSeek(video), { signal });
     for (const happened of ["timeupdate", "ended", "seeked", "ratechange"]) video.addEventListener(happened, () => this.look(video), { signal });
@@ -42,7 +49,7 @@ export class PausePlayer extends LiveElement {
     this.watchCues(video, signal);
     this.offerButtons(video, signal);
     this.offerSwitch(signal);
-    watchForLoss(video, (isMissing) => this.tellLoss(isMissing), signal);
+    watchForLoss(video, (isMissing) => this.tellLoss(video, isMissing), signal);
     if (!video.paused) this.watchFrames(video); // it was started before this script came
   }
 
@@ -94,6 +101,7 @@ export class PausePlayer extends LiveElement {
     this.passed.add(stop);
     const section = document.getElementById(stop);
     tellOf(section, "pause-reached");
+    this.nameButtons(video);
     await leaveFullScreen(video);
     announce(say("video_paused", { stop: section?.querySelector("h2")?.firstChild?.textContent ?? "" }));
     showStop(section);
@@ -106,8 +114,8 @@ export class PausePlayer extends LiveElement {
   goOn(video, section) {
     const at = Number(section.dataset.at || -1);
     this.passed.add(section.id);
-    if (this.isMissing) return section.closest("li")?.nextElementSibling?.querySelector("h2")?.focus();
-    const waiting = this.isOn() && this.points.find((point) => point.at === at && !this.passed.has(point.stop));
+    if (this.isMissing || video.ended) return section.closest("li")?.nextElementSibling?.querySelector("h2")?.focus();
+    const waiting = this.waitingAt(at);
     if (waiting) this.halt(video, waiting.stop);
     else {
       video.focus();
@@ -116,16 +124,63 @@ export class PausePlayer extends LiveElement {
   }
 
   /**
+   * Another stop of the same moment, which has its turn before the film goes on.
+   * @param {number} at seconds
+   */
+  waitingAt(at) {
+    return this.isOn() ? this.points.find((point) => point.at === at && !this.passed.has(point.stop)) : undefined;
+  }
+
+  /**
+   * Where the film has not yet been, a button says where it will go on.
+   * @param {HTMLVideoElement} video
+   */
+  nameButtons(video) {
+    for (const button of document.querySelectorAll("[data-go-on]")) {
+      const section = /** @type {HTMLElement | null} */ (button.closest("section"));
+      const at = Number(section?.dataset.at || -1);
+      const others = this.isOn() && this.points.some((point) => point.at === at && point.stop !== section?.id && !this.passed.has(point.stop));
+      const name = at > video.currentTime + 0.1 && !others && !this.isMissing ? say("go_on_from", { at: clock(at) }) : say("go_on");
+      if (button.textContent !== name) button.textContent = name;
+    }
+  }
+
+  /**
+   * Goes on where somebody was, at the question if one was still open there.
+   * @param {HTMLVideoElement} video
+   * @param {number} seconds
+   */
+  async resume(video, seconds) {
+    const isOpen = (/** @type {string} */ stop) => !document.getElementById(stop)?.closest("li")?.hasAttribute("data-done");
+    for (const { at, stop } of this.points) if (at <= seconds - 1 || (at <= seconds && !isOpen(stop))) this.passed.add(stop);
+    const open = this.isOn() && this.points.find(({ at, stop }) => at <= seconds && !this.passed.has(stop));
+    if (open) {
+      await this.goTo(video, seconds);
+      return this.halt(video, open.stop);
+    }
+    video.focus();
+    this.playFrom(video, seconds);
+  }
+
+  /**
    * @param {HTMLVideoElement} video
    * @param {number} seconds
    */
   async playFrom(video, seconds) {
+    await this.goTo(video, seconds);
+    video.play().catch(() => {}); // there may be no file; its controls say so
+  }
+
+  /**
+   * @param {HTMLVideoElement} video
+   * @param {number} seconds
+   */
+  async goTo(video, seconds) {
     if (seconds !== video.currentTime) {
       if (!this.film?.isNeeded) video.currentTime = seconds;
       else if (!(await this.film.bring(seconds))) seconds = video.currentTime;
     }
     this.last = seconds; // the learner chose to go there: nothing in between counts as crossed
-    video.play().catch(() => {}); // there may be no file; its controls say so
   }
 
   /**
@@ -146,6 +201,8 @@ export class PausePlayer extends LiveElement {
    */
   offerButtons(video, signal) {
     for (const button of document.querySelectorAll("[data-go-on], button[data-play-from]")) button.removeAttribute("hidden");
+    this.nameButtons(video);
+    for (const happened of ["timeupdate", "seeked", "emptied"]) video.addEventListener(happened, () => this.nameButtons(video), { signal });
     const asked = (/** @type {Event} */ event) => this.answerClick(video, event);
     document.addEventListener("click", asked, { signal });
   }
@@ -174,11 +231,17 @@ export class PausePlayer extends LiveElement {
     for (const { at, stop } of this.points) if (at > seconds) this.passed.delete(stop);
   }
 
-  /** @param {boolean} isMissing */
-  tellLoss(isMissing) {
+  /**
+   * Without the film no button offers to play it.
+   * @param {HTMLVideoElement} video
+   * @param {boolean} isMissing
+   */
+  tellLoss(video, isMissing) {
     this.isMissing = isMissing;
     const sentence = this.querySelector("[data-missing]");
     sentence?.toggleAttribute("hidden", !isMissing);
+    for (const button of document.querySelectorAll("button[data-play-from]:not(video-transcript *), .go-on-film")) button.toggleAttribute("hidden", isMissing);
+    this.nameButtons(video);
     if (isMissing) announce(sentence?.textContent ?? "");
   }
 
