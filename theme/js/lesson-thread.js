@@ -72,7 +72,7 @@ export class LessonThread extends LiveElement {
    */
   lookInside(stop, details) {
     if (details.matches("[data-working][open]")) this.findRow(stop, details);
-    if (details.matches(".stop-ask > [data-reveal][open]")) this.finish(stop);
+    if (details.matches(".stop-ask [data-reveal][open]")) this.finish(stop);
   }
 
   /**
