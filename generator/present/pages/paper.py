@@ -17,8 +17,13 @@ from generator.present.pictures.plums.svg import plums_in_page
 from generator.present.pictures.qr import qr_code
 from generator.present.stops.kind import Paper
 from generator.present.stops.kinds import kind_of
-from generator.present.views.move_card import MoveCardView
-from generator.present.views.paper import CardSheetView, CardsView, SheetView, StopOnSheet
+from generator.present.views.paper import (
+    CardOnSheet,
+    CardSheetView,
+    CardsView,
+    SheetView,
+    StopOnSheet,
+)
 from generator.present.views.stop import StopView
 from generator.present.words.care import allergen_line, before_moving
 from generator.present.words.hung import hung_in_words
@@ -26,20 +31,21 @@ from generator.present.words.stamp import print_stamp
 from generator.present.words.teaching import sentence_frames
 
 CARDS_A_SHEET = 4
-PRACTICE_A_SHEET = 6
+PRACTICE_A_SHEET = 3
 
 
 def cards_view(told: PageInLesson) -> CardsView:
     """The movement cards, four to a sheet."""
-    address = _address(told)
     return CardsView(
         page=told.page,
         title=told.result.lesson.file.title,
         back=told.links.lesson,
-        sheets=_sheets(card for stop in told.stops for card in kind_of(stop).cards(stop)),
+        sheets=_sheets(
+            CardOnSheet(card, qr_code(_address(told, stop)))
+            for stop in told.stops
+            for card in kind_of(stop).cards(stop)
+        ),
         before=(*before_moving(told.surround.say), allergen_line(told.result, told.surround.say)),
-        qr=qr_code(address),
-        address=address,
         stamp=print_stamp(told.result),
     )
 
@@ -80,9 +86,10 @@ def _plums(told: PageInLesson) -> Markup:
     return plums_in_page(drawn(rows, FLAT), hung_in_words([row.share for row in rows], say))
 
 
-def _address(told: PageInLesson) -> str:
-    """Where the lesson is published: paper leads back to it."""
-    return told.surround.address(f"{told.result.lesson.id}/index.html")
+def _address(told: PageInLesson, stop: StopView | None = None) -> str:
+    """Where the lesson, or a stop of it, is published: paper leads back to it."""
+    address = told.surround.address(f"{told.result.lesson.id}/index.html")
+    return f"{address}#{stop.head.id}" if address and stop else address
 
 
 def _on_sheet(stops: tuple[StopView, ...]) -> Iterator[StopOnSheet]:
@@ -92,7 +99,7 @@ def _on_sheet(stops: tuple[StopView, ...]) -> Iterator[StopOnSheet]:
             yield StopOnSheet(stop, whole=paper is Paper.WHOLE)
 
 
-def _sheets(cards: Iterable[MoveCardView]) -> tuple[CardSheetView, ...]:
+def _sheets(cards: Iterable[CardOnSheet]) -> tuple[CardSheetView, ...]:
     every = iter(cards)
     fours = iter(lambda: tuple(islice(every, CARDS_A_SHEET)), ())
     return tuple(CardSheetView(four, number) for number, four in enumerate(fours, 1))

@@ -15,10 +15,19 @@ from generator.present.views.stop import StopView
 
 
 @dataclass(frozen=True, slots=True)
+class CardOnSheet:
+    """A card with the way back to its stop."""
+
+    card: MoveCardView
+    qr: Markup
+    """SVG of the address of its stop; empty while the site has none."""
+
+
+@dataclass(frozen=True, slots=True)
 class CardSheetView:
     """One sheet of four cards."""
 
-    cards: tuple[MoveCardView, ...]
+    cards: tuple[CardOnSheet, ...]
     number: int
 
 
@@ -33,9 +42,6 @@ class CardsView:
     sheets: tuple[CardSheetView, ...]
     before: tuple[str, ...]
     """Room check and stop signs, before anyone moves."""
-    qr: Markup
-    """SVG of the lesson's address; empty while the site has none."""
-    address: str
     stamp: str
 
 
@@ -69,5 +75,6 @@ class SheetView:
     frames: tuple[str, ...]
     """Sentences with gaps to fill; on the worksheet alone."""
     qr: Markup
+    """SVG of the lesson's address; empty while the site has none."""
     address: str
     stamp: str
