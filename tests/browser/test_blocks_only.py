@@ -39,7 +39,7 @@ def shown(page: Page, where: str) -> str:
 )
 def test_no_number_of_a_food_is_left_on_the_page(page: Page, site: str, lesson: str) -> None:
     page.goto(f"{site}{lesson}/index.html")
-    where = "gap-calculator, day-balance, .stop-compare > details[data-with-numbers], .stop-move"
+    where = "gap-calculator, day-balance, .stop-compare > .helps > details[data-with-numbers], .stop-move"
     assert OF_FOODS.search(shown(page, where))
     switch_on(page, f"{site}{lesson}/index.html")
     left = shown(page, where)

@@ -72,6 +72,22 @@ def test_it_opens_again_folds_again_and_is_folded_after_a_reload(page: Page, add
     expect(first.locator(".holding").first).to_be_visible()
 
 
+def test_a_row_worked_out_to_be_followed_folds_with_the_first_that_is_found(
+    page: Page, address: str
+) -> None:
+    page.goto(address + LESSON)
+    first, second = rows(page)
+    worked = page.locator("form.gap-row:not(:has(input))").first
+    solve(first)
+    expect(worked.locator(".working")).to_be_visible()
+    second.locator("input[name=gap]").focus()
+    expect(worked.locator(".working")).to_be_hidden()
+    worked.locator(".found-row").press("Enter")
+    expect(worked.locator(".working")).to_be_visible()
+    page.get_by_role("button", name="Clear what I wrote here").click()
+    expect(page.locator(".found-row")).to_have_count(0)
+
+
 def test_an_answer_that_is_spoiled_again_is_a_row_like_all_others(page: Page, address: str) -> None:
     page.goto(address + LESSON)
     first, second = rows(page)
@@ -127,7 +143,7 @@ def test_help_is_one_rank_and_what_is_for_adults_one_place(page: Page, address: 
     assert helps.all_inner_texts() == ["Hint", "Match the blocks", "Show the working"]
     tops = helps.evaluate_all("all => all.map(each => each.getBoundingClientRect().top)")
     assert max(tops) - min(tops) < 1
-    adults = page.locator(".stop-compare > details[data-with-numbers]").first
+    adults = page.locator(".stop-compare > .helps > details[data-with-numbers]").first
     assert adults.locator("summary").all_inner_texts() == ["For adults"]
     assert adults.locator("details").count() == 0
     adults.locator("summary").click()

@@ -10,6 +10,8 @@ import { say } from "./say.js";
 export class FoldedRow {
   /** @param {HTMLFormElement} form */
   constructor(form) {
+    /** @type {FoldedRow | undefined} */
+    this.example = undefined;
     this.form = form;
     this.line = make("button", { type: "button", className: "found-row", onclick: () => this.turn() });
   }
@@ -30,7 +32,13 @@ export class FoldedRow {
     for (const happened of ["focusin", "click"]) document.addEventListener(happened, left, { signal: AbortSignal.any([signal, leaving.signal]) });
   }
 
+  /** A row before it that was worked out to be followed has done its part by then, and folds as well. */
   fold() {
+    const before = this.form.previousElementSibling;
+    if (before instanceof HTMLFormElement && !before.querySelector("input, .found-row")) {
+      this.example = new FoldedRow(before);
+      this.example.fold();
+    }
     this.line.replaceChildren(make("b", {}, this.names()), ...this.steps());
     this.form.prepend(this.line);
     this.show(true);
@@ -38,6 +46,7 @@ export class FoldedRow {
 
   /** Back to a row like all others. */
   unfold() {
+    this.example?.unfold();
     this.show(false);
     this.line.remove();
   }
