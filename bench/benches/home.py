@@ -24,6 +24,7 @@ CHOOSE = """([name, value]) => new Promise(done => {
   const topics = each => each.dataset.topics.split(' ');
   const right = lessons.filter(name === 'word' ? each => each.textContent.toLowerCase().includes(value)
     : each => value.startsWith('-') ? !topics(each).includes(value.slice(1)) : topics(each).includes(value));
+  field.focus();  // whoever chooses or types has come to the field, an interaction of its own
   const began = performance.now();
   field.value = value;
   field.dispatchEvent(new Event('input', {bubbles: true}));

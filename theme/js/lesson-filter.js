@@ -31,6 +31,7 @@ export class LessonFilter extends LiveElement {
     if (!this.form) return;
     this.form.hidden = false;
     this.rows = [...document.querySelectorAll(/** @type {"li"} */ (".lessons > li"))].map(listed);
+    this.form.addEventListener("focusin", ({ target }) => target instanceof HTMLInputElement && this.readWords(), { signal });
     this.form.addEventListener("input", () => this.show(), { signal });
     this.form.addEventListener("change", () => this.putAddress(), { signal }); // not at each letter: browsers limit how often
     this.form.addEventListener("submit", (event) => event.preventDefault(), { signal });
@@ -77,9 +78,14 @@ export class LessonFilter extends LiveElement {
     return /** @type {Record<string, string>} */ (Object.fromEntries(new FormData(this.form ?? undefined)));
   }
 
+  /** Before the first letter where somebody comes to the field, so that none waits for it. */
+  readWords() {
+    for (const { row, lesson } of this.rows) lesson.words ||= wordsOf(row);
+  }
+
   show() {
     const wanted = this.chosen();
-    if (wanted.word) for (const { row, lesson } of this.rows) lesson.words ||= wordsOf(row);
+    if (wanted.word) this.readWords();
     const shown = this.rows.filter(({ row, lesson }) => !(row.hidden = !isWanted(lesson, wanted)));
     const groups = new Set(shown.map(({ group }) => group));
     for (const group of new Set(this.rows.map(({ group }) => group))) if (group) group.hidden = !groups.has(group);
@@ -100,7 +106,7 @@ function listed(row) {
 }
 
 /**
- * What a lesson is found by: title, summary, and what it compares. Read when somebody first looks for a word.
+ * What a lesson is found by: title, summary, and what it compares.
  * @param {HTMLElement} row
  */
 function wordsOf(row) {
