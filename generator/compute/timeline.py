@@ -61,6 +61,11 @@ def pause_points(stops: Sequence[Stop]) -> tuple[Span, ...]:
     return tuple(sorted((span for span in spans(stops) if span.pauses), key=lambda span: span.end))
 
 
+def next_pause(stops: Sequence[Stop], moment: int) -> int | None:
+    """The first pause point after a moment of the video, both in ms; nothing where it runs to its end."""
+    return next((span.end for span in pause_points(stops) if span.end > moment), None)
+
+
 def on_air(found: Sequence[Span], moment: int) -> Span:
     """The stop that what begins at a moment belongs to.
 

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import json
 import re
 from collections.abc import Callable, Iterator
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser, Locator, Page, Route, expect
 
+from generator.model.moment import clock
 from tests.browser.watched import until
 from tests.site_project import ROOT, build_project, copy_project, small_lesson, write_lesson
 
@@ -243,6 +246,34 @@ def test_without_script_chapters_lead_to_their_stops(scriptless: Page, address: 
     summary(scriptless, "Chapters").click()
     scriptless.get_by_role("link", name=re.compile("0:44")).click()
     assert scriptless.url.endswith("#guess")
+
+
+def test_without_script_each_part_is_a_link_that_halts_by_itself(
+    scriptless: Page, page: Page, address: str
+) -> None:
+    scriptless.goto(address)
+    points = scriptless.locator("pause-player").get_attribute("data-pauses")
+    assert points
+    pauses = list(dict.fromkeys(at for at, _ in json.loads(points)))
+    links = scriptless.locator("a[href*='.mp4#t=']:visible")
+    moments = [str(one.get_attribute("href")).partition("#t=")[2] for one in links.all()]
+    assert {"0", *pauses} <= {each.partition(",")[0] for each in moments}
+    for start, _, end in (each.partition(",") for each in moments):
+        assert end == next((at for at in pauses if float(at) > float(start)), "")
+    expect(links.first).to_have_text(f"Watch 0:00 to {clock(Decimal(pauses[0]))}")
+    expect(scriptless.locator(".stop-watch").first).to_contain_text("Then it is your turn.")
+    page.goto(address.replace("index.html", f"{LESSON}.mp4#t={moments[0]}"))
+    until(page, "video.readyState === 4")
+    page.evaluate(
+        "at => { document.querySelector('video').currentTime = at; }", float(pauses[0]) - 1
+    )
+    page.evaluate("document.querySelector('video').play()")
+    until(page, f"video.paused && video.currentTime >= {pauses[0]}")
+    assert page.evaluate("document.querySelector('video').currentTime") < float(pauses[0]) + 1
+
+
+def test_with_a_script_the_links_of_parts_are_not_there(lesson: Page) -> None:
+    expect(lesson.locator("a[href*='.mp4#t=']")).to_have_count(0)
 
 
 @pytest.fixture(scope="module")

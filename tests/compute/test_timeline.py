@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.compute.timeline import HOLD, Span, on_air, parts, pause_points, spans
+from generator.compute.timeline import HOLD, Span, next_pause, on_air, parts, pause_points, spans
 from generator.model.stops import Stop
 from generator.model.stops.ask import AskStop
 from generator.model.stops.watch import WatchStop
@@ -45,6 +45,13 @@ def test_every_stop_with_a_time_has_its_part_of_the_video() -> None:
 
 def test_chapters_are_the_stops_that_take_time() -> None:
     assert [span.index for span in parts(STOPS)] == [0, 3, 5]
+
+
+@pytest.mark.parametrize(
+    ("moment", "pause"), [(0, 20_000), (20_000, 40_000), (40_000, 40_500), (40_500, None)]
+)
+def test_which_pause_comes_next(moment: int, pause: int | None) -> None:
+    assert next_pause(STOPS, moment) == pause
 
 
 def test_nobody_halts_where_only_watching_ends() -> None:

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from types import MappingProxyType
 
 from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
 from generator.model.lesson import LessonFile
 from generator.model.texts import lesson_texts
 from generator.present.entry import LessonEntry, film_sizes
+from generator.present.pages.film_parts import film_parts
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.minutes import minutes_words
 from generator.present.pages.open_data import open_data
@@ -25,6 +27,7 @@ from generator.present.stops.kinds import kind_of
 from generator.present.views.lesson import LessonView, StopOnPage
 from generator.present.views.page import PageView
 from generator.present.views.stop import StopView
+from generator.present.views.video import PartView
 from generator.present.words.care import care_lines
 from generator.present.words.families import BESIDE
 from generator.present.words.foreign import is_marked
@@ -34,6 +37,8 @@ from generator.present.words.prose import inline
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
 
+_NO_PARTS: Mapping[str, PartView] = MappingProxyType({})
+
 
 def lesson_view(told: PageInLesson) -> LessonView:
     """Everything the lesson page shows."""
@@ -42,7 +47,11 @@ def lesson_view(told: PageInLesson) -> LessonView:
     file, rows = lesson.file, hung(result)
     video = video_view(result, stops, surround)
     on_page = stops_on_page(
-        stops, told.page, corrections(result, say), film=bool(video and video.src)
+        stops,
+        told.page,
+        corrections(result, say),
+        film=bool(video and video.src),
+        parts=film_parts(result, say),
     )
     return LessonView(
         page=told.page,
@@ -92,6 +101,7 @@ def stops_on_page(
     corrections: Mapping[str, tuple[str, ...]],
     *,
     film: bool,
+    parts: Mapping[str, PartView] = _NO_PARTS,
 ) -> tuple[StopOnPage, ...]:
     """Each stop with what it brings to the page.
 
@@ -104,6 +114,7 @@ def stops_on_page(
         page: that shows them.
         corrections: by id of a stop.
         film: whether the player shows a film of the site's own.
+        parts: of that film, by id of a stop.
     """
     found: list[StopOnPage] = []
     linked = set(page.styles)
@@ -119,6 +130,7 @@ def stops_on_page(
                 script="" if script in linked else script,
                 first_of_kind=kind.name not in _kinds(one.stop for one in found),
                 holds_player=kind.holds_player and not any(other.holds_player for other in found),
+                part=parts.get(stop.head.id),
                 corrections=corrections.get(stop.head.id, ()),
             )
         )

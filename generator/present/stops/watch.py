@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from generator.compute.timeline import next_pause, seconds
 from generator.model.moment import clock
 from generator.model.stops.watch import WatchStop
 from generator.present.recording.slides.slide import Line
@@ -25,12 +26,15 @@ class WatchView:
     until: str
     """``0:40``"""
     says: str
-    """``Watch from 0:00 to 0:40.``"""
+    """``Watch to 0:54. Then it is your turn.``"""
 
 
 def _view(told: StopInLesson[WatchStop]) -> WatchView:
     stop = told.stop
-    says = told.say("watch_from_to", start=clock(stop.start), end=clock(stop.end))
+    pause = next_pause(told.result.lesson.file.stops, int(stop.start * 1000))
+    says = told.say("watch_to_end")
+    if pause is not None:
+        says = told.say("watch_to_pause", end=clock(seconds(pause)))
     return WatchView(head=told.head(), until=clock(stop.end), says=says)
 
 
@@ -49,8 +53,8 @@ def _no_task(told: StopInLesson[WatchStop]) -> str:  # noqa: ARG001  # it never 
     return ""
 
 
-def _plan(view: WatchView, say: Say) -> str:  # noqa: ARG001  # its own sentence serves
-    return view.says
+def _plan(view: WatchView, say: Say) -> str:
+    return say("watch_from_to", start=view.head.at.text if view.head.at else "", end=view.until)
 
 
 def _work(view: WatchView) -> int:  # noqa: ARG001  # nothing is to be done beside the film

@@ -10,7 +10,7 @@ from markupsafe import Markup
 from generator.present.views.asked import PartingView
 from generator.present.views.page import LinkView, PageView
 from generator.present.views.stop import StopView
-from generator.present.views.video import VideoView
+from generator.present.views.video import PartView, VideoView
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,6 +26,8 @@ class StopOnPage:
     """Whether none of its kind stands above."""
     holds_player: bool
     """Whether the video stands here."""
+    part: PartView | None
+    """What of the film comes next, where something does."""
     corrections: tuple[str, ...]
     """Numbers that changed after the video was made."""
 

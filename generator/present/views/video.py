@@ -36,6 +36,16 @@ class ChapterView:
 
 
 @dataclass(frozen=True, slots=True)
+class PartView:
+    """The part of the film that a stop sends to, as a link that halts by itself where no script runs."""
+
+    moments: str
+    """``54,70`` or ``156``: its seconds, as a temporal fragment names them (W3C Media Fragments 1.0, 4.2.1)."""
+    label: str
+    """``Watch 0:54 to 1:10``"""
+
+
+@dataclass(frozen=True, slots=True)
 class ElsewhereView:
     """A recording that another site shows."""
 
