@@ -77,6 +77,22 @@ def test_captions_that_a_browser_leaves_off_are_shown_until_they_are_switched_of
     until(page, "localStorage['plumline-2 / captions'].includes('yes')")
 
 
+@pytest.mark.parametrize("width", [320, 390])
+def test_the_time_of_a_stop_stands_beside_its_heading(lesson: Page, width: int) -> None:
+    lesson.set_viewport_size({"width": width, "height": 844})
+    for head in lesson.locator(".stop-head:has(.time)").all():
+        line, time = head.locator("h2").bounding_box(), head.locator(".time").bounding_box()
+        assert line
+        assert time
+        assert time["x"] >= line["x"] + line["width"], "it has fallen below"
+        assert time["y"] < line["y"] + 30
+
+
+def test_a_film_has_an_edge_also_where_it_is_like_the_paper(lesson: Page) -> None:
+    video = lesson.locator("video")
+    assert video.evaluate("each => getComputedStyle(each).outlineWidth") == "1px"
+
+
 def test_how_captions_look_is_kept_on_the_device(lesson: Page) -> None:
     video = lesson.locator("video")
     video.evaluate("each => { each.controls = false; each.currentTime = 20; }")  # inside a caption
