@@ -158,6 +158,9 @@ def test_two_cards_of_moves_stand_side_by_side_on_a_phone(page: Page, address: s
         "all => all.map(each => Math.round(each.getBoundingClientRect().top))"
     )
     assert tops[0] == tops[1] < tops[2]
+    alone = page.locator(".moves > li").nth(2).bounding_box()
+    assert alone
+    assert alone["width"] > 280, "the third lies across"
     card = page.locator("move-card[data-row]").first
     expect(card.get_by_text("still to find")).to_be_visible()
     card.get_by_text("How to", exact=True).click()
