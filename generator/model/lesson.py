@@ -36,7 +36,7 @@ class Video(Frozen):
     captions: Mapping[Code, Code] = {}
     """WebVTT file by language."""
     poster: Code | None = None
-    """A still picture shown before the video."""
+    """A still picture shown before the video; without one, the gaps of the lesson as plums."""
     smaller: Code | None = None
     """The same film as a smaller MP4, for homes whose internet is metered."""
     slides: Code | None = None

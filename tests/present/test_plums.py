@@ -28,6 +28,7 @@ from generator.present.pictures.plums.drawing import (
     Frame,
     drawn,
     leaf,
+    plum,
 )
 from generator.present.pictures.plums.files import SHARED, cover_files
 from generator.present.pictures.plums.hung import Hung, hung
@@ -35,7 +36,7 @@ from generator.present.pictures.plums.svg import colours_of, plums_file
 from generator.present.words.hung import hung_in_words, numbers_in_words
 from generator.present.words.say import Say
 from tests.present.test_figure_files import contrast
-from tests.project import GOOD, library, worked
+from tests.project import GOOD, ROOT, library, worked
 
 SVG = "{http://www.w3.org/2000/svg}"
 FRAMES = (COVER, FLAT, NUMBERED, POSTER)
@@ -186,9 +187,7 @@ def test_a_cover_gives_no_number_away_and_the_ending_has_them_all() -> None:
     )
     assert numbers == ["320", "140", "0"]
     told = numbers_in_words(rows, SAYS["en"])
-    assert told.endswith(
-        "Of the first: 320, more at Kiosk. Of the second: 140, more at Home. Of the third: 0, both the same."
-    )
+    assert told.endswith("the third with both sides the same: 320 (Kiosk), 140 (Home) and 0.")
 
 
 @pytest.mark.parametrize("colours", [LIGHT, DARK])
@@ -240,6 +239,20 @@ def decoded(picture: bytes) -> list[list[str]]:
     lines = [held[y * (width + 1) : (y + 1) * (width + 1)] for y in range(height)]
     assert not any(line[0] for line in lines)
     return [[palette[dot] for dot in line[1:]] for line in lines]
+
+
+def test_the_script_hangs_the_same_plums() -> None:
+    """What a found gap hangs at its stop is what the cover shows."""
+    script = (ROOT / "theme/js/hung-plum.js").read_text("utf-8")
+
+    def written(name: str) -> str:
+        return re.search(rf'^(?:const|  ) ?{name}(?: =|:) "([^"]+)"', script, re.MULTILINE)[1]  # type: ignore[index]  # else it fails
+
+    fruit, shine = ("".join(shape.path for shape in part.shapes) for part in plum(1))
+    assert (written("PLUM"), written("SHINE")) == (fruit, shine)
+    for side, name in enumerate(("first", "second")):
+        both = re.findall(rf'^  {name}: "([^"]+)"', script, re.MULTILINE)
+        assert both == ["".join(shape.path for shape in part.shapes) for part in leaf(side, 1)]
 
 
 def test_a_lesson_that_compares_nothing_has_no_drawing(tmp_path: Path) -> None:

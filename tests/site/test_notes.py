@@ -42,9 +42,7 @@ def test_search_engines_are_asked_to_leave_the_notes_out(built_site: Path, langu
         assert '<meta name="robots" content="noindex">' in page.read_text("utf-8")
 
 
-@pytest.mark.parametrize(
-    ("language", "says"), [("en", "For teachers: Teaching notes"), ("es", "Para docentes: Notas")]
-)
+@pytest.mark.parametrize(("language", "says"), [("en", "Teaching notes"), ("es", "Notas")])
 def test_a_lesson_names_its_notes_quietly_at_its_end(
     built_site: Path, language: str, says: str
 ) -> None:
@@ -53,3 +51,8 @@ def test_a_lesson_names_its_notes_quietly_at_its_end(
         [link] = [one for one in lesson.iter("a") if (one.get("href") or "") == "notes.html"]
         assert text(link).startswith(says)
         assert "button" not in (link.get("class") or "").split()
+        [section] = [one for one in lesson.iter("section") if link in one.iter()]
+        assert (
+            text(next(section.iter("h2")))
+            == {"en": "For teachers", "es": "Para docentes"}[language]
+        )

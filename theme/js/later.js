@@ -4,7 +4,9 @@ import { BlocksSwitch } from "./blocks-switch.js";
 import { CaptionChoices } from "./caption-choices.js";
 import { EstimateLine } from "./estimate-line.js";
 import { GapChart } from "./gap-chart.js";
+import { HangingGaps } from "./hanging-gaps.js";
 import { KeepLesson } from "./keep-lesson.js";
+import { LessonEnding } from "./lesson-ending.js";
 import { loadStyle } from "./load-style.js";
 import { NumberLine } from "./number-line.js";
 import { ReadAloud } from "./read-aloud.js";
@@ -15,6 +17,8 @@ AskedAnswer.define();
 EstimateLine.define();
 GapChart.define();
 NumberLine.define();
+HangingGaps.define();
+LessonEnding.define();
 loadStyle("later.css").then(() => {
   WhoIsHere.define();
   BlocksSwitch.define();

@@ -55,7 +55,7 @@ export class LessonThread extends LiveElement {
       click: (/** @type {HTMLElement} */ stop, /** @type {Element} */ button) => button.closest("[data-go-on]") && this.finish(stop),
     };
     for (const [happened, then] of Object.entries(heard)) this.on(happened, then, signal);
-    const clear = this.querySelector("[data-clear]");
+    const clear = document.querySelector("[data-clear]"); // at the foot of the page, far from what is written
     clear?.removeAttribute("hidden");
     clear?.addEventListener("click", () => this.clear(), { signal });
   }

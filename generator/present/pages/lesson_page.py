@@ -19,12 +19,12 @@ from generator.present.pages.parting import parting_view
 from generator.present.pages.take_home import megabytes
 from generator.present.pages.video import video_view
 from generator.present.pictures.block_shapes import block_shapes
-from generator.present.pictures.plums.files import shared_path
+from generator.present.pictures.plums.files import NUMBERED_FILE, shared_path
 from generator.present.pictures.plums.hung import hung
 from generator.present.recording.corrections import corrections
 from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
-from generator.present.views.lesson import LessonView, StopOnPage
+from generator.present.views.lesson import EndingView, LessonView, StopOnPage
 from generator.present.views.page import PageView
 from generator.present.views.stop import StopView
 from generator.present.views.video import PartView
@@ -32,7 +32,7 @@ from generator.present.words.care import care_lines
 from generator.present.words.families import BESIDE
 from generator.present.words.foreign import is_marked
 from generator.present.words.grades import grades_in_words
-from generator.present.words.hung import hung_in_words
+from generator.present.words.hung import numbers_in_words
 from generator.present.words.prose import inline
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
@@ -45,6 +45,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
     result, stops, surround, links = told.result, told.stops, told.surround, told.links
     lesson, say = result.lesson, surround.say
     file, rows = lesson.file, hung(result)
+    path = f"{surround.folder}{lesson.id}/{NUMBERED_FILE}"
     video = video_view(result, stops, surround)
     on_page = stops_on_page(
         stops,
@@ -73,7 +74,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
         downloads=links.paper,
         screens=links.screens,
         teachers=links.teachers,
-        hangs=hung_in_words(tuple(row.share for row in rows), say),
+        ending=EndingView(path, numbers_in_words(rows, say)) if rows else None,
         shared=surround.site.address + shared_path(lesson.id)
         if rows and surround.site.address
         else "",

@@ -16,11 +16,12 @@ from generator.present.pictures.chart import chart_view
 from generator.present.recording.slides.slide import Content, Held, Question, RowOfTwo
 from generator.present.recording.spoken import paragraphs
 from generator.present.stops.estimate import estimate_answer, estimate_view
+from generator.present.stops.hanging import hanging_view
 from generator.present.stops.in_lesson import StopInLesson, in_lesson
 from generator.present.stops.kind import Doing, Paper, StopKind, nothing
 from generator.present.stops.row import row_view, total_view
 from generator.present.views.amounts import BringsView, SourceView
-from generator.present.views.comparison import ChartView, RowView, TotalView
+from generator.present.views.comparison import ChartView, HangingView, RowView, TotalView
 from generator.present.views.estimate import EstimateView
 from generator.present.views.notes import AnswerView, LikelyView
 from generator.present.views.page import LinkView
@@ -47,6 +48,8 @@ class CompareView:
     about: str
     """What the measure is, in one sentence for a child."""
     sides: tuple[str, str]
+    hanging: HangingView
+    """Its gaps, to be hung when they are found."""
     estimate: EstimateView | None
     """A number to say first."""
     rows: tuple[RowView, ...]
@@ -76,6 +79,7 @@ def _view(told: StopInLesson[CompareStop]) -> CompareView:
         unit=stop.measure.unit,
         about=say(ABOUT.key(stop.measure)),
         sides=stop.sides,
+        hanging=hanging_view(comparison, told.result, say),
         estimate=estimate_view(comparison, say),
         rows=tuple(row_view(at, comparison, say) for at in range(len(comparison.rows))),
         total=total_view(comparison, say) if asks_total or len(comparison.rows) > 1 else None,

@@ -79,6 +79,18 @@ class RowView:
 
 
 @dataclass(frozen=True, slots=True)
+class HangingView:
+    """The gaps of a comparison, hung one by one as they are found."""
+
+    knots: Markup
+    """The line with a hollow knot for each."""
+    drops: str
+    """``48.5first 0``: of each, how long its thread is, and whose side its leaf points to."""
+    size: str
+    """Of the plums; empty for whole ones."""
+
+
+@dataclass(frozen=True, slots=True)
 class TotalView:
     """The totals of a comparison."""
 

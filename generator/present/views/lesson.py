@@ -46,6 +46,16 @@ class TakeHomeView:
 
 
 @dataclass(frozen=True, slots=True)
+class EndingView:
+    """All gaps of a lesson with their numbers."""
+
+    picture: str
+    """Path of the drawing."""
+    says: str
+    """It in words."""
+
+
+@dataclass(frozen=True, slots=True)
 class LessonView:
     """A lesson page."""
 
@@ -80,8 +90,8 @@ class LessonView:
     """What else a family reads: what is said in the video."""
     teachers: tuple[LinkView, ...]
     """The teaching notes."""
-    hangs: str
-    """Its gaps as plums, in words; empty where it compares nothing."""
+    ending: EndingView | None
+    """None where it compares nothing."""
     shared: str
     """Address of the picture that a link to it shows; empty where it has none, or the site no address."""
     pack: LinkView | None

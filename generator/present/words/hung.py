@@ -24,14 +24,15 @@ def hung_in_words(shares: Sequence[float | Fraction], say: Say) -> str:
 
 
 def numbers_in_words(rows: Sequence[Hung], say: Say) -> str:
-    """The same with every gap and the side that holds more."""
-    told = tuple(
-        say("hung_number", which=_which(at, say), gap=say.number(row.gap), side=row.holder)
+    """The same with every gap and the side that holds more, in order."""
+    numbers = tuple(
+        say("hung_number", gap=say.number(row.gap), side=row.holder)
         if row.holder
-        else say("hung_even", which=_which(at, say))
-        for at, row in enumerate(rows)
+        else say.number(row.gap)
+        for row in rows
     )
-    return " ".join((hung_in_words(tuple(row.share for row in rows), say), *told))
+    told = ", ".join(_told(tuple(row.share for row in rows), say))
+    return say("hung_numbers", told=told, numbers=say.listed(numbers))
 
 
 def _told(shares: Sequence[float | Fraction], say: Say) -> Iterator[str]:

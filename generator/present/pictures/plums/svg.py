@@ -22,14 +22,19 @@ def plums_in_page(drawing: Drawing, says: str) -> Markup:
     return Markup(svg)  # noqa: S704  # made of numbers, and of a text that is escaped
 
 
-def knots_in_page(drawing: Drawing) -> Markup:
-    """The line with a hollow knot for each gap that is still to be found; the text beside it says so."""
+def knots_in_page(drawing: Drawing, says: str) -> Markup:
+    """The line with a hollow knot for each gap that is still to be found.
+
+    Args:
+        drawing: what will hang where.
+        says: the same in words.
+    """
     knots = "".join(
-        f'<circle class="knot" cx="{length(place.x)}" cy="{drawing.frame.line}" r="{KNOT + 1}"/>'
+        f'<circle cx="{length(place.x)}" cy="{drawing.frame.line}" r="{KNOT + 1}"/>'
         for place in drawing.places
     )
-    svg = f'<svg class="plums" {_box(drawing)} aria-hidden="true"><path class="thread" d="{drawing.line.path}"/>{knots}</svg>'
-    return Markup(svg)  # noqa: S704  # made of numbers alone
+    svg = f'<svg class="plums" {_box(drawing)} role="img" aria-label="{escape(says)}"><path class="thread" d="{drawing.line.path}"/>{knots}</svg>'
+    return Markup(svg)  # noqa: S704  # made of numbers, and of a text that is escaped
 
 
 def plums_file(drawing: Drawing, numbers: Sequence[str] = ()) -> str:

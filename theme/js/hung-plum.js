@@ -1,0 +1,52 @@
+// The shapes are those that the site draws covers with; a test holds these to them.
+const PLUM = "M0 0a13 15 0 1 1-.01 0z";
+const SHINE = "M-6 11a1.4 5 0 1 1-.01 0z";
+const LEAVES = {
+  first: "M0 0a16 16 0 0 1 -24 -7a16 16 0 0 1 24 7z",
+  second: "M0 0a16 16 0 0 1 24 -7a16 16 0 0 1 -24 7z",
+};
+const MARKS = {
+  first: "M-7.2 -3.8a1.7 1.7 0 1 1-.01 0zM-12.48 -5.34a1.7 1.7 0 1 1-.01 0zM-17.76 -6.88a1.7 1.7 0 1 1-.01 0z",
+  second: "M4.8 -5.7h1.6l3.2 7.2h-1.6zM10.08 -7.24h1.6l3.2 7.2h-1.6zM15.36 -8.78h1.6l3.2 7.2h-1.6z",
+};
+
+/**
+ * A thread with a plum at its end, its leaf to the side that holds more.
+ *
+ * @typedef {object} Hung
+ * @property {number} x where it is tied, in units of the picture
+ * @property {number} y
+ * @property {number} drop how long its thread is
+ * @property {string} side `first`, `second`, or nothing where both hold the same
+ * @property {number} size of the plum, 1 for a whole one
+ *
+ * @param {Hung} hung
+ */
+export function hungPlum({ x, y, drop, side, size }) {
+  const all = drawn("g", {});
+  const plum = drawn("g", { transform: `translate(${x} ${y + drop}) scale(${size})` });
+  const fruit = drawn("g", { class: "hung" });
+  fruit.append(path("plum", PLUM), path("thread", SHINE));
+  if (side === "first" || side === "second") fruit.append(path(side, LEAVES[side]), path("wash", MARKS[side]));
+  plum.append(fruit);
+  all.append(path("thread", `M${x - 1.5} ${y}h3v${drop}h-3z`), drawn("circle", { class: "plum", cx: `${x}`, cy: `${y}`, r: "5" }), plum);
+  return all;
+}
+
+/**
+ * @param {string} part
+ * @param {string} shape
+ */
+function path(part, shape) {
+  return drawn("path", { class: part, d: shape });
+}
+
+/**
+ * @param {string} name
+ * @param {Record<string, string>} looks
+ */
+function drawn(name, looks) {
+  const made = document.createElementNS("http://www.w3.org/2000/svg", name);
+  for (const [key, value] of Object.entries(looks)) made.setAttribute(key, value);
+  return made;
+}
