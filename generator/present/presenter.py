@@ -17,6 +17,7 @@ from generator.present.pages.lesson_list import LIST, lesson_list
 from generator.present.pages.page import Look, Surround
 from generator.present.views.home import ProseView
 from generator.present.views.page import View
+from generator.present.words.prose import first_words
 
 _PROSE = Look(("screen", "below", "reading"))
 
@@ -55,7 +56,7 @@ class Presenter:
             body: HTML.
             headed: whether it has a main heading of its own.
         """
-        page = self._surround.page(path, title, look=_PROSE)
+        page = self._surround.page(path, title, first_words(body), look=_PROSE)
         view = ProseView(page, "" if headed else title, Markup(body))  # noqa: S704  # made by MkDocs from a trusted file
         return self._fill(view, path)
 

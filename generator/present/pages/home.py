@@ -15,6 +15,7 @@ from generator.present.pictures.plums.files import cover_path, flat_path
 from generator.present.views.home import CoverView, GroupView, HomeView, LessonCardView
 from generator.present.words.families import MEASURE
 from generator.present.words.hung import hung_in_words
+from generator.present.words.prose import first_words
 from generator.present.words.say import Say
 
 FRONT = "index.html"
@@ -32,7 +33,7 @@ def home_view(
     lessons = tuple(_card(entry, surround) for entry in entries)
     many = len(lessons) >= MANY
     return HomeView(
-        page=surround.page(FRONT, say("all_lessons"), look=_LOOK),
+        page=surround.page(FRONT, say("all_lessons"), first_words(intro), look=_LOOK),
         title="" if headed else surround.site.name_in(say.language),
         intro=intro,
         filters=filters(lessons, say) if many else (),

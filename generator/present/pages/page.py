@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from enum import Enum
 
@@ -62,6 +62,7 @@ class Surround:
     ) -> PageView:
         """The surroundings of the page at a path in the language's folder."""
         home, programme = "index.html", self.site.name_in(self.say.language)
+        languages = self._languages(path)
         return PageView(
             language=self.say.locale,
             title=f"{title} · {programme}" if title else programme,
@@ -72,7 +73,8 @@ class Surround:
                 LinkView(self.folder + address, label, address == path)
                 for address, label in self.links
             ),
-            languages=self._languages(path),
+            languages=languages,
+            alternates=tuple(self._alternates(path, languages)),
             styles=tuple(f"assets/{style}.css" for style in look.styles),
             script=f"assets/{look.script.format(locale=self.say.locale)}.js",
             searched=searched,
@@ -89,6 +91,17 @@ class Surround:
     def address(self, path: str) -> str:
         """Where a page is published; empty while the site has no address."""
         return f"{self.site.address}{self.folder}{path}" if self.site.address else ""
+
+    def _alternates(self, path: str, others: tuple[LanguageView, ...]) -> Iterator[tuple[str, str]]:
+        """Each language of a page, itself among them, and which one is for all the rest."""
+        address = self.site.address or ""
+        if address and others:
+            yield self.say.language, f"{address}{self.folder}{path}"
+            first = self.site.languages[0]
+            known = {other.language: other.href for other in others}
+            yield "x-default", address + known.get(first, self.folder + path)
+        for other in others:
+            yield other.language, address + other.href
 
     def _languages(self, path: str) -> tuple[LanguageView, ...]:
         """The same page in the other languages that have it."""

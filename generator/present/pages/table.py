@@ -143,7 +143,7 @@ def page_around(one: LessonPage, result: LessonResult, surround: Surround) -> Pa
     page = surround.page(
         f"{lesson.id}/{one.name}",
         f"{surround.say(one.title)}: {file.title}" if one.title else file.title,
-        "" if one.title else file.summary,
+        file.summary,
         look=one.look,
         searched=one.searched,
     )

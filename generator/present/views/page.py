@@ -49,6 +49,9 @@ class PageView:
     """Pages for everyone: teachers, sources, care and privacy."""
     languages: tuple[LanguageView, ...]
     """The same page in the other languages that have it."""
+    alternates: tuple[tuple[str, str], ...]
+    """For search engines: language tag or ``x-default``, and where that page stands. Whole addresses, the
+    page's own too, where the site has one; nothing where the page is in one language alone."""
     styles: tuple[str, ...]
     """Styles it begins with."""
     script: str

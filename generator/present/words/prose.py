@@ -16,6 +16,8 @@ from generator.model.address import is_allowed, is_elsewhere
 from generator.present.words.foreign import Foreign, like
 
 _MARKS = re.compile(r"[*_`]+|\[([^\]]*)\]\([^)]*\)")
+_PARAGRAPH = re.compile(r"<p\b[^>]*>(.*?)</p>", re.DOTALL)
+_LISTED = 160
 
 
 def inline(text: str) -> Markup:
@@ -33,6 +35,18 @@ def plain(text: str) -> str:
     """A text without its Markdown marks, its apostrophes rounded: for slides."""
     words = _MARKS.sub(lambda found: found[1] or "", text).replace("'", "’").split()
     return like(text, " ".join(words))
+
+
+def first_words(body: str) -> str:
+    """What the first paragraph of a page in HTML says, whole sentences as far as a list shows them.
+
+    About 160 letters are shown by those who list pages (common practice, no source).
+    """
+    paragraph = _PARAGRAPH.search(body)
+    words = Markup(paragraph[1]).striptags() if paragraph else ""  # noqa: S704  # its marks are taken away
+    short = words[:_LISTED]
+    end = max(short.rfind(mark) for mark in (". ", "? ", "! "))
+    return words if len(words) <= _LISTED else short[: end + 1] or f"{short.rpartition(' ')[0]} …"
 
 
 @cache
