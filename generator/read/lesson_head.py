@@ -25,6 +25,7 @@ class LessonHead:
     """The top of one file: of a lesson, or of one of its translations."""
 
     title: str
+    """What it is called."""
     arithmetic: str
     """What a child must be able to do; empty where the file does not say so."""
     grades: Grades | None
