@@ -13,7 +13,7 @@ from generator.present.languages import Pages, folder_of
 from generator.present.lesson import LessonInLanguage
 from generator.present.lesson_data import lesson_data
 from generator.present.output import Output
-from generator.present.pages.home import FRONT, front_needs
+from generator.present.pages.home import FRONT, care_needs, front_needs
 from generator.present.pages.neighbours import ALONE, Neighbours
 from generator.present.pages.page import Surround
 from generator.present.pages.take_home import KEEP_LIST, ON_REQUEST, take_home_name
@@ -82,8 +82,10 @@ def _with_copies(lesson: LessonInLanguage, files: _Files) -> Iterator[Output]:
     kept = lesson.kept(pages)
     own: dict[str, bytes | Content] = {one.path: one.content for one in kept}
     own |= {path: files.held(path) for one in kept for path in one.needs}
-    front = {path: len(files.read(path)) for path in front_needs(surround)}
-    way_in = {f"{surround.folder}{FRONT}": 0, **front}.items()
+    care = care_needs(surround)
+    by_hand = {f"{surround.folder}{FRONT}": 0, **dict.fromkeys(care[:1], 0)}
+    loaded = (*front_needs(surround), *care[1:])
+    way_in = {**by_hand, **{path: len(files.read(path)) for path in loaded}}.items()
     listed = keep_list(folder, told.file.title, own, way_in, ON_REQUEST)
     yield Output(f"{folder}/{KEEP_LIST}", listed, source=source)
 

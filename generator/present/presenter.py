@@ -12,14 +12,12 @@ from generator.present.assets.environment import Theme
 from generator.present.entry import LessonEntry
 from generator.present.output import Output
 from generator.present.pages.components import PATH, components_view
-from generator.present.pages.home import FRONT, home_view
+from generator.present.pages.home import FRONT, PROSE, home_view
 from generator.present.pages.lesson_list import LIST, lesson_list
-from generator.present.pages.page import Look, Surround
+from generator.present.pages.page import Surround
 from generator.present.views.home import ProseView
 from generator.present.views.page import View
 from generator.present.words.prose import first_words
-
-_PROSE = Look(("screen", "below", "reading"))
 
 
 class Presenter:
@@ -56,7 +54,7 @@ class Presenter:
             body: HTML.
             headed: whether it has a main heading of its own.
         """
-        page = self._surround.page(path, title, first_words(body), look=_PROSE)
+        page = self._surround.page(path, title, first_words(body), look=PROSE)
         view = ProseView(page, "" if headed else title, Markup(body))  # noqa: S704  # made by MkDocs from a trusted file
         return self._fill(view, path)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 from pathlib import Path
 
@@ -45,3 +46,14 @@ def test_every_box_that_opens_says_what_it_holds(built_site: Path) -> None:
     """HTML Standard, 4.11.1: the first child of ``details`` is a ``summary``."""
     for page in pages(built_site):
         assert not re.search(r"<details\b[^>]*>\s*<(?!summary\b)", page.read_text()), page
+
+
+def test_care_is_kept_with_a_lesson(built_site: Path) -> None:
+    """Whoever is hurt may have no network; the page with all it loads, for each language its own."""
+    for folder in ("", "es/"):
+        lesson = built_site / folder / "river-walk"
+        kept = {file["path"] for file in json.loads((lesson / "keep.json").read_text())["files"]}
+        care = built_site / folder / "care.html"
+        loaded = re.findall(r'<link rel="stylesheet" href="([^"]+)"', care.read_text())
+        needed = {care, *(care.parent / one for one in loaded)}
+        assert {one.resolve() for one in needed} <= {(lesson / one).resolve() for one in kept}

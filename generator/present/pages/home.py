@@ -22,6 +22,10 @@ FRONT = "index.html"
 """Path of the front page in its language's folder."""
 MANY = 10
 """From so many lessons on they stand in groups and are filtered; fewer are seen at once."""
+CARE = "care.html"
+"""Path of the page of care; it is kept with a lesson, because who is hurt may have no network."""
+PROSE = Look(("screen", "below", "reading"))
+"""What pages written by hand begin with."""
 _LOOK = Look(("screen", "below", "home"), "home-{locale}")
 
 
@@ -65,6 +69,14 @@ def front_needs(surround: Surround) -> tuple[str, ...]:
     page = surround.page(FRONT, "", look=_LOOK)
     clear = f"assets/clear-{page.language}.js"
     return with_brought((*page.styles, page.script, clear, ICON), surround.say.locale)
+
+
+def care_needs(surround: Surround) -> tuple[str, ...]:
+    """The hand-written page of care in a language, and what it loads, from the site's root; nothing where there is none."""
+    if CARE not in dict(surround.links):
+        return ()
+    page = surround.page(CARE, "", look=PROSE)
+    return (surround.folder + CARE, *page.styles, page.script)
 
 
 def _card(entry: LessonEntry, surround: Surround) -> LessonCardView:
