@@ -1,6 +1,6 @@
 import { hear } from "./events.js";
 import { LiveElement } from "./live-element.js";
-import { hungPlum } from "./hung-plum.js";
+import { hollowKnots, hungPlum } from "./hung-plum.js";
 import { make } from "./make.js";
 import { say } from "./say.js";
 
@@ -14,13 +14,13 @@ export class HangingGaps extends LiveElement {
 
   /** @param {AbortSignal} signal */
   connected(signal) {
-    this.prepend(this.told);
+    const knots = this.querySelector(".knots");
+    knots?.replaceWith(this.told, hollowKnots(knots.children.length)); // the sentence says it, and what changes
     const thread = this.closest("lesson-thread");
     const show = () => this.show();
     hear(thread, "gap-found", show, signal);
     hear(thread, "lesson-cleared", show, signal);
     thread?.addEventListener("toggle", show, { signal, capture: true });
-    this.querySelector("svg")?.setAttribute("aria-hidden", "true"); // the sentence says it, and what changes
     this.show();
   }
 

@@ -34,6 +34,17 @@ export function hungPlum({ x, y, drop, side, size }) {
 }
 
 /**
+ * The line with hollow knots, as wide and as high as a cover for narrow screens.
+ * @param {number} knots
+ */
+export function hollowKnots(knots) {
+  const all = drawn("svg", { class: "plums", viewBox: "0 0 320 100", "aria-hidden": "true" });
+  all.append(path("thread", "M16 12.5H304V15.5H16z"));
+  for (let at = 0; at < knots; at++) all.append(drawn("circle", { cx: `${16 + (288 / knots) * (at + 0.5)}`, cy: "14", r: "6" }));
+  return all;
+}
+
+/**
  * @param {string} part
  * @param {string} shape
  */

@@ -79,7 +79,7 @@ def _view(told: StopInLesson[CompareStop]) -> CompareView:
         unit=stop.measure.unit,
         about=say(ABOUT.key(stop.measure)),
         sides=stop.sides,
-        hanging=hanging_view(comparison, told.result, say),
+        hanging=hanging_view(comparison, told.result),
         estimate=estimate_view(comparison, say),
         rows=tuple(row_view(at, comparison, say) for at in range(len(comparison.rows))),
         total=total_view(comparison, say) if asks_total or len(comparison.rows) > 1 else None,

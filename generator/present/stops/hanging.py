@@ -6,17 +6,15 @@ from generator.compute.result import Comparison, LessonResult
 from generator.present.pictures.plums.drawing import FLAT, SIDES, Place, drawn
 from generator.present.pictures.plums.hung import hung
 from generator.present.pictures.plums.shapes import length
-from generator.present.pictures.plums.svg import knots_in_page
 from generator.present.views.comparison import HangingView
-from generator.present.words.say import Say
 
 
-def hanging_view(comparison: Comparison, result: LessonResult, say: Say) -> HangingView:
+def hanging_view(comparison: Comparison, result: LessonResult) -> HangingView:
     """The comparison's own rows, on the scale of the whole lesson."""
     rows = tuple(row for row in hung(result) if row.stop == comparison.stop.id)
     drawing = drawn(rows, FLAT)
     return HangingView(
-        knots=knots_in_page(drawing, say("hung_knots")),
+        knots=range(len(rows)),
         drops=" ".join(_drop(place) for place in drawing.places),
         size="" if drawing.size == 1 else length(drawing.size),
     )

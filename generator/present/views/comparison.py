@@ -82,8 +82,8 @@ class RowView:
 class HangingView:
     """The gaps of a comparison, hung one by one as they are found."""
 
-    knots: Markup
-    """The line with a hollow knot for each."""
+    knots: range
+    """One for each."""
     drops: str
     """``48.5first 0``: of each, how long its thread is, and whose side its leaf points to."""
     size: str

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from markupsafe import Markup, escape
 
 from generator.present.pictures.colours import DARK, LIGHT, Colours
-from generator.present.pictures.plums.drawing import HIGH, KNOT, SIDES, Drawing, leaf, plum
+from generator.present.pictures.plums.drawing import HIGH, SIDES, Drawing, leaf, plum
 from generator.present.pictures.plums.shapes import length
 
 
@@ -19,21 +19,6 @@ def plums_in_page(drawing: Drawing, says: str) -> Markup:
         says: the same in words.
     """
     svg = f'<svg class="plums" {_box(drawing)} role="img" aria-label="{escape(says)}">{_hangs(drawing)}</svg>'
-    return Markup(svg)  # noqa: S704  # made of numbers, and of a text that is escaped
-
-
-def knots_in_page(drawing: Drawing, says: str) -> Markup:
-    """The line with a hollow knot for each gap that is still to be found.
-
-    Args:
-        drawing: what will hang where.
-        says: the same in words.
-    """
-    knots = "".join(
-        f'<circle cx="{length(place.x)}" cy="{drawing.frame.line}" r="{KNOT + 1}"/>'
-        for place in drawing.places
-    )
-    svg = f'<svg class="plums" {_box(drawing)} role="img" aria-label="{escape(says)}"><path class="thread" d="{drawing.line.path}"/>{knots}</svg>'
     return Markup(svg)  # noqa: S704  # made of numbers, and of a text that is escaped
 
 
