@@ -187,7 +187,7 @@ def test_larkmead_stands_on_the_front_page_in_its_colours_and_says_nothing(
         context = browser.new_context(java_script_enabled=javascript, color_scheme=scheme)
         page = context.new_page()
         page.goto(f"{site}index.html")
-        drawing = page.locator(".larkmead")
+        drawing = page.locator(".village")
         assert drawing.get_attribute("aria-hidden") == "true"
         assert len(drawing.inner_html().encode()) < 3000
         lit[scheme] = drawing.locator(".lit").evaluate("each => getComputedStyle(each).fill")
@@ -202,7 +202,7 @@ def test_larkmead_is_flatter_on_a_phone(page: Page, site: str) -> None:
     for width in (390, 1280):
         page.set_viewport_size({"width": width, "height": 844})
         page.goto(f"{site}index.html")
-        box = page.locator(".larkmead").bounding_box()
+        box = page.locator(".village").bounding_box()
         assert box is not None
         assert box["width"] == width
         heights.append(box["height"])

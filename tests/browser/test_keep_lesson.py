@@ -159,7 +159,8 @@ def test_a_newer_version_keeps_the_chart_that_was_asked_for(
             file |= {"hash": file_hash(transcript.read_bytes()), "bytes": transcript.stat().st_size}
     listed.write_text(json.dumps(newer | {"version": "wrapped"}), "utf-8")
     page.reload()
-    page.wait_for_function(ONLY_THE_NEW)
+    while not page.evaluate(ONLY_THE_NEW):
+        page.wait_for_timeout(50)
     cut(context, page)
     explore(page)
     page.locator(".js-plotly-plot").first.wait_for()

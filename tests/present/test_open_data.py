@@ -18,7 +18,7 @@ from generator.compute.result import LessonResult
 from generator.compute.work_out import work_out
 from generator.model.lesson import Lesson
 from generator.present.pages.lesson_page import stop_views
-from generator.present.pages.open_data import iso_duration, open_data
+from generator.present.pages.open_data import film_data, iso_duration, open_data
 from generator.present.pages.page import Surround
 from generator.present.words.say import Say
 from generator.read.lesson import read_lesson
@@ -36,7 +36,14 @@ PAGE = f"{SITE}river-walk/index.html"
 def told(result: LessonResult, address: str = SITE, license_: str = "") -> dict[str, Any]:
     site = library().site.model_copy(update={"address": address, "license": license_})
     around = Surround(site, Say(library().words["en"]), "", (), {}, preview=False)
-    data: dict[str, Any] = json.loads(open_data(result, stop_views(result, around), around))
+    data: dict[str, Any] = json.loads(open_data(result, around))
+    return data
+
+
+def told_of_film(result: LessonResult) -> dict[str, Any]:
+    site = library().site.model_copy(update={"address": SITE})
+    around = Surround(site, Say(library().words["en"]), "", (), {}, preview=False)
+    data: dict[str, Any] = json.loads(film_data(result, stop_views(result, around), around))
     return data
 
 
@@ -77,7 +84,9 @@ def test_the_standards_are_aligned(filmed: LessonResult) -> None:
 
 
 def test_every_clip_lies_in_the_video_and_opens_its_stop(filmed: LessonResult) -> None:
-    clips = told(filmed)["hasPart"]
+    data = told_of_film(filmed)
+    assert set(data) <= TERMS
+    clips = data["hasPart"]
     assert len(clips) == 6
     end = 0
     for clip in clips:
@@ -135,6 +144,6 @@ def test_no_title_can_end_the_script_block(filmed: LessonResult) -> None:
     file = filmed.lesson.file.model_copy(update={"title": "</script><b>"})
     sneaky = replace(filmed, lesson=replace(filmed.lesson, file=file))
     around = Surround(library().site, Say(library().words["en"]), "", (), {}, preview=False)
-    text = open_data(sneaky, stop_views(sneaky, around), around)
-    assert "<" not in text
-    assert json.loads(text)["name"] == "</script><b>"
+    for text in (open_data(sneaky, around), film_data(sneaky, stop_views(sneaky, around), around)):
+        assert "<" not in text
+        assert json.loads(text)["name"] == "</script><b>"

@@ -39,9 +39,10 @@ export class BlockMatching {
    * @param {number} at
    */
   openInto(pile, at) {
-    const larger = pile.slice(0, at).findLastIndex((count) => count > 0);
-    for (let open = larger; open >= 0 && open < at; open += 1) this.open(pile, open);
-    return larger >= 0;
+    const larger = at - 1 - pile.slice(0, at).reverse().findIndex((count) => count > 0);
+    if (larger === at) return false; // none was found
+    for (let open = larger; open < at; open += 1) this.open(pile, open);
+    return true;
   }
 
   /**

@@ -22,7 +22,7 @@ export class FoldedRow {
    */
   waitForLeaving(signal) {
     const leaving = new AbortController();
-    const left = ({ target }) => {
+    const left = (/** @type {Event} */ { target }) => {
       if (!(target instanceof Element) || this.form.contains(target)) return;
       leaving.abort();
       if (!this.form.matches("[data-right]")) return; // mended into something else meanwhile

@@ -63,7 +63,10 @@ export class PausePlayer extends LiveElement {
     const now = (this.last = video.currentTime);
     const point = this.isOn() && pauseBetween(points, last, now, passed);
     clearTimeout(this.timer);
-    if (point) return this.halt(video, point.stop);
+    if (point) {
+      this.halt(video, point.stop);
+      return;
+    }
     // `timeupdate` comes four times a second and a picture may stand for long: a clock of our own for the last second.
     const seconds = untilNext(points, now, passed);
     if (seconds < 1) this.timer = setTimeout(() => this.look(video), (seconds * 1000) / video.playbackRate);

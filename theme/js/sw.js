@@ -20,6 +20,8 @@ worker.addEventListener("fetch", (/** @type {any} */ event) => {
 
 /** Milliseconds that a page waits for the site's word: on a weak line the copy is better than nothing. */
 const PATIENCE = 3_000;
+/** Where a picture is not kept, such as the cover of another lesson on the front page: its room, empty. */
+const NO_PICTURE = '<svg xmlns="http://www.w3.org/2000/svg"/>';
 
 /**
  * @param {Request} request
@@ -48,6 +50,7 @@ async function fromSite(request, held, kept) {
   if (held) await held.copy.delete(pastAddress(held.folder));
   if (spare) return part(request, spare);
   if (fresh instanceof Response) return fresh;
+  if (request.destination === "image") return new Response(NO_PICTURE, { headers: { "Content-Type": "image/svg+xml" } });
   throw fresh.failed;
 }
 

@@ -70,7 +70,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
         shapes=block_shapes(on_page),
         parting=parting_view(result, say),
         player_above=not any(kind_of(stop).holds_player for stop in stops),
-        open_data=open_data(result, stops, surround),
+        open_data=open_data(result, surround),
         downloads=links.paper,
         screens=links.screens,
         teachers=links.teachers,

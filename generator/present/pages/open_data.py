@@ -25,7 +25,7 @@ Told = dict[str, object]
 _FRAMEWORK = "Common Core State Standards for Mathematics"
 
 
-def open_data(result: LessonResult, stops: tuple[StopView, ...], surround: Surround) -> Markup:
+def open_data(result: LessonResult, surround: Surround) -> Markup:
     """JSON-LD of the lesson, safe inside a script block."""
     file, say = result.lesson.file, surround.say
     page = surround.address(f"{result.lesson.id}/index.html")
@@ -45,7 +45,27 @@ def open_data(result: LessonResult, stops: tuple[StopView, ...], surround: Surro
     }
     if file.video and file.video.file:
         told |= _video(file.video, result, surround.site.address)
-        told["hasPart"] = [_clip(chapter, page) for chapter in chapters(result, stops)]
+    return _known(told)
+
+
+def film_data(result: LessonResult, stops: tuple[StopView, ...], surround: Surround) -> Markup:
+    """JSON-LD of the recording and its parts, for the page with all that is said: a lesson's page is short of room."""
+    file = result.lesson.file
+    if not (file.video and file.video.file):
+        return Markup()
+    page = surround.address(f"{result.lesson.id}/index.html")
+    told: Told = {
+        "@context": "https://schema.org",
+        "name": file.title,
+        "description": file.summary,
+        "url": page,
+        "hasPart": [_clip(chapter, page) for chapter in chapters(result, stops)],
+    }
+    return _known(told | _video(file.video, result, surround.site.address))
+
+
+def _known(told: Told) -> Markup:
+    """What has something to say, safe inside a script block."""
     return script_data({name: value for name, value in told.items() if value})
 
 

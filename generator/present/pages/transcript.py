@@ -10,6 +10,7 @@ from generator.compute.timeline import on_air, parts, seconds
 from generator.model.captions import CaptionFile, Cue
 from generator.model.moment import clock
 from generator.present.pages.in_lesson import PageInLesson
+from generator.present.pages.open_data import film_data
 from generator.present.pages.video import shown_language
 from generator.present.views.page import LinkView
 from generator.present.views.video import SaidView, TranscriptView
@@ -27,6 +28,7 @@ def transcript_view(told: PageInLesson) -> TranscriptView:
         back=told.links.lesson,
         language=language,
         parts=_parts(lesson.captions[language], told),
+        open_data=film_data(told.result, told.stops, told.surround),
     )
 
 

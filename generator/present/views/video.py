@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
+from markupsafe import Markup
+
 from generator.present.views.page import LinkView, PageView
 
 
@@ -106,3 +108,5 @@ class TranscriptView:
     """Of what is said; the page around it may be in another."""
     parts: tuple[tuple[LinkView, tuple[SaidView, ...]], ...]
     """A link to the stop that each part leads to, and its sentences."""
+    open_data: Markup
+    """The recording and its parts as JSON-LD, or nothing."""
