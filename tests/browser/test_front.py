@@ -213,6 +213,6 @@ def test_larkmead_stands_nowhere_else(built_site: Path) -> None:
     drawn = {
         file.relative_to(built_site).as_posix()
         for file in built_site.rglob("*.html")
-        if 'class="larkmead"' in file.read_text("utf-8")
+        if 'class="village"' in file.read_text("utf-8")
     }
     assert drawn == {"index.html", "es/index.html"}
