@@ -140,7 +140,7 @@ def test_help_is_one_rank_and_what_is_for_adults_one_place(page: Page, address: 
     page.goto(address + LESSON)
     first, _ = rows(page)
     helps = first.locator(".helps summary")
-    assert helps.all_inner_texts() == ["Hint", "Match the blocks", "Show the working"]
+    assert helps.all_inner_texts() == ["Hint", "Blocks", "Show the working"]
     tops = helps.evaluate_all("all => all.map(each => each.getBoundingClientRect().top)")
     assert max(tops) - min(tops) < 1
     adults = page.locator(".stop-compare > .helps > details[data-with-numbers]").first

@@ -21,7 +21,7 @@ def opened(page: Page, address: str) -> Locator:
     """The first row with blocks to match, opened."""
     page.goto(address)
     row = page.locator("form:has(match-blocks)").first
-    row.get_by_text("Match the blocks").click()
+    row.get_by_text("Blocks", exact=True).click()
     return row
 
 
