@@ -44,7 +44,8 @@ def _give_it_a_food(project: Path) -> None:
     copied = entry[0].replace(f"  {name[1]}:", f"  {FOOD}:", 1)
     copied = re.sub(r"fdc: \d+", "fdc: 1", copied)  # no record stands there twice
     foods.write_text(library.replace(entry[0], entry[0] + copied, 1), "utf-8")
-    named = re.sub(rf"\b(food|change): {name[1]}\b", rf"\1: {FOOD}", text)
+    # In the names of its numbers too: rows are called by their foods.
+    named = re.sub(rf"(?<![a-z-]){name[1]}(?![a-z-])", FOOD, text)
     lesson.write_text(named, "utf-8")
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import zip_longest
 
 from generator.compute.result import LessonResult
 from generator.compute.timeline import next_pause, seconds, spans
@@ -32,7 +33,7 @@ def film_parts(result: LessonResult, say: Say) -> Mapping[str, PartView]:
 def _parts(stops: Sequence[Stop]) -> Iterator[tuple[int, int, int | None]]:
     """Each with the index of its stop, in ms; its end is missing where the film runs to its own."""
     found = spans(stops)
-    for span, after in zip(found, (*found[1:], None), strict=True):
+    for span, after in zip_longest(found, found[1:]):
         start = span.end if span.pauses else span.start
         if not (span.pauses and after and after.pauses and after.end == span.end):
             yield span.index, start, next_pause(stops, start)
