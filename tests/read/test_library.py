@@ -38,7 +38,7 @@ MISTAKES = [
     ("a source left out", FOODS, "source:\n", "sauce:\n", "`source:` is missing"),
     ("a cap that falls", MOVES, "caps: {K-2: 30, 3-5: 50, 6-8: 60}", "caps: {K-2: 30, 3-5: 5, 6-8: 60}", "fall from one grade band"),
     ("a move without English", MOVES, "      en:\n", "      fr:\n", "lack English"),
-    ("a pose short of a leg", MOVES, "legs: [[80, -5], [0, 0]]", "legs: [[80, -5]]", "too few entries"),
+    ("a pose short of a leg", MOVES, "legs: [[82, -4], [0, 0]]", "legs: [[82, -4]]", "too few entries"),
     ("an address without its slash", SITE, "larkmead.example/", "larkmead.example", "`address` cannot be"),
     ("an address of one page", SITE, "larkmead.example/", "larkmead.example/?page=/", "`address` cannot be"),
     ("a language that is none", SITE, "languages: [en", "languages: [../en", "`../en` is no language tag"),

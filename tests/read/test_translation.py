@@ -74,7 +74,7 @@ def page(root: Path, path: str) -> str:
 def test_a_whole_translation_is_quiet_and_makes_its_page(project: Path) -> None:
     assert questions(project) == []
     html = page(project, "es/two-soups/index.html")
-    assert '<html lang="es-US">' in html
+    assert '<html lang="es-US"' in html
     for words in (
         "Dos sopas",
         "¿Cuál tiene más?",

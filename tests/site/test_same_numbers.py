@@ -163,10 +163,12 @@ def test_the_problems_on_paper(
     for problem, row in zip(problems, rows(traced), strict=True):
         held = [traced[f"{row}.first"], traced[f"{row}.second"]]
         assert [number(text(value)) for value in having(problem, "value")] == held
-        assert [blocks(pile) for pile in having(one(problem, "given"), "blocks")] == list(held)
         lines = [text(line) for line in having(one(problem, "asked"), "line")]
         on_screen = by_id(read_page(built_site / lesson / "index.html"), row.replace(".", "--"))
-        if name == "worksheet" and asks(on_screen):
+        is_worked = name == "worksheet" and not asks(on_screen)
+        if not is_worked:  # a row that is worked out has its hops, and no blocks to match
+            assert [blocks(pile) for pile in having(one(problem, "given"), "blocks")] == list(held)
+        if name == "worksheet" and not is_worked:
             assert set(lines) == {""}
             continue
         gap = traced[f"{row}.gap"]

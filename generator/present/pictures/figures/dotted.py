@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from itertools import pairwise
-from math import atan2, degrees
+from math import atan2, degrees, floor
 
 from generator.model.pose import Pose, View
 from generator.present.pictures.figures.point import Limb, Point, line
@@ -79,7 +79,7 @@ def _beside(way: Limb, room: float, taken: Limb) -> Limb:
     middle = start.on_the_way_to(end, 0.5)
     sides = [middle.toward(turned + side, room) for side in (-90, 90)]
     above = [at for at in sides if at.y < FLOOR - 3] or [middle]
-    free = max(above, key=lambda at: round(_distance(at, taken) - 0.01 * at.y, 1))
+    free = max(above, key=lambda at: floor(10 * _distance(at, taken) - 0.1 * at.y))
     half = max(start.far_from(end), 12) / 2
     return free.toward(turned + 180, half), free.toward(turned, half)
 

@@ -81,7 +81,7 @@ def _lay(row: bytearray, lines: list[_Line], base: int) -> None:
         row[inside:outside] = bytes([base + _STEPS]) * (outside - inside)
     for x in (*range(begin, inside), *range(outside, end)):
         covered = sum(max(0.0, min(x1, x + 1) - max(x0, x)) for x0, x1 in lines) / _FINE
-        row[x] = _mixed(row[x], base, round(covered * _STEPS))
+        row[x] = _mixed(row[x], base, floor(covered * _STEPS + 0.5))
 
 
 def _mixed(dot: int, base: int, step: int) -> int:
@@ -101,7 +101,7 @@ def _mixtures(colours: Sequence[bytes]) -> Iterator[bytes]:
     for colour in others:
         for step in range(1, _STEPS + 1):
             yield bytes(
-                below + round((above - below) * step / _STEPS)
+                below + floor((above - below) * step / _STEPS + 0.5)
                 for below, above in zip(ground, colour, strict=True)
             )
 

@@ -149,4 +149,5 @@ class Slant:
 
 def length(value: float) -> str:
     """A length with no more than two places, and no needless zeros."""
-    return f"{round(value, 2):g}"
+    written = f"{value:.2f}".rstrip("0").rstrip(".")
+    return "0" if written == "-0" else written
