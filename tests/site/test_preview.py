@@ -123,7 +123,7 @@ def test_broken_settings_are_shown_and_survived(
 
 def test_a_new_lesson_comes_into_the_list(page: Page, preview: Preview, project: Path) -> None:
     page.goto(preview.address)
-    links = page.locator("main a")
+    links = page.locator("main a[data-found-by]")
     expect(links).to_have_count(1)
     write_lesson(project, "another", small_lesson(title="Another one"))
     expect(links).to_have_count(2, timeout=SHOWS)
