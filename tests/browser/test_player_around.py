@@ -121,6 +121,7 @@ def test_a_chapter_plays_from_where_it_begins(lesson: Page) -> None:
     lesson.get_by_role("link", name=re.compile("0:44.*Make a guess")).press("Enter")
     expect(lesson.locator("video")).to_be_focused()
     until(lesson, "!video.paused")
+    until(lesson, "sought.length > 0")  # told a moment after it was asked for
     assert lesson.evaluate("sought") == [44]
     assert "#" not in lesson.url
 
@@ -157,6 +158,7 @@ def test_a_line_leads_to_its_moment_and_the_reader_stays(lesson: Page) -> None:
     line = lesson.get_by_role("button", name="0:21 I got mine at the kiosk by the bridge.")
     line.press("Enter")
     until(lesson, "!video.paused")
+    until(lesson, "sought.length > 0")  # told a moment after it was asked for
     assert lesson.evaluate("sought") == [21.1]
     expect(line).to_be_focused()
 
