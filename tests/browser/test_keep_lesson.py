@@ -12,13 +12,11 @@ from playwright.sync_api import BrowserContext, Page, expect
 
 from generator.present.assets.bundle import join_script, sources
 from generator.write.keep_list import file_hash
+from tests.browser.watched import until
 
 Serve = Callable[[Path], str]
 LESSON = "river-walk/index.html"
-ONLY_THE_NEW = """async () => {
-  const keys = await caches.keys();
-  return keys.length === 1 && keys[0].endsWith('wrapped');
-}"""
+ONLY_THE_NEW = "(await caches.keys()).map(key => key.endsWith('wrapped')).join() === 'true'"
 ROOT = Path(__file__).parents[2]
 WORKERS = "navigator.serviceWorker.getRegistrations().then(found => found.length)"
 PLAYS = """async () => {
@@ -159,8 +157,7 @@ def test_a_newer_version_keeps_the_chart_that_was_asked_for(
             file |= {"hash": file_hash(transcript.read_bytes()), "bytes": transcript.stat().st_size}
     listed.write_text(json.dumps(newer | {"version": "wrapped"}), "utf-8")
     page.reload()
-    while not page.evaluate(ONLY_THE_NEW):
-        page.wait_for_timeout(50)
+    until(page, ONLY_THE_NEW)
     cut(context, page)
     explore(page)
     page.locator(".js-plotly-plot").first.wait_for()
@@ -264,9 +261,7 @@ def test_a_lesson_that_is_published_anew_arrives_by_itself(
     box = page.locator("keep-lesson")
     box.locator("summary").click()
     expect(box.get_by_role("button", name="Remove it")).to_be_visible()
-    page.wait_for_function(
-        "caches.keys().then(keys => keys.length === 1 && keys[0].endsWith('wrapped'))"
-    )
+    until(page, ONLY_THE_NEW)
     assert not [url for url in asked if url.endswith("worksheet.html")]  # what is the same is there
     cut(context, page)
     expect(page.locator("h1")).to_have_text("Wrapped for the river walk")
@@ -404,8 +399,8 @@ def test_a_site_can_take_worker_and_copies_away(page: Page, site: str, folder: P
     off = join_script("js/sw-off.js", sources(ROOT / "theme", "js"))
     (folder / "kitchen/sw.js").write_text(off, "utf-8")
     page.evaluate("navigator.serviceWorker.getRegistration().then(found => found.update())")
-    page.wait_for_function("async () => !(await caches.keys()).length")
-    page.wait_for_function(f"async () => !(await {WORKERS})")
+    until(page, "!(await caches.keys()).length")
+    until(page, f"!(await {WORKERS})")
     back = page.context.new_page()
     page.close()
     back.goto(site + LESSON)

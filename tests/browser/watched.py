@@ -41,11 +41,15 @@ def watch(context: BrowserContext, complaints: list[str]) -> None:
 
 
 def until(page: Page, condition: str) -> None:
-    """Wait for the video; through the debugger, as the pages' policy refuses scripts made of text."""
+    """Wait for the page, whose film is ``video``; a condition may await.
+
+    Through the debugger, as the pages' policy refuses scripts made of text; and here, as
+    ``wait_for_function`` takes a promise itself for true.
+    """
     page.evaluate(f"""async () => {{
       const video = document.querySelector("video");
       for (let turn = 0; !({condition}); turn++) {{
-        if (turn > 6000) throw new Error("waited in vain for {condition}: " + video.currentTime);
+        if (turn > 6000) throw new Error("waited in vain for {condition}: " + video?.currentTime);
         await new Promise((go) => setTimeout(go, 10));
       }}
     }}""")
