@@ -15,8 +15,10 @@ from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_play
 
 from tests import chromium
 from tests.browser.watched import violations, watch
+from tests.closing_lesson import closing_project
 from tests.local_server import serving
 from tests.longest import place
+from tests.made import outputs, write_files
 from tests.once import once
 from tests.once_each import once_each
 from tests.site_project import build_demo
@@ -75,6 +77,14 @@ def built_site(tmp_path_factory: pytest.TempPathFactory) -> Path:
     if "PYTEST_XDIST_WORKER" in os.environ:
         folder = folder.parent  # what all processes of this run share
     return once(folder / "demo", lambda: build_demo(folder / "demo-project"))
+
+
+@pytest.fixture(scope="session")
+def closing_site(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The lesson with questions that can be checked, written once."""
+    folder = tmp_path_factory.mktemp("closing")
+    write_files(outputs(closing_project(folder / "project")), folder / "site")
+    return folder / "site"
 
 
 @pytest.fixture(scope="session")

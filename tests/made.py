@@ -1,8 +1,8 @@
-"""What a site's lessons are made into, in memory, for tests that look at single files."""
+"""What a site's lessons are made into, in memory or in a folder, for tests that look at single files."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from generator.making import make_lesson
@@ -23,3 +23,11 @@ def outputs(root: Path, *, preview: bool = False) -> Iterator[Output]:
         assert worked.results, list(map(str, worked.problems))
         yield from make_lesson(worked.results, around)
         yield from move_pictures(moves_of(worked.results.values()))
+
+
+def write_files(files: Iterable[Output], folder: Path) -> None:
+    """Put files where their paths say, in a folder that may not be there yet."""
+    for one in files:
+        path = folder / one.path
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(one.content)

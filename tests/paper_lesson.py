@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from tests.made import outputs
+from tests.made import outputs, write_files
 from tests.project import ROOT, library
 
 ROWS = 12
@@ -20,10 +20,7 @@ def built_lesson(root: Path, moves: list[str]) -> Path:
     lesson = root / "lessons" / "print" / "lesson.yaml"
     lesson.parent.mkdir(parents=True)
     lesson.write_text(_text(moves), encoding="utf-8")
-    for output in outputs(root):
-        path = root / "site" / output.path
-        path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_bytes(output.content)
+    write_files(outputs(root), root / "site")
     return root / "site" / "print"
 
 

@@ -8,25 +8,10 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Locator, Page, expect
 
-from tests.closing_lesson import closing_project
-from tests.made import outputs
-
-
-@pytest.fixture(scope="module")
-def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The lesson's files, written once."""
-    root = closing_project(tmp_path_factory.mktemp("closing") / "site")
-    made = root / "made"
-    for one in outputs(root):
-        path = made / one.path
-        path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_bytes(one.content)
-    return made
-
 
 @pytest.fixture
-def address(folder: Path, serve: Callable[[Path], str]) -> str:
-    return f"{serve(folder)}two-lunches/index.html"
+def address(closing_site: Path, serve: Callable[[Path], str]) -> str:
+    return f"{serve(closing_site)}two-lunches/index.html"
 
 
 def asked(page: Page, stop: str) -> Locator:

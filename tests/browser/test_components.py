@@ -9,6 +9,7 @@ import pytest
 from playwright.sync_api import Page
 
 from generator.steps.run import begin
+from tests.made import write_files
 from tests.site_project import ROOT, copy_project
 
 Serve = Callable[[Path], str]
@@ -19,11 +20,7 @@ def preview(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """What a preview serves, without MkDocs and its reload script."""
     folder = tmp_path_factory.mktemp("preview")
     site = begin(copy_project(folder / "project"), folder, preview=True).site()
-    for output in (*site.shared(), *site.components(folder / "project")):
-        if output.path.startswith(("assets/", "components/", "es/components/")):
-            file = folder / output.path
-            file.parent.mkdir(parents=True, exist_ok=True)
-            file.write_bytes(output.content)
+    write_files((*site.shared(), *site.components(folder / "project")), folder)
     return folder
 
 

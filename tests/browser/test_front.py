@@ -9,6 +9,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from generator.steps.run import begin
+from tests.made import write_files
 from tests.site_project import copy_project, small_lesson, write_lesson
 
 Serve = Callable[[Path], str]
@@ -154,10 +155,7 @@ def with_a_draft(tmp_path_factory: pytest.TempPathFactory) -> Path:
     write_lesson(root, "small", small_lesson(title="Unbelievably small", draft=True))
     site = begin(root, folder, preview=True).site()
     intro = "<h1>Welcome</h1><p>{lessons}</p>"
-    for output in site.shared():
-        file = folder / "served" / output.path
-        file.parent.mkdir(parents=True, exist_ok=True)
-        file.write_bytes(output.content)
+    write_files(site.shared(), folder / "served")
     page = site.page("index.html", "", intro, headed=True)
     (folder / "served/index.html").write_text(page, "utf-8")
     return folder / "served"

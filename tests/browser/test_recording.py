@@ -15,7 +15,7 @@ from generator.present.recording.rehearsal import rehearsal
 from generator.present.words.say import Say
 from generator.write.rehearsal import write_rehearsal
 from tests.browser.test_captions import PARSER
-from tests.made import outputs
+from tests.made import outputs, write_files
 from tests.present.test_recording import CAPTIONS, filmed
 from tests.project import ROOT, library
 from tests.site_data.test_lessons import RESULTS
@@ -29,10 +29,7 @@ def pack(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("preview")
     media = shutil.ignore_patterns("*.yaml", "*.md")
     shutil.copytree(ROOT / "lessons", folder, ignore=media, dirs_exist_ok=True)
-    for output in outputs(ROOT, preview=True):
-        file = folder / output.path
-        file.parent.mkdir(parents=True, exist_ok=True)
-        file.write_bytes(output.content)
+    write_files(outputs(ROOT, preview=True), folder)
     return folder
 
 

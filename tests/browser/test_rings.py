@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page
 
-from tests.made import outputs
+from tests.made import outputs, write_files
 from tests.project import put, site
 
 STEPS = [("energy", "20", 90, 410, 16), ("sugars", "4", 7, 30, 5), ("energy", "25", 90, 395, 12)]
@@ -39,10 +39,7 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Path:
     stops = "".join(stop(at, *step[:4]) for at, step in enumerate(STEPS))
     head = "title: Rings\nsummary: S.\ngrades: 3-5\nminutes: 10\ngoals: [Look.]\nstops:\n"
     put(root, head + stops, "rings")
-    for one in outputs(root):
-        file = root / "site" / one.path
-        file.parent.mkdir(parents=True, exist_ok=True)
-        file.write_bytes(one.content)
+    write_files(outputs(root), root / "site")
     return root / "site/rings"
 
 
