@@ -66,7 +66,13 @@ def _compared(written: WrittenStop) -> CompareStop | Problem | None:
         hint = "move this stop below it: a learner finds the gap first, and changes it then"
         return Problem(written.place("for"), what, hint)
     made = validate(CompareStop, written.stops[compares[target]].data, written.places)
-    return None if isinstance(made, list) else made
+    return None if isinstance(made, list) or _misspelled(made, written) else made
+
+
+def _misspelled(compare: CompareStop, written: WrittenStop) -> bool:
+    """Whether a food of the comparison is none: it may be the one that is changed."""
+    foods = (item.food for row in compare.rows for item in row.foods if item.food)
+    return any(food not in written.library.foods for food in foods)
 
 
 def _not_one(

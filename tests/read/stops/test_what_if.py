@@ -164,3 +164,8 @@ def test_what_is_wrong_with_the_comparison_hides_no_food_of_a_change(tmp_path: P
         LESSON.replace("measure: fiber", "measure: fibre").replace("pasta-cooked", "pasta-coked"),
     )
     assert [one.place.line for one in found] == [8, 17]
+
+
+def test_a_food_that_is_misspelled_in_the_comparison_is_told_once(tmp_path: Path) -> None:
+    (only,) = told(tmp_path, "foods: [{food: barley-cooked", "foods: [{food: barley-cookd")
+    assert "there is no food `barley-cookd`" in only
