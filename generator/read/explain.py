@@ -163,6 +163,7 @@ _HINTS = {
     "rows": _TWO_FOODS,
     "foods": _TWO_FOODS,
     "sides": "name two sides: sides: [Home lunch, Kiosk lunch]",
+    "answer": "an answer is not typed: name a number as `trace` prints it, as in half lunch.total.gap",
     "amount": "write a number and what is counted, such as `1 cup` or `150 g`",
     "say": "write `say: |` and the words on the lines below it, indented by two more spaces",
     "read_on": "write year, month and day, such as 2026-03-14",

@@ -95,6 +95,7 @@ MISTAKES = [
     ("a step of no size", "one_move_per: 10", "one_move_per: 1e-30", "27:21", "finer than can be shown", "1 decimal"),
     ("a script without its bar", "say: Hello from Larkmead.", "say: {Hello: from Larkmead}", "8:10", "not `Hello: …`", "`say: |`"),
     ("ideas that are no list", "ideas: [Something warm]", "ideas: Something warm", "31:14", "must be a list", "after `- `"),
+    ("an answer that is typed", "minutes: 10\n", "minutes: 10\nparting: {prompt: How much?, answer: 440, reveal: So.}\n", "5:38", "`answer` must be words, not `440`", "an answer is not typed"),
     ("an idea that is no text", "[Something warm]", "[{a: b}]", "31:15", "must be words", "quotes"),
     ("a video that is not there", "stops:", "video: {file: a.mp4}\nstops:", "6:15", "no file `a.mp4`", "folder `meal`"),
     ("a video outside", "stops:", "video: {file: ../a.mp4}\nstops:", "6:15", "outside the lesson's folder", "its name alone"),
