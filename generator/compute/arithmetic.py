@@ -16,7 +16,7 @@ from generator.compute.figure import Figure
 from generator.model.figure import Tally
 from generator.model.measure import Measure, Unit
 
-_TOKEN = re.compile(r"[a-z][a-z0-9._+-]*|\d+|[^\s]")
+_TOKEN = re.compile(r"[^\W\d_][\w.+-]*|\d+|\S")
 _SIGNS = {"-": "−", "*": "×", "/": "÷"}
 """What may be typed instead of a sign."""
 _PLUS_MINUS = {"+", "−"}

@@ -100,6 +100,7 @@ def test_multiplying_comes_before_adding(products: list[str], signs: list[str]) 
         ("breakfast.total.gap 3", "`3` stands where a sign or the end is wanted"),
         ("half", "the sum breaks off"),
         ("12 ÷ breakfast.total.gap", "a plain number cannot be divided by kcal"),
+        ("Kiosk holds more", "`Kiosk` is no number of the lesson"),
         ("breakfast.total.gap ÷ § ", "`§` is no number of the lesson"),
     ],
 )
