@@ -110,8 +110,9 @@ def _number(found: Reckoned) -> NumberAnswer:
 def _chosen(which: Which, known: _Known) -> ChosenAnswer:
     comparison = known.comparisons.get(which.of)
     if comparison is None:
-        hint = ", ".join(f"`{one}`" for one in known.comparisons) or "add a compare stop first"
-        raise SumError(f"`of: {which.of}` is no compare stop of the lesson", f"there is {hint}")
+        named = ", ".join(f"`{one}`" for one in known.comparisons)
+        hint = f"there is {named}" if named else "add a compare stop first"
+        raise SumError(f"`of: {which.of}` is no compare stop of the lesson", hint)
     options = _options(which.among, comparison)
     held = [value for value, _ in options]
     most = _EXTREMES.get(which.holds)

@@ -61,6 +61,14 @@ def test_the_side_that_is_asked_for_is_found(tmp_path: Path) -> None:
     assert (answer.options, answer.right, answer.value) == ((0, 1), 1, 370)
 
 
+def test_a_comparison_is_asked_of_where_there_is_none(tmp_path: Path) -> None:
+    """The lesson is left with its first stop, which is watched."""
+    alone = GOOD.partition("  - ask:")[0].replace("stops:", "parting: {ASKED}\nstops:")
+    asked = alone.replace("ASKED", "prompt: Which?, which: {of: lunch, holds: most}")
+    [problem] = answers_can_be_said(worked(tmp_path, asked))
+    assert problem.hint == "add a compare stop first"
+
+
 @pytest.mark.parametrize(
     ("lines", "what", "hint"),
     [
