@@ -9,16 +9,21 @@ from __future__ import annotations
 import struct
 import zlib
 from collections.abc import Iterator, Mapping, Sequence
+from functools import lru_cache
 from math import ceil, floor
 
 from generator.present.pictures.plums.drawing import Drawing, leaf, plum
-from generator.present.pictures.plums.shapes import Shape
+from generator.present.pictures.plums.shapes import Bar, Shape
 
 _STEPS = 7
 """Mixtures of a color with the ground, the whole color among them."""
 _FINE = 4
 """Lines that are looked at for one line of dots."""
 _Line = tuple[float, float]
+_At = tuple[float, float, float]
+"""How far to the right and down a shape is moved, in units, and then how many times as large it is."""
+_Run = tuple[int, int, bytes]
+"""Dots of a line from one to before another, and what each dot of the palette becomes there."""
 
 
 def png(drawing: Drawing, colours: Mapping[str, str], size: tuple[int, int], scale: float) -> bytes:
@@ -39,7 +44,7 @@ def png(drawing: Drawing, colours: Mapping[str, str], size: tuple[int, int], sca
         _fill(rows, shape, bases[name], (x + left, y + above, scale))
     header = struct.pack(">IIBBBBB", width, height, 8, 3, 0, 0, 0)
     palette = b"".join(_mixtures([_dots(colour) for colour in colours.values()]))
-    packed = zlib.compress(b"".join(b"\0" + row for row in rows), 9)
+    packed = zlib.compress(b"".join(b"\0" + row for row in rows))
     chunks = ((b"IHDR", header), (b"PLTE", palette), (b"IDAT", packed), (b"IEND", b""))
     return b"\x89PNG\r\n\x1a\n" + b"".join(_chunk(*one) for one in chunks)
 
@@ -56,32 +61,65 @@ def _shapes(drawing: Drawing) -> Iterator[tuple[str, Shape, float, float]]:
                 yield part.colour, shape, place.x, drawing.frame.line + place.drop
 
 
-def _fill(rows: list[bytearray], shape: Shape, base: int, at: tuple[float, float, float]) -> None:
-    """Lay a shape over what is there, so far to the right and down, and so many times as large."""
+def _fill(rows: list[bytearray], shape: Shape, base: int, at: _At) -> None:
+    """Lay a shape over what is there."""
+    _, down, scale = at
+    top, bottom = (shape.top + down) * scale, (shape.bottom + down) * scale
+    alike = range(max(0, ceil(top)) + 1, floor(bottom)) if isinstance(shape, Bar) else ()
+    runs: tuple[_Run, ...] = ()
+    for y in range(max(0, floor(top)), min(len(rows), ceil(bottom))):
+        if y not in alike:  # inside of a bar the line above serves
+            runs = tuple(_runs(_lines(shape, y, at), base))
+        for start, stop, over in runs:
+            rows[y][start:stop] = rows[y][start:stop].translate(over)
+
+
+def _lines(shape: Shape, y: int, at: _At) -> list[_Line]:
+    """From where to where a shape reaches in each line that a line of dots is made of."""
     right, down, scale = at
-    begin, end = floor((shape.top + down) * scale), ceil((shape.bottom + down) * scale)
-    for y in range(max(0, begin), min(len(rows), end)):
-        heights = ((y + (fine + 0.5) / _FINE) / scale - down for fine in range(_FINE))
-        lines = [
-            ((x0 + right) * scale, (x1 + right) * scale)
-            for x0, x1 in map(shape.across, heights)
-            if x0 < x1
-        ]
-        if lines:
-            _lay(rows[y], lines, base)
+    heights = [(y + (fine + 0.5) / _FINE) / scale - down for fine in range(_FINE)]
+    return [
+        ((x0 + right) * scale, (x1 + right) * scale)
+        for x0, x1 in map(shape.across, heights)
+        if x0 < x1
+    ]
 
 
-def _lay(row: bytearray, lines: list[_Line], base: int) -> None:
+def _runs(lines: list[_Line], base: int) -> Iterator[_Run]:
     """One line of dots: its inside at once, its edges dot by dot."""
-    begin, end = floor(min(x0 for x0, _ in lines)), ceil(max(x1 for _, x1 in lines))
-    inside, outside = ceil(max(x0 for x0, _ in lines)), floor(min(x1 for _, x1 in lines))
-    if len(lines) < _FINE or inside >= outside:
-        inside = outside = end
+    if not lines:
+        return
+    lefts, rights = zip(*lines, strict=True)
+    begin, end = floor(min(lefts)), ceil(max(rights))
+    inside, outside = ceil(max(lefts)), floor(min(rights))
+    if inside < outside:
+        yield inside, outside, _over(base, _step(len(lines)))
     else:
-        row[inside:outside] = bytes([base + _STEPS]) * (outside - inside)
+        inside = outside = end
     for x in (*range(begin, inside), *range(outside, end)):
-        covered = sum(max(0.0, min(x1, x + 1) - max(x0, x)) for x0, x1 in lines) / _FINE
-        row[x] = _mixed(row[x], base, floor(covered * _STEPS + 0.5))
+        yield x, x + 1, _over(base, _step(_covered(x, lines)))
+
+
+def _covered(x: int, lines: list[_Line]) -> float:
+    """How much of its lines a dot has covered."""
+    covered = 0.0
+    for x0, x1 in lines:
+        begin = x0 if x0 > x else x  # noqa: FURB136  # calls take longer, and most time goes here
+        end = x1 if x1 < x + 1 else x + 1  # noqa: FURB136  # as above
+        if begin < end:
+            covered += end - begin
+    return covered
+
+
+def _step(covered: float) -> int:
+    """The mixture for so many covered lines of a dot, 0 for the ground alone."""
+    return floor(covered / _FINE * _STEPS + 0.5)
+
+
+@lru_cache(maxsize=64)  # as many as there are mixtures in the palette
+def _over(base: int, step: int) -> bytes:
+    """What each dot of a palette, which has room for 256, becomes below a mixture."""
+    return bytes(_mixed(dot, base, step) for dot in range(256))
 
 
 def _mixed(dot: int, base: int, step: int) -> int:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from math import hypot, sqrt
 from typing import Protocol
 
@@ -109,16 +110,18 @@ class Leaf:
 
     def across(self, y: float) -> tuple[float, float]:
         """From where to where it reaches at a height."""
-        one, other = (circle.across(y) for circle in self._circles())
+        one, other = (circle.across(y) for circle in _circles(self))
         left, right = max(one[0], other[0]), min(one[1], other[1])
         return (left, right) if left < right else (0, 0)
 
-    def _circles(self) -> tuple[Round, Round]:
-        chord = hypot(self.dx, self.dy)
-        off = sqrt(self.bend**2 - chord**2 / 4) / chord
-        x, y = self.x + self.dx / 2, self.y + self.dy / 2
-        one = Round(x - self.dy * off, y + self.dx * off, self.bend, self.bend)
-        return one, Round(x + self.dy * off, y - self.dx * off, self.bend, self.bend)
+
+@lru_cache(maxsize=64)  # asked for at every height
+def _circles(leaf: Leaf) -> tuple[Round, Round]:
+    chord = hypot(leaf.dx, leaf.dy)
+    off = sqrt(leaf.bend**2 - chord**2 / 4) / chord
+    x, y = leaf.x + leaf.dx / 2, leaf.y + leaf.dy / 2
+    one = Round(x - leaf.dy * off, y + leaf.dx * off, leaf.bend, leaf.bend)
+    return one, Round(x + leaf.dy * off, y - leaf.dx * off, leaf.bend, leaf.bend)
 
 
 @dataclass(frozen=True, slots=True)
