@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import platform
+import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from functools import partial
@@ -22,6 +23,8 @@ _PROGRAM = Path(__file__).parents[1]
 LESSON = "lesson.yaml"
 OWN_HEAD = ""
 """Stands for the lesson file itself among the heads of a lesson."""
+_LESSON_FILE = re.compile(r"lessons/(?P<lesson>[^/]+)/lesson(?:\.(?P<language>[^/]+))?\.yaml")
+"""A lesson file, or one of its translations."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +75,7 @@ def inputs_of(root: Path, contents: Contents, *, preview: bool = False) -> Input
         words=combined(words),
         library=combined(parts["site_data"]),
         lessons=made,
-        heads={name: dict(_heads(root, name, parts["lessons"], contents)) for name in made},
+        heads=_heads(root, made, own, contents),
         drafts=drafts,
         by_hand=by_hand,
         settings=combined(parts[""]),
@@ -91,16 +94,18 @@ def _drafts(root: Path, names: Iterable[str], contents: Contents) -> Iterator[tu
 
 
 def _heads(
-    root: Path, name: str, held: Mapping[str, str], contents: Contents
-) -> Iterator[tuple[str, str]]:
-    """The tops of a lesson's files; each is read again when it is another one."""
-    for file in (one for one in held if one.startswith(f"{name}/lesson.")):
-        language = file.removeprefix(f"{name}/lesson.").removesuffix("yaml").removesuffix(".")
-        if file.endswith(".yaml") and "/" not in language:
-            path = f"lessons/{file}"
-            mark = os.path.join(os.path.abspath(root), path.replace("/", os.sep))  # noqa: PTH100, PTH118  # as the marks have it
-            find = partial(head_text, root, path)
-            yield language, contents.word(f"head:{mark}", contents.marks[mark], find)
+    root: Path, lessons: Iterable[str], own: Mapping[str, str], contents: Contents
+) -> dict[str, dict[str, str]]:
+    """The tops of all lessons' files; each is read again when it is another one."""
+    found: dict[str, dict[str, str]] = {name: {} for name in lessons}
+    for path, file in own.items():
+        named = _LESSON_FILE.fullmatch(path)
+        if named and named["lesson"] in found:
+            head = contents.word(
+                f"head:{file}", contents.marks[file], partial(head_text, root, path)
+            )
+            found[named["lesson"]][named["language"] or OWN_HEAD] = head
+    return found
 
 
 def _draft(root: Path, path: str) -> str:
