@@ -71,5 +71,10 @@ def lesson_entry(result: LessonResult) -> LessonEntry:
 
 
 def in_chosen_order(entries: Iterable[LessonEntry]) -> tuple[LessonEntry, ...]:
-    """Those with a place of their own by that, then the others; equal ones stay as they come."""
-    return tuple(sorted(entries, key=lambda entry: (entry.order is None, entry.order or 0)))
+    """As the lists have them; equal ones stay as they come."""
+    return tuple(sorted(entries, key=lambda entry: in_lists(entry.order)))
+
+
+def in_lists(order: int | None) -> tuple[bool, int]:
+    """What lists are sorted by: lessons with a place of their own by that, then the others."""
+    return order is None, order or 0

@@ -8,8 +8,9 @@ from dataclasses import asdict, dataclass
 
 from generator.engine.contents import combined
 from generator.engine.inputs import OWN_HEAD, Inputs
+from generator.present.entry import in_lists
 from generator.present.pages.neighbours import ALONE, Neighbour, Neighbours
-from generator.read.lesson_head import LessonHead, head_from
+from generator.read.lesson_head import head_from
 
 Beside = Mapping[str, Neighbours]
 """By language."""
@@ -53,16 +54,13 @@ def _in_language(inputs: Inputs, language: str, first: str) -> dict[str, Neighbo
 def _heads(
     inputs: Inputs, language: str, first: str
 ) -> Iterator[tuple[tuple[int, int, bool, int, str], Neighbour]]:
-    """Each lesson that can be named in a language, with its place in the line."""
+    """Each lesson that can be named in a language, with its place in the line.
+
+    Younger grades come first; then what the lists go by: a chosen order, and the folder's name.
+    """
     for name, heads in inputs.heads.items():
         own = head_from(heads.get(OWN_HEAD, ""))
         told = own if language == first else head_from(heads.get(language, ""))
         if own and own.grades and told:
-            yield _place(name, own), Neighbour(name, told.title, told.arithmetic)
-
-
-def _place(name: str, own: LessonHead) -> tuple[int, int, bool, int, str]:
-    """Younger grades first; then what the lists go by: a chosen order, and the folder's name."""
-    grades = own.grades
-    assert grades  # noqa: S101  # whoever asks has seen to it
-    return grades.first, grades.last, own.order is None, own.order or 0, name
+            place = (own.grades.first, own.grades.last, *in_lists(own.order), name)
+            yield place, Neighbour(name, told.title, told.arithmetic)
