@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 
 from generator.engine.contents import combined
 from generator.engine.inputs import OWN_HEAD, Inputs
@@ -40,7 +39,7 @@ def placed(inputs: Inputs, languages: Sequence[str]) -> dict[str, Placed]:
 
 
 def _placed(own: str, beside: Beside) -> Placed:
-    told = {language: json.dumps(asdict(one)) for language, one in beside.items()}
+    told = {language: repr(one) for language, one in beside.items()}
     return Placed(combined({"own": own, **told}), beside)
 
 
