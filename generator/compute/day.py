@@ -8,6 +8,7 @@ from decimal import Decimal
 from enum import StrEnum
 from fractions import Fraction
 
+from generator.compute.gap import Gap
 from generator.compute.rounding import to_step
 
 ABOUT_EVEN = Fraction(1, 10)
@@ -39,9 +40,14 @@ class DayBalance:
     """What the day took: an estimated energy requirement, shown to the nearest 10 kcal."""
 
     @property
+    def both(self) -> Gap:
+        """What the day gave as the first side, and what it took as the second, kcal."""
+        return Gap(self.eaten, self.needed, Fraction(self.eaten - self.needed))
+
+    @property
     def gap(self) -> Decimal:
         """What lies between the two, kcal; never negative."""
-        return abs(self.eaten - self.needed)
+        return self.both.size
 
     @property
     def even_within(self) -> Decimal:

@@ -47,8 +47,7 @@ def _helped(
             if entry.help.shows_hops:
                 yield row.gap.smaller, row.gap.larger, comparison.stop.measure.unit
     if own and (day := result.days.get(stop)) and day.stop.help.shows_hops:
-        smaller, larger = sorted((day.balance.eaten, day.balance.needed))
-        yield smaller, larger, Measure.ENERGY.unit
+        yield day.balance.both.smaller, day.balance.both.larger, Measure.ENERGY.unit
 
 
 def _amounts(result: LessonResult, stop: str) -> Iterator[tuple[Decimal, Unit | None]]:

@@ -8,8 +8,7 @@ from fractions import Fraction
 
 from markupsafe import Markup
 
-from generator.compute.day import DayBalance, Lean
-from generator.compute.gap import Gap
+from generator.compute.day import Lean
 from generator.compute.result import Day
 from generator.compute.rounding import to_places
 from generator.model.figure import FigureKind
@@ -25,7 +24,7 @@ from generator.present.views.amounts import SourceView
 from generator.present.views.notes import AnswerView
 from generator.present.views.number import Number
 from generator.present.views.stop import Head
-from generator.present.words.amounts import food_name, weighed
+from generator.present.words.amounts import food_name, subtraction, weighed
 from generator.present.words.counting import count_up_words
 from generator.present.words.families import ANSWER, CHOICE, HANGS, PERSON
 from generator.present.words.food_amount import amount_words
@@ -113,7 +112,7 @@ class DayView:
 def _view(told: StopInLesson[DayStop]) -> DayView:
     stop, say = told.stop, told.say
     day = told.result.days[told.id]
-    balance, person, gap = day.balance, stop.person, _gap(day)
+    balance, person, gap = day.balance, stop.person, day.balance.both
     numbers = " + ".join(say.number(held.shown.value) for held in day.eaten)
     return DayView(
         head=told.head(),
@@ -138,7 +137,7 @@ def _view(told: StopInLesson[DayStop]) -> DayView:
         eaten=say.quantity(balance.eaten, Measure.ENERGY),
         needed=say.quantity(balance.needed, Measure.ENERGY),
         sum=f"{numbers} = {say.number(balance.eaten)}",
-        subtraction=_subtraction(balance, say),
+        subtraction=subtraction(gap, say),
         tilt=plumb_tilt(balance.ratio),
         hangs=say(HANGS.key(balance.lean)),
         band=say("day_band", most=say.quantity(balance.even_within, Measure.ENERGY)),
@@ -157,16 +156,6 @@ def plumb_tilt(ratio: Fraction) -> str:
     steepest = Fraction(STEEPEST)
     degrees = max(-steepest, min(steepest, (ratio - 1) * 3 * steepest))
     return digits(to_places(degrees, 1))
-
-
-def _gap(day: Day) -> Gap:
-    gave, took = day.balance.eaten, day.balance.needed
-    return Gap(gave, took, Fraction(gave - took))
-
-
-def _subtraction(balance: DayBalance, say: Say) -> str:
-    larger, smaller = (pick(balance.eaten, balance.needed) for pick in (max, min))
-    return f"{say.number(larger)} − {say.number(smaller)} = {say.number(balance.gap)}"
 
 
 def _eaten(day: Day, say: Say) -> Iterator[EatenView]:
@@ -191,7 +180,7 @@ def _slides(told: StopInLesson[DayStop]) -> tuple[Content, ...]:
     numbers = _both_numbers(told)
     known = replace(
         numbers,
-        working=_subtraction(told.result.days[told.id].balance, told.say),
+        working=subtraction(told.result.days[told.id].balance.both, told.say),
         tilt=plumb_tilt(told.result.days[told.id].balance.ratio),
         hangs=told.say(HANGS.key(numbers.lean)),
         shows=(*numbers.shows, f"{told.id}.{FigureKind.GAP}"),
@@ -229,7 +218,7 @@ def _answers(told: StopInLesson[DayStop], view: DayView) -> tuple[AnswerView, ..
     day, say = told.result.days[told.id], told.say
     likely = (
         *sum_likely([held.shown.value for held in day.eaten], say),
-        *gap_likely(_gap(day), say),
+        *gap_likely(day.balance.both, say),
     )
     return (AnswerView(view.head.heading, (view.sum, view.subtraction), view.answer, likely),)
 

@@ -21,6 +21,7 @@ from generator.present.words.amounts import (
     blocks_view,
     gap_sentence,
     holding_view,
+    subtraction,
     weighed,
 )
 from generator.present.words.families import GUESS, WAY, WAY_SHORT
@@ -81,7 +82,7 @@ def _totals(gap: Gap, sides: tuple[str, str], measure: Measure, say: Say) -> Tot
         gap=quantity(gap.size, measure, say),
         left=blocks_view(gap.size, say, opened=100),
         left_key=SIDE_KEYS[gap.holder or 0],
-        working=f"{say.number(gap.larger)} − {say.number(gap.smaller)} = {say.number(gap.size)}",
+        working=subtraction(gap, say),
         says=gap_sentence(gap, sides, measure, say),
     )
 

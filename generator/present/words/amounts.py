@@ -107,13 +107,18 @@ def gap_working(
     gap: Gap, count: Count | None, sides: tuple[str, str], measure: Measure, say: Say
 ) -> WorkingView:
     """How a gap and its count are worked out, step by step."""
-    lines = [f"{say.number(gap.larger)} − {say.number(gap.smaller)} = {say.number(gap.size)}"]
+    lines = [subtraction(gap, say)]
     if count is not None:
         left = say.number(count.left_over) if count.left_over else ""
         lines.append(
             division(gap, count, say) + (say("left_over_after", left=left) if left else "")
         )
     return WorkingView(tuple(lines), gap_sentence(gap, sides, measure, say))
+
+
+def subtraction(gap: Gap, say: Say) -> str:
+    """``2,430 − 1,880 = 550``: the smaller number from the larger."""
+    return f"{say.number(gap.larger)} − {say.number(gap.smaller)} = {say.number(gap.size)}"
 
 
 def division(gap: Gap, count: Count, say: Say) -> str:

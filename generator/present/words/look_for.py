@@ -54,10 +54,10 @@ def while_moving(movement: Movement, say: Say) -> Iterator[str]:
 
 def in_a_day(balance: DayBalance, say: Say) -> Iterator[str]:
     """Signs for a day: both numbers are read before it is said which way it leans."""
-    larger, smaller = max(balance.eaten, balance.needed), min(balance.eaten, balance.needed)
     eaten, needed = say.number(balance.eaten), say.number(balance.needed)
     yield say("look_day", eaten=eaten, needed=needed)
-    yield say("look_columns", larger=say.number(larger), smaller=say.number(smaller))
+    larger, smaller = say.number(balance.both.larger), say.number(balance.both.smaller)
+    yield say("look_columns", larger=larger, smaller=smaller)
 
 
 def _first(lines: Iterator[str]) -> Iterator[str]:
