@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from generator.present.stops.day import STEEPEST, plumb_tilt
+from generator.present.pictures.plumb_line import STEEPEST, plumb_tilt
 from generator.read.lesson import read_lesson
 from generator.steps.work import work
 from tests.made import outputs

@@ -10,7 +10,8 @@ from generator.compute.day import Lean
 from generator.compute.result import LessonResult
 from generator.present.pages.lesson_page import stop_views, stops_on_page
 from generator.present.pages.page import Look, Surround
-from generator.present.stops.day import STEEPEST, DayView
+from generator.present.pictures.plumb_line import STEEPEST
+from generator.present.stops.day import DayView
 from generator.present.views.components import ComponentsView
 from generator.present.views.stop import StopView
 from generator.present.words.amounts import blocks_view

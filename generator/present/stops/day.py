@@ -3,20 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
-from fractions import Fraction
+from dataclasses import dataclass
 
 from markupsafe import Markup
 
 from generator.compute.day import Lean
 from generator.compute.result import Day
-from generator.compute.rounding import to_places
-from generator.model.figure import FigureKind
 from generator.model.measure import Measure
 from generator.model.stops.compare import Help
 from generator.model.stops.day import DayStop
 from generator.present.pictures.number_line import number_line
-from generator.present.recording.slides.slide import BothNumbers, Content, Question
+from generator.present.pictures.plumb_line import plumb_tilt
+from generator.present.stops.day_slides import day_slides, day_task
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Doing, Paper, StopKind, nothing
 from generator.present.stops.row import row_hint
@@ -31,12 +29,9 @@ from generator.present.words.food_amount import amount_words
 from generator.present.words.likely import gap_likely, sum_likely
 from generator.present.words.look_for import in_a_day
 from generator.present.words.number import quantity
-from generator.present.words.prose import inline, plain
+from generator.present.words.prose import inline
 from generator.present.words.say import Say, digits
 from generator.present.words.sources import holding_sources
-
-STEEPEST = 30
-"""Degrees the plumb line leans at most; it hangs there when one side is a third more, or less, than the other."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,17 +142,6 @@ def _view(told: StopInLesson[DayStop]) -> DayView:
     )
 
 
-def plumb_tilt(ratio: Fraction) -> str:
-    """Degrees clockwise of the plumb line for gave ÷ took, to a tenth; clockwise is to the left.
-
-    It hangs to the left where the day gave more, straight at 1, and never leans more than
-    ``STEEPEST``. The lean grows with the difference, so that a day about even looks about even.
-    """
-    steepest = Fraction(STEEPEST)
-    degrees = max(-steepest, min(steepest, (ratio - 1) * 3 * steepest))
-    return digits(to_places(degrees, 1))
-
-
 def _eaten(day: Day, say: Say) -> Iterator[EatenView]:
     meal = ""
     for item, held in zip(day.stop.ate, day.eaten, strict=True):
@@ -169,40 +153,6 @@ def _eaten(day: Day, say: Say) -> Iterator[EatenView]:
             value=say.quantity(held.shown.value, Measure.ENERGY),
         )
         meal = when
-
-
-def _prompt(told: StopInLesson[DayStop]) -> str:
-    return plain(told.stop.prompt or told.stop.person.name)
-
-
-def _slides(told: StopInLesson[DayStop]) -> tuple[Content, ...]:
-    """The day, then its two numbers, then how they are subtracted where that is shown."""
-    numbers = _both_numbers(told)
-    known = replace(
-        numbers,
-        working=subtraction(told.result.days[told.id].balance.both, told.say),
-        tilt=plumb_tilt(told.result.days[told.id].balance.ratio),
-        hangs=told.say(HANGS.key(numbers.lean)),
-        shows=(*numbers.shows, f"{told.id}.{FigureKind.GAP}"),
-    )
-    shown = (numbers, known) if told.stop.help is Help.WORKED else (numbers,)
-    return (Question(told.plain_heading, _prompt(told)), *shown)
-
-
-def _both_numbers(told: StopInLesson[DayStop]) -> BothNumbers:
-    say, balance = told.say, told.result.days[told.id].balance
-    return BothNumbers(
-        heading=told.plain_heading,
-        gave_says=say("day_eaten"),
-        gave=say.quantity(balance.eaten, Measure.ENERGY),
-        took_says=say("day_needed"),
-        took=say.quantity(balance.needed, Measure.ENERGY),
-        working="",
-        tilt="",
-        lean=balance.lean.value,
-        hangs=say("day_hangs_unknown"),
-        shows=(f"{told.id}.{FigureKind.EATEN}", f"{told.id}.{FigureKind.NEEDED}"),
-    )
 
 
 def _table(told: StopInLesson[DayStop]) -> tuple[str, ...]:
@@ -242,8 +192,8 @@ KIND = StopKind(
     holds_player=False,
     paper=Paper.IN_PARTS,
     paper_style=True,
-    slides=_slides,
-    task=_prompt,
+    slides=day_slides,
+    task=day_task,
     table=_table,
     plan=_plan,
     doing=Doing.WORK_OUT,
