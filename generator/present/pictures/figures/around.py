@@ -43,7 +43,7 @@ def around(pose: Pose) -> str:
         case Support.CHAIR if pose.view is View.FRONT:
             lines, seat = _chair_front()
         case Support.CHAIR | Support.CHAIR_BEHIND:
-            lines, seat = _chair_side(SEAT_MIDDLE + pose.shift)
+            lines, seat = _chair_side(pose)
         case _:
             assert_never(pose.support)
     floor = line((Point(LEFT, GROUND), Point(RIGHT, GROUND)))
@@ -64,14 +64,15 @@ def _wall(at: float) -> str:
     return line((Point(at, TOP), Point(at, GROUND)))
 
 
-def _chair_side(middle: float) -> tuple[str, str]:
+def _chair_side(pose: Pose) -> tuple[str, str]:
     """Return the wall, and a chair whose back touches it."""
+    middle = SEAT_MIDDLE + pose.shift
     back, front = middle - CHAIR_BACK, middle + CHAIR_FRONT
     seat = SEAT[View.SIDE] + LEG / 2 + 1.5
     chair = line((Point(back, seat - 33), Point(back, GROUND - 1))) + line(
         (Point(back, seat), Point(front, seat), Point(front, GROUND - 1))
     )
-    return _wall(back - BEHIND_CHAIR), chair
+    return _wall(wall_behind(pose)), chair
 
 
 def _chair_front() -> tuple[str, str]:
