@@ -50,4 +50,5 @@ def line(points: Iterable[Point], *, closed: bool = False) -> str:
 
 def number(value: float) -> str:
     """Return at most one decimal, without a trailing zero: the bytes of a page count."""
-    return f"{value:.1f}".removesuffix(".0").replace("-0", "0" if value > -0.05 else "-0")
+    written = f"{value:.1f}".removesuffix(".0")
+    return "0" if written == "-0" else written
