@@ -16,10 +16,13 @@ FOOD = "bench-food"
 
 
 def make_ours(project: Path, lessons: int) -> Path:
-    """The demo's lessons over and over under other names, without their videos and translations."""
+    """The demo's lessons over and over under other names, without their videos, translations and order.
+
+    Two lessons of one place in the lists would be asked about in every build.
+    """
     copy_project(project, lessons=False)
     sources = sorted((ROOT / "lessons").glob("*/lesson.yaml"))
-    texts = [_without_video(file.read_text("utf-8")) for file in sources]
+    texts = [_without("video|order", file.read_text("utf-8")) for file in sources]
     for number, text in enumerate(islice(cycle(texts), lessons)):
         folder = project / "lessons" / f"lesson-{number:05}"
         folder.mkdir()
@@ -29,8 +32,8 @@ def make_ours(project: Path, lessons: int) -> Path:
     return project
 
 
-def _without_video(text: str) -> str:
-    return re.sub(r"^video:\n(?:[ ].*\n)*", "", text, flags=re.MULTILINE)
+def _without(keys: str, text: str) -> str:
+    return re.sub(rf"^(?:{keys}):.*\n(?:[ ].*\n)*", "", text, flags=re.MULTILINE)
 
 
 def _give_it_a_food(project: Path) -> None:
