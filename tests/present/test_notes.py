@@ -60,6 +60,13 @@ def test_the_minutes_of_the_stops_are_those_of_the_lesson(lesson: str) -> None:
     assert text(next(notes.iter("tfoot"))) == f"All together{result.lesson.file.minutes}"
 
 
+def test_the_plan_lets_a_number_be_worked_out_and_a_guess_be_said() -> None:
+    """texts.md 2.4: a calculation was planned as a guess."""
+    plan = text(next(pages(RESULTS["soup-night"])["notes.html"].iter("tbody")))
+    guess, number = "says what they think", "works it out and says how"
+    assert (plan.count(guess), plan.count(number)) == (1, 2), plan
+
+
 def test_every_kind_has_a_time_of_its_own_kind() -> None:
     """Watching is all film; talk is no working out: through each kind's record."""
     assert {kind.name: kind.doing.value for kind in KINDS if kind.name != "quiz"} == {

@@ -90,7 +90,7 @@ def _plan(
         does = kind_of(stop).plan(stop, say)
         yield PlanView(at, head.heading, does, f"{lesson}#{head.id}", say.number(taken))
     for taken in minutes[len(stops) :]:
-        title, does = say("parting_title"), say("plan_ask")
+        title, does = say("parting_title"), say("plan_ask_number")
         yield PlanView("", title, does, f"{lesson}#{PARTING}", say.number(taken))
 
 

@@ -56,8 +56,9 @@ def _task(told: StopInLesson[AskStop]) -> str:
     return plain(told.stop.prompt)
 
 
-def _plan(view: AskView, say: Say) -> str:  # noqa: ARG001  # the same for every question
-    return say("plan_ask")
+def _plan(view: AskView, say: Say) -> str:
+    reckoned = view.asked is not None and not view.asked.options
+    return say("plan_ask_number" if reckoned else "plan_ask")
 
 
 def _look_for(told: StopInLesson[AskStop]) -> tuple[str, ...]:
