@@ -8,9 +8,10 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page, Route, expect
+from playwright.sync_api import Browser, Page, expect
 
 from tests.browser.still_page import ROOT, write_page
+from tests.browser.watched import hold
 
 EXAMPLES = ROOT / "tests" / "examples"
 ARITHMETIC = json.loads((EXAMPLES / "arithmetic.json").read_text(encoding="utf-8"))
@@ -113,12 +114,7 @@ def test_not_yet_says_what_happened_and_keeps_what_was_written(
 
 def test_what_is_said_of_an_old_answer_stands_beside_no_new_one(address: str, page: Page) -> None:
     """The script that reads wrong answers comes late, when the answer is mended already."""
-    held: list[Route] = []
-
-    def hold(route: Route) -> None:
-        held.append(route)
-
-    page.route("**/play-en.js", hold)
+    held = hold(page, "**/play-en.js")
     page.goto(address)
     page.get_by_role("textbox", name="Gap").fill("7")
     with page.expect_request("**/play-en.js"):

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, Route
 
-from tests.browser.watched import unanswered, wait_for_all, wait_for_answers
+from tests.browser.watched import hold, unanswered, wait_for_all, wait_for_answers
 from tests.site_project import ROOT
 
 Serve = Callable[[Path], str]
@@ -206,14 +206,8 @@ SMALL = """.map(each => each.matches('input[type=checkbox], input[type=radio]') 
   .map(([html, {width, height}]) => `${Math.round(width)} x ${Math.round(height)}: ${html}`)"""
 
 
-@PAGES
-@pytest.mark.parametrize("width", [390, 1280])
-def test_nothing_shifts_while_a_page_loads(page: Page, site: str, path: str, width: int) -> None:
-    """Layout Instability, W3C: also when each script comes after a picture without it."""
-    page.set_viewport_size({"width": width, "height": 844})
-    held: list[Route] = []
-    page.route("**/*.js", lambda route: held.append(route))  # noqa: PLW0108 - it gets a mark
-    page.goto(site + path, wait_until="commit")
+def let_come(page: Page, held: list[Route]) -> None:
+    """Each held file after a picture without it, until all of the page is there."""
     came = 0
     while page.evaluate(PICTURE) != "complete":
         came += len(held)
@@ -221,6 +215,16 @@ def test_nothing_shifts_while_a_page_loads(page: Page, site: str, path: str, wid
             held.pop().continue_()
     wait_for_all(page)
     assert came
+
+
+@PAGES
+@pytest.mark.parametrize("width", [390, 1280])
+def test_nothing_shifts_while_a_page_loads(page: Page, site: str, path: str, width: int) -> None:
+    """Layout Instability, W3C: also when each script comes after a picture without it."""
+    page.set_viewport_size({"width": width, "height": 844})
+    held = hold(page, "**/*.js")
+    page.goto(site + path, wait_until="commit")
+    let_come(page, held)
     page.evaluate(PICTURE)
     assert page.evaluate(SHIFTS) == []
 
@@ -232,19 +236,12 @@ def test_nothing_shifts_when_the_styles_further_down_come_late(
 ) -> None:
     """Layout Instability, W3C: the first screen stands as it is before the rest has its style."""
     page.set_viewport_size({"width": width, "height": 844})
-    held: list[Route] = []
-    page.route(FURTHER_DOWN, lambda route: held.append(route))  # noqa: PLW0108 - it gets a mark
+    held = hold(page, FURTHER_DOWN)
     page.goto(f"{site}{lesson}/index.html", wait_until="commit")
     page.evaluate(PICTURE)
     seen = page.locator("h1, .summary, .helps summary, video").all()
     before = [each.bounding_box() for each in seen if each.is_visible()]
-    came = 0
-    while page.evaluate(PICTURE) != "complete":
-        came += len(held)
-        while held:
-            held.pop().continue_()
-    wait_for_all(page)
-    assert came
+    let_come(page, held)
     assert before
     assert [each.bounding_box() for each in seen][: len(before)] == before
     assert page.evaluate(SHIFTS) == []

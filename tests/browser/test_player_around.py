@@ -12,7 +12,7 @@ import pytest
 from playwright.sync_api import Browser, Locator, Page, Route, expect
 
 from generator.model.moment import clock
-from tests.browser.watched import until
+from tests.browser.watched import hold, until
 from tests.site_project import ROOT, build_project, copy_project, small_lesson, write_lesson
 
 Serve = Callable[[Path], str]
@@ -60,8 +60,7 @@ def test_every_caption_is_loaded_and_shown_from_the_start(lesson: Page) -> None:
 def test_captions_that_a_browser_leaves_off_are_shown_until_they_are_switched_off(
     page: Page, address: str
 ) -> None:
-    held: list[Route] = []
-    page.route("**/video-*.js", lambda route: held.append(route))  # noqa: PLW0108 - it puts a mark on what it calls
+    held = hold(page, "**/video-*.js")
     with page.expect_request("**/video-*.js"):
         page.goto(address, wait_until="domcontentloaded")
     track = "document.querySelector('track').track"
@@ -173,8 +172,7 @@ def test_what_is_said_can_be_read_with_the_captions_off(lesson: Page) -> None:
 def test_who_opens_it_before_its_script_comes_reads_with_the_captions_off_too(
     page: Page, address: str
 ) -> None:
-    held: list[Route] = []
-    page.route("**/later-*.js", lambda route: held.append(route))  # noqa: PLW0108 - it puts a mark on what it calls
+    held = hold(page, "**/later-*.js")
     with page.expect_request("**/later-*.js"):
         page.goto(address, wait_until="domcontentloaded")
     page.evaluate("document.querySelector('video').textTracks[0].mode = 'disabled'")
@@ -219,13 +217,8 @@ def test_a_file_no_browser_plays_is_told_too(page: Page, address: str) -> None:
 
 
 def test_a_line_too_slow_is_told_after_a_while_and_taken_back(page: Page, address: str) -> None:
-    held: list[Route] = []
-
-    def hold(route: Route) -> None:
-        held.append(route)
-
     page.clock.install()
-    page.route("**/*.mp4", hold)
+    held = hold(page, "**/*.mp4")
     page.goto(address, wait_until="domcontentloaded")
     says = page.locator("[data-missing]")
     page.locator("video").press("Space")

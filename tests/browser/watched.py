@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 from urllib.parse import urlsplit
 
 import pytest
-from playwright.sync_api import BrowserContext, ConsoleMessage, Page, Request
+from playwright.sync_api import BrowserContext, ConsoleMessage, Page, Request, Route
 
 AXE = Path(__file__).parents[1] / "vendor" / "axe.min.js"
 AXE_OPTIONS = {"resultTypes": ["violations"]}  # all rules: WCAG 2.2 A and AA, and best practice
@@ -53,6 +54,13 @@ def until(page: Page, condition: str) -> None:
         await new Promise((go) => setTimeout(go, 10));
       }}
     }}""")
+
+
+def hold(page: Page, address: str | re.Pattern[str]) -> list[Route]:
+    """Whatever is asked for at an address waits in this list, until a test lets it come."""
+    held: list[Route] = []
+    page.route(address, lambda route: held.append(route))  # noqa: PLW0108 - it puts a mark on what it calls
+    return held
 
 
 def wait_for_all(page: Page) -> None:
