@@ -40,7 +40,9 @@ def expect_covered(card: Locator, *, covered: bool) -> None:
 
 def test_it_is_covered_at_first_and_a_reader_does_not_hear_it(page: Page, address: str) -> None:
     page.goto(address)
-    for card in page.locator(ASKED).all():
+    cards = page.locator(ASKED).all()
+    assert cards
+    for card in cards:
         expect_covered(card, covered=True)
         count = card.get_attribute("data-count") or ""
         assert count not in card.locator("h3").aria_snapshot()

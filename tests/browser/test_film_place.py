@@ -55,7 +55,7 @@ def test_a_way_on_says_where_it_goes_until_the_film_was_there(page: Page, addres
     expect(go_on(page, "think")).to_have_text("Go on from 0:01")
 
 
-def test_a_place_is_kept_and_offered_after_a_reload(page: Page, address: str) -> None:
+def test_a_place_is_kept_where_the_film_is_halted(page: Page, address: str) -> None:
     opened(page, address)
     page.evaluate("document.querySelector('input').click()")  # no pauses
     page.locator("video").press("Space")

@@ -118,7 +118,9 @@ def test_entries_and_their_button_stand_on_one_line(
 ) -> None:
     page.set_viewport_size({"width": width, "height": 700})
     page.goto(address + path)
-    for answer in page.locator(".gap-row .answer").all():
+    answers = page.locator(".gap-row .answer").all()
+    assert answers
+    for answer in answers:
         ends = answer.locator("input, [data-check]").evaluate_all(
             "all => all.map(each => Math.round(each.getBoundingClientRect().bottom))"
         )
@@ -174,6 +176,8 @@ def test_without_script_nothing_is_folded(address: str, browser: Browser) -> Non
     page = context.new_page()
     page.goto(address + LESSON)
     expect(page.locator(".found-row")).to_have_count(0)
-    for card in page.locator("move-card").all():
+    cards = page.locator("move-card").all()
+    assert cards
+    for card in cards:
         expect(card.get_by_text("still to find")).to_be_hidden()
     context.close()

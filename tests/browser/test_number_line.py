@@ -28,7 +28,9 @@ def number(text: str) -> float:
 
 def test_the_line_leads_from_the_smaller_to_the_larger_number(page: Page, address: str) -> None:
     page.goto(address)
-    for row in page.locator("form.gap-row:has(details[data-working] .line)").all():
+    rows = page.locator("form.gap-row:has(details[data-working] .line)").all()
+    assert rows
+    for row in rows:
         texts = row.locator("details[data-working] .line text").all_text_contents()
         hops = [number(text) for text in texts if text.startswith("+")]
         stops = [number(text) for text in texts if not text.startswith("+")]

@@ -79,7 +79,9 @@ def test_captions_that_a_browser_leaves_off_are_shown_until_they_are_switched_of
 @pytest.mark.parametrize("width", [320, 390])
 def test_the_time_of_a_stop_stands_beside_its_heading(lesson: Page, width: int) -> None:
     lesson.set_viewport_size({"width": width, "height": 844})
-    for head in lesson.locator(".stop-head:has(.time)").all():
+    heads = lesson.locator(".stop-head:has(.time)").all()
+    assert heads
+    for head in heads:
         line, time = head.locator("h2").bounding_box(), head.locator(".time").bounding_box()
         assert line
         assert time

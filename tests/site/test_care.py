@@ -43,7 +43,9 @@ def test_pages_say_what_care_asks(built_site: Path, rule: Rule) -> None:
 @each_rule
 def test_captions_say_nothing_that_no_page_may(built_site: Path, rule: Rule) -> None:
     """What is heard in the film is read by a learner too."""
-    for file in sorted(built_site.glob(f"*/*.{rule.language}.vtt")):
+    files = sorted(built_site.glob(f"*/*.{rule.language}.vtt"))
+    assert files
+    for file in files:
         if not rule.in_class and {"learner", "lessons", "every"} & set(rule.pages):
             assert rule.wrong_words(file.read_text("utf-8").splitlines()) == (), file.name
 
