@@ -101,6 +101,8 @@ def test_without_script_and_on_paper_it_is_there(
     page.goto(address)
     page.emulate_media(media="print")
     assert page.locator("move-card .number > span").first.evaluate(VISIBLE)
+    for word in page.locator("move-card i").all():
+        expect(word).to_be_hidden()  # nothing is still to find beside the number itself
 
 
 VISIBLE = "each => each.checkVisibility({visibilityProperty: true})"
