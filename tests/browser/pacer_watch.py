@@ -30,7 +30,7 @@ def latest(page: Page, pacer: Locator, seconds: int) -> float:
     A number can come when it is due or, if the page is at work just then, when that work is over.
     """
     page.evaluate(WATCH, BUSY)
-    pace = int(pacer.locator("output").inner_text().split()[0])
+    pace = int(pacer.locator(".pacer-pace b").inner_text().split()[0])
     pacer.get_by_role("button", name="Start").click()
     page.wait_for_timeout(seconds * 1000)
     began, changes, blocks = page.evaluate("[began, changes, blocks]")

@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { byteRange } from "../../theme/js/byte-range.js";
 import * as clock from "../../theme/js/pacer-clock.js";
+import { blocksLeft } from "../../theme/js/pacer-tens.js";
 import { pauseBetween, untilNext } from "../../theme/js/pause-points.js";
 import { practiceSet } from "../../theme/js/practice-kinds.js";
 import { hashOf, practiceProblems, shifted } from "../../theme/js/practice-numbers.js";
@@ -10,7 +11,7 @@ import { scriptPlace, wordsBefore, wordsRead } from "../../theme/js/recording/sc
 import { clock as told, lineAt, sentences } from "../../theme/js/transcript-lines.js";
 import { examples } from "./examples.js";
 
-const { cases, due, paces } = examples("pacer");
+const { cases, due, paces, kept, swings } = examples("pacer");
 const drawn = examples("practice");
 
 for (const { title, pace, steps } of cases)
@@ -30,6 +31,22 @@ test("beats are due where a minute divides", () => {
 
 test("paces go in fives and stay within what a child can do", () => {
   for (const { pace, steps, own, next } of paces) assert.equal(clock.nextPace(pace, steps, own), next);
+});
+
+for (const { title, kept: text, own, pace } of kept)
+  test(`a pace that was kept is believed only where a child can do it: ${title}`, () => assert.equal(clock.keptPace(text, own), pace));
+
+for (const { title, beats, degrees } of swings)
+  test(`a plumb bob swings across once a count: ${title}`, () => assert.ok(Math.abs(clock.swingAt(beats) - degrees) < 1e-9));
+
+test("with each count one block less is drawn, and none at the end", () => {
+  const drawn = [32, 31, 30, 10, 1, 0].map((left) => blocksLeft(left).match(/M/g)?.length ?? 0);
+  assert.deepEqual(drawn, [32, 31, 30, 10, 1, 0]);
+});
+
+test("the blocks that are left stand in rods of ten", () => {
+  const feet = [...blocksLeft(32).matchAll(/M([\d.]+) /g)].map(([, x]) => x);
+  assert.deepEqual([...new Set(feet)].map((x) => feet.filter((each) => each === x).length), [10, 10, 10, 2]);
 });
 
 for (const { title, seed, largest, per, problems } of drawn.sets)

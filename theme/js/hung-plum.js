@@ -1,3 +1,5 @@
+import { svg } from "./svg.js";
+
 // The shapes are those that the site draws covers with; a test holds these to them.
 const PLUM = "M0 0a13 15 0 1 1-.01 0z";
 const SHINE = "M-6 11a1.4 5 0 1 1-.01 0z";
@@ -23,13 +25,13 @@ const MARKS = {
  * @param {Hung} hung
  */
 export function hungPlum({ x, y, drop, side, size }) {
-  const all = drawn("g", {});
-  const plum = drawn("g", { transform: `translate(${x} ${y + drop}) scale(${size})` });
-  const fruit = drawn("g", { class: "hung" });
+  const all = svg("g", {});
+  const plum = svg("g", { transform: `translate(${x} ${y + drop}) scale(${size})` });
+  const fruit = svg("g", { class: "hung" });
   fruit.append(path("plum", PLUM), path("thread", SHINE));
   if (side === "first" || side === "second") fruit.append(path(side, LEAVES[side]), path("wash", MARKS[side]));
   plum.append(fruit);
-  all.append(path("thread", `M${x - 1.5} ${y}h3v${drop}h-3z`), drawn("circle", { class: "plum", cx: `${x}`, cy: `${y}`, r: "5" }), plum);
+  all.append(path("thread", `M${x - 1.5} ${y}h3v${drop}h-3z`), svg("circle", { class: "plum", cx: `${x}`, cy: `${y}`, r: "5" }), plum);
   return all;
 }
 
@@ -38,9 +40,9 @@ export function hungPlum({ x, y, drop, side, size }) {
  * @param {number} knots
  */
 export function hollowKnots(knots) {
-  const all = drawn("svg", { class: "plums", viewBox: "0 0 320 100", "aria-hidden": "true" });
+  const all = svg("svg", { class: "plums", viewBox: "0 0 320 100", "aria-hidden": "true" });
   all.append(path("thread", "M16 12.5H304V15.5H16z"));
-  for (let at = 0; at < knots; at++) all.append(drawn("circle", { cx: `${16 + (288 / knots) * (at + 0.5)}`, cy: "14", r: "6" }));
+  for (let at = 0; at < knots; at++) all.append(svg("circle", { cx: `${16 + (288 / knots) * (at + 0.5)}`, cy: "14", r: "6" }));
   return all;
 }
 
@@ -49,15 +51,5 @@ export function hollowKnots(knots) {
  * @param {string} shape
  */
 function path(part, shape) {
-  return drawn("path", { class: part, d: shape });
-}
-
-/**
- * @param {string} name
- * @param {Record<string, string>} looks
- */
-function drawn(name, looks) {
-  const made = document.createElementNS("http://www.w3.org/2000/svg", name);
-  for (const [key, value] of Object.entries(looks)) made.setAttribute(key, value);
-  return made;
+  return svg("path", { class: part, d: shape });
 }

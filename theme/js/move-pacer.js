@@ -21,13 +21,16 @@ export class MovePacer extends LiveElement {
   isRoomChecked = false;
   heading = make("h2", { id: "pacer-name", tabIndex: -1 });
   screen = make("div");
-  dialog = make("dialog", { className: "pacer" }, this.heading, this.screen);
+  /** The one place where the window tells who listens what the eye sees; the end is told by the heading. */
+  heard = make("p", { className: "unseen" });
+  dialog = make("dialog", { className: "pacer" }, this.heading, this.screen, this.heard);
   /** @type {PacerCount | undefined} */
   count;
 
   /** @param {AbortSignal} signal */
   connected(signal) {
     this.append(this.dialog);
+    this.heard.setAttribute("role", "status");
     this.dialog.setAttribute("aria-labelledby", this.heading.id);
     this.dialog.addEventListener("close", () => this.count?.halt(), { signal });
     document.addEventListener("visibilitychange", () => this.dialog.open && this.count?.look(), { signal });
@@ -49,7 +52,7 @@ export class MovePacer extends LiveElement {
   begin(move) {
     this.isRoomChecked = true;
     this.count?.halt();
-    this.count = new PacerCount(move, () => this.rest(move, say("pacer_all", { count: String(move.count) })));
+    this.count = new PacerCount(move, (text) => (this.heard.textContent = text), () => this.rest(move, say("pacer_all", { count: String(move.count) })));
     this.show(move.name, this.count.view, make("p", {}, move.team), row(this.closing(say("pacer_close"))));
     this.count.go.focus();
   }
@@ -74,7 +77,9 @@ export class MovePacer extends LiveElement {
    */
   show(name, ...parts) {
     this.heading.textContent = name;
+    this.heard.textContent = "";
     this.screen.replaceChildren(...parts);
+    this.dialog.scrollTop = 0; // the screen before may have been longer
     this.heading.focus();
   }
 

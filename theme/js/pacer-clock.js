@@ -11,6 +11,10 @@
 
 /** ms */
 const MINUTE = 60_000;
+/** beats a minute */
+const SLOWEST = 10;
+/** degrees */
+const SWING = 20;
 
 /**
  * A count that has not begun.
@@ -85,5 +89,30 @@ export function dueAt({ beats, since, pace }, number) {
  */
 export function nextPace(pace, steps, own) {
   const wanted = (Math.round(pace / 5) + steps) * 5;
-  return Math.min(Math.max(wanted, 10), Math.floor(own * 0.3) * 5);
+  return Math.min(Math.max(wanted, SLOWEST), fastest(own));
+}
+
+/**
+ * The pace that was kept on the device, where a child can do it; the move's own where it cannot be believed.
+ * @param {string} kept as it was written; nothing where none was
+ * @param {number} own the move's pace
+ */
+export function keptPace(kept, own) {
+  const pace = Number(kept);
+  return pace >= SLOWEST && pace <= fastest(own) ? pace : own; // NaN is neither
+}
+
+/** @param {number} own the move's pace */
+function fastest(own) {
+  return Math.floor(own * 0.3) * 5;
+}
+
+/**
+ * How far a plumb bob hangs out: across once a count, at its turn when a number comes. It sets out
+ * from straight down and swings whole from the first count on.
+ * @param {number} beats with their parts
+ * @returns {number} degrees, below 0 to the other side
+ */
+export function swingAt(beats) {
+  return -SWING * Math.min(Math.max(beats, 0), 1) * Math.cos(Math.PI * beats);
 }
