@@ -12,6 +12,7 @@ from generator.present.addresses import Addresses
 from generator.present.assets.compiled import Compiled
 from generator.present.assets.quick import QuickEnvironment
 from generator.present.form import At, Form
+from generator.present.pictures.plums.plum import PLUM
 from generator.present.views.page import View
 from generator.present.words.foreign import unmarked
 from generator.present.words.say import Say
@@ -40,6 +41,7 @@ class Theme:
             bytecode_cache=Compiled(kept) if kept else None,
         )
         self._environment.filters["unmarked"] = unmarked
+        self._environment.globals["plum_outline"] = PLUM
 
     def __reduce__(self) -> tuple[type[Theme], tuple[Path, Path | None]]:
         """A process of its own reads the templates itself: what they are compiled to cannot be sent."""

@@ -12,6 +12,7 @@ from generator.present.assets.kind_files import (
 )
 from generator.present.assets.licences import licences_file
 from generator.present.output import Output
+from generator.present.pictures.plums.svg import icon_file
 from generator.present.policy import headers_file
 
 _STYLES = ("screen", "below", "reading", "paper")
@@ -38,5 +39,4 @@ def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-bars.min.js", (vendor / "plotly-bars.min.js").read_bytes())
     yield Output("assets/plotly-bars.LICENSE.txt", (vendor / "LICENSE").read_bytes())
-    for picture in sorted((folder / "img").glob("*.svg")):
-        yield Output(f"assets/{picture.name}", picture.read_bytes())
+    yield Output("assets/favicon.svg", icon_file().encode())

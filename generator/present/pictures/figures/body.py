@@ -8,6 +8,7 @@ from math import atan2, degrees
 from generator.model.pose import Pose, View
 from generator.present.pictures.figures.point import Limb, Point, line, number
 from generator.present.pictures.figures.skeleton import ARM, LEG, Skeleton
+from generator.present.pictures.plums.plum import Plum
 
 ROUND = 3.0
 """How thick the round edge of a shirt is."""
@@ -18,8 +19,8 @@ WIDTHS = {View.SIDE: (5.5, 5.0, 5.5), View.FRONT: (7.0, 7.5, 10.0)}
 HAND = 3.4
 """Half the width of a hand."""
 
-PLUM = "M-1-10C5-10.5 9-6.5 8.5-.5 8 6 4.5 10 .5 10-4.5 10-8.5 6-8.5 0-8.5-6-5.5-9.5-1-10z"
-STEM = "M-.5-9l1.5-4.5"
+HEAD = Plum(0, -10, 2 / 3).path
+"""A plum of a head's size, its middle at 0, 0."""
 NOSE = "M8 .5h1.4"
 """Seen from the side: it says which way a body looks, also where it lies."""
 
@@ -99,5 +100,5 @@ def _head(pose: Pose, middle: Point) -> str:
     nose = f'<path stroke-width="3.5" d="{NOSE}"/>' if pose.view is View.SIDE else ""
     return (
         f'<g class="figure-head" stroke="currentColor" transform="{place}"><path stroke="none" fill="currentColor"'
-        f' d="{PLUM}"/><path stroke-width="2.5" d="{STEM}"/>{nose}</g>'
+        f' d="{HEAD}"/>{nose}</g>'
     )

@@ -10,14 +10,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from generator.present.pictures.plums.hung import Hung
+from generator.present.pictures.plums.plum import Plum
 from generator.present.pictures.plums.shapes import Bar, Leaf, Round, Shape, Slant
 
 EDGE = 16
 """Units from an edge of the picture to the line, left and right."""
 _THREAD, KNOT = 3, 5
 """Units: how wide a thread is, and half of how wide a knot."""
-WIDE, HIGH = 13, 15
-"""Units: half of a plum."""
 _TIP, _RISE, _BEND = 24, 7, 16
 """Units: how far a leaf reaches to its side and up, and how it is bent."""
 SIDES = ("first", "second")
@@ -109,7 +108,7 @@ def drawn(rows: Sequence[Hung], frame: Frame) -> Drawing:
 def plum(size: float) -> tuple[Part, ...]:
     """A plum, the end of its thread at 0, 0; what lies behind first."""
     return (
-        Part("plum", (Round(0, HIGH * size, WIDE * size, HIGH * size),)),
+        Part("plum", (Plum(0, 0, size),)),
         Part("thread", (Round(-6 * size, 16 * size, 1.4 * size, 5 * size),)),
     )
 

@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from markupsafe import Markup, escape
 
 from generator.present.pictures.colours import DARK, LIGHT, Colours
-from generator.present.pictures.plums.drawing import HIGH, SIDES, Drawing, leaf, plum
+from generator.present.pictures.plums.drawing import SIDES, Drawing, leaf, plum
+from generator.present.pictures.plums.plum import HIGH, PLUM
 from generator.present.pictures.plums.shapes import length
 
 
@@ -35,6 +36,13 @@ def plums_file(drawing: Drawing, numbers: Sequence[str] = ()) -> str:
         f'<style>{_STYLE}</style><path class="wash" d="M0 0H{width}V{height}H0z"/>'
         f"{_hangs(drawing)}{_numbers(drawing, numbers)}</svg>\n"
     )
+
+
+def icon_file() -> str:
+    """The plum alone, for a browser's tab."""
+    colours = [f"path{{fill:{one.plum}}}" for one in (LIGHT, DARK)]
+    style = f"{colours[0]}@media(prefers-color-scheme:dark){{{colours[1]}}}"
+    return f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="-18 -6 36 36"><style>{style}</style><path d="{PLUM}"/></svg>\n'
 
 
 def _box(drawing: Drawing) -> str:

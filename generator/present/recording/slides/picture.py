@@ -11,6 +11,7 @@ from typing import cast
 import typst
 
 from generator.present.pictures.colours import LIGHT
+from generator.present.pictures.plums.plum import PLUM
 from generator.present.recording.slides.slide import Slide
 
 
@@ -56,6 +57,7 @@ def _drawn(slides: Sequence[Slide], theme: Path) -> tuple[bytes, ...]:
             sys_inputs={
                 "slides": json.dumps(entries, ensure_ascii=False),
                 "colours": json.dumps(asdict(LIGHT)),
+                "plum": PLUM,
             },
             ignore_system_fonts=True,
         ),
