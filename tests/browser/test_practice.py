@@ -182,3 +182,31 @@ def test_in_spanish_thousands_are_read_and_written_as_there(
     form.locator("[name=gap]").fill(f"{first - second:,} kcal")
     form.locator("[name=gap]").press("Enter")
     expect(form.locator("[data-band]")).to_contain_text("Sí.")
+
+
+LINES = """() => {
+  const problems = [...document.querySelectorAll(".problems li")];
+  const lefts = (name) => [...new Set(problems.flatMap((each) => {
+    const box = each.querySelector(name)?.getBoundingClientRect();
+    return box?.width ? [Math.round(box.left - each.getBoundingClientRect().left)] : [];
+  }))];
+  return {
+    columns: new Set(problems.map((each) => each.getBoundingClientRect().left)).size,
+    gap: lefts("[name=gap]"),
+    left: lefts("[name=left]"),
+    check: lefts("[data-check]"),
+  };
+}"""
+
+
+@pytest.mark.parametrize(("width", "columns"), [(320, 1), (390, 1), (768, 1), (1280, 2)])
+def test_entries_and_checks_stand_one_under_the_other(
+    page: Page, address: str, width: int, columns: int
+) -> None:
+    page.set_viewport_size({"width": width, "height": 844})
+    page.goto(address)
+    page.locator("[data-check]").first.wait_for()
+    seen = page.evaluate(LINES)
+    assert seen["columns"] == columns
+    assert len(seen["gap"]) == len(seen["check"]) == 1
+    assert seen["left"] == seen["gap"]
