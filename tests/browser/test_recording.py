@@ -60,6 +60,28 @@ def test_it_fits_a_narrow_screen(page: Page, address: str, name: str) -> None:
     assert page.evaluate("document.documentElement.scrollWidth") <= 320
 
 
+@pytest.mark.parametrize("width", [320, 390])
+def test_nothing_of_the_cue_sheet_is_cut_off_on_a_phone(
+    page: Page, address: str, width: int
+) -> None:
+    """Each entry is seen without scrolling sideways, beside what it is called."""
+    page.set_viewport_size({"width": width, "height": 844})
+    page.goto(f"{address}/index.html")
+    seen = page.locator(".cues").evaluate("""table => {
+      const edge = document.documentElement.clientWidth;
+      const cells = [...table.querySelectorAll("tbody :is(th, td)")].filter((each) => each.textContent);
+      return {
+        over: [table, table.parentElement].map((each) => each.scrollWidth - each.clientWidth),
+        cut: cells.filter((each) => each.getBoundingClientRect().right > edge).map((each) => each.textContent),
+        running: cells.filter((each) => getComputedStyle(each, "::before").content === '"Running"').length,
+        stops: table.querySelectorAll("tbody tr:not(.table)").length,
+      };
+    }""")
+    assert seen["over"] == [0, 0]
+    assert seen["cut"] == []
+    assert seen["running"] == seen["stops"] > 5
+
+
 def here(page: Page) -> str | None:
     return page.locator(".slide[data-here]").get_attribute("id")
 
