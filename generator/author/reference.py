@@ -53,7 +53,7 @@ def _parts(model: type[Frozen]) -> Iterator[tuple[str, type[Frozen]]]:
 
 def _section(title: str, model: type[Frozen]) -> Iterator[str]:
     yield f"\n## {title}\n"
-    yield "| key | needed | what it is |"
+    yield "| Key | Needed | What it is |"
     yield "| --- | --- | --- |"
     for name, field in model.model_fields.items():
         if name != "kind":

@@ -12,7 +12,7 @@ from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, PluginError
 from mkdocs.livereload import LiveReloadServer
 from mkdocs.plugins import BasePlugin
-from mkdocs.structure.files import Files
+from mkdocs.structure.files import Files, InclusionLevel
 from mkdocs.structure.pages import Page
 from mkdocs.theme import Theme
 
@@ -59,6 +59,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         """The bodies of the hand-written pages, as they come."""
         self._headed: set[str] = set()
         """Paths of those with a main heading of their own."""
+        self._drafts: set[str] = set()
+        """Paths of those that ``draft_docs`` keeps in the preview."""
         self._folders = "", ""
         """Where MkDocs would have written, and read."""
 
@@ -72,7 +74,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Make the lessons before MkDocs empties a folder, so that a mistake leaves the old site whole."""
-        self.problems, self._pages, self._headed, self._due = (), [], set(), None
+        self.problems, self._pages, self._due = (), [], None
+        self._headed, self._drafts = set(), set()
         try:
             self._look(config)
         except LessonError as error:
@@ -154,6 +157,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
         self._pages.append(Output(page.file.dest_uri, clean(html).encode(), str(page.title)))
         if any(heading.level == 1 for heading in page.toc):
             self._headed.add(page.file.dest_uri)
+        if page.file.inclusion is InclusionLevel.DRAFT:
+            self._drafts.add(page.file.dest_uri)
 
     def on_post_build(self, *, config: MkDocsConfig) -> None:
         """Let the site be made of what was rendered."""
@@ -194,8 +199,8 @@ class PlumlinePlugin(BasePlugin[NoOptions]):  # type: ignore[no-untyped-call]  #
             for path, file in found.items()
             if file.is_file() and path not in paths
         )
-        headed = frozenset(self._headed)
-        return ByHand(tuple(self._pages), tuple(files), self._survey.problems, headed)
+        headed, drafts = frozenset(self._headed), frozenset(self._drafts)
+        return ByHand(tuple(self._pages), tuple(files), self._survey.problems, headed, drafts)
 
     @property
     def _renders(self) -> bool:

@@ -16,8 +16,11 @@ from generator.present.pages.home import FRONT, PROSE, home_view
 from generator.present.pages.lesson_list import LIST, lesson_list
 from generator.present.pages.page import Surround
 from generator.present.views.home import ProseView
-from generator.present.views.page import View
-from generator.present.words.prose import first_words
+from generator.present.views.page import LinkView, View
+from generator.present.words.prose import contents, first_words
+
+GUIDE = "guide/index.html"
+"""First page of the guide for educators, which is written in the site's first language alone."""
 
 
 class Presenter:
@@ -45,7 +48,7 @@ class Presenter:
         page = self._fill(view, PATH)
         return Output(self._surround.folder + PATH, page.encode())
 
-    def prose(self, path: str, title: str, body: str, *, headed: bool) -> str:
+    def prose(self, path: str, title: str, body: str, *, headed: bool, draft: bool = False) -> str:
         """A hand-written page at a path in the language's folder, its body already HTML.
 
         Args:
@@ -53,9 +56,19 @@ class Presenter:
             title: of the page.
             body: HTML.
             headed: whether it has a main heading of its own.
+            draft: whether only a preview shows it.
         """
         page = self._surround.page(path, title, first_words(body), look=PROSE)
-        view = ProseView(page, "" if headed else title, Markup(body))  # noqa: S704  # made by MkDocs from a trusted file
+        heading, end, rest = Markup(body).partition("</h1>")  # noqa: S704  # made by MkDocs from a trusted file
+        view = ProseView(
+            page,
+            title="" if headed else title,
+            heading=heading + end if end else Markup(),
+            body=rest if end else heading,
+            contents=contents(body),
+            draft=draft,
+            guide=LinkView(GUIDE, self._say("guide_link")) if _in_guide(path) else None,
+        )
         return self._fill(view, path)
 
     def with_lessons(
@@ -74,3 +87,8 @@ class Presenter:
     def _at(self, path: str) -> OnSite:
         """The addresses of a page in the language's folder."""
         return OnSite(self._surround.folder + path, preview=self._surround.preview)
+
+
+def _in_guide(path: str) -> bool:
+    """Whether a page is one of the guide's further pages."""
+    return path != GUIDE and path.startswith("guide/")

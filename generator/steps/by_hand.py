@@ -27,6 +27,8 @@ class ByHand:
     """Problems these pages are published with."""
     headed: frozenset[str] = frozenset()
     """Paths of the pages that have a main heading of their own."""
+    drafts: frozenset[str] = frozenset()
+    """Paths of the pages that only a preview shows."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,11 +37,13 @@ class _Facts:
     """Of every page, by its path from the site's root."""
     questions: tuple[Problem, ...]
     headed: frozenset[str]
+    drafts: frozenset[str]
 
 
 def keep_by_hand(store: Store, key: str, made: ByHand) -> None:
     """Keep what was made under a key, and forget what was made before."""
-    facts = _Facts({page.path: page.title for page in made.pages}, made.questions, made.headed)
+    titles = {page.path: page.title for page in made.pages}
+    facts = _Facts(titles, made.questions, made.headed, made.drafts)
     told: dict[str, Fact] = _adapter().dump_python(facts, mode="json")
     outputs = ((output.path, output.content) for output in (*made.pages, *made.files))
     store.keep(key, told, outputs)
@@ -64,6 +68,7 @@ def kept_by_hand(store: Store, key: str) -> ByHand | None:
         tuple(output for output in outputs if output.path not in facts.titles),
         facts.questions,
         facts.headed,
+        facts.drafts,
     )
 
 

@@ -72,8 +72,9 @@ def other_files(site: Site, by_hand: ByHand) -> Iterator[Output]:
     yield from site.shared()
     yield from by_hand.files
     for page in by_hand.pages:
-        headed = page.path in by_hand.headed
-        whole = site.page(page.path, page.title, page.content.decode(), headed=headed)
+        headed, draft = page.path in by_hand.headed, page.path in by_hand.drafts
+        body = page.content.decode()
+        whole = site.page(page.path, page.title, body, headed=headed, draft=draft)
         yield Output(page.path, whole.encode(), page.title)
 
 

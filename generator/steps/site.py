@@ -90,7 +90,7 @@ class Site:
         every = (entry for lesson in self.lessons for entry in lesson.facts.entries)
         return in_chosen_order(entry for entry in every if entry.language == language)
 
-    def page(self, path: str, title: str, body: str, *, headed: bool) -> str:
+    def page(self, path: str, title: str, body: str, *, headed: bool, draft: bool = False) -> str:
         """A hand-written page from its doctype to its end; the front page has the lessons below it.
 
         Args:
@@ -98,6 +98,7 @@ class Site:
             title: of the page.
             body: HTML made of the educator's Markdown.
             headed: whether it has a main heading of its own.
+            draft: whether only a preview shows it.
         """
         folders = self.map.folders
         language = max(folders, key=lambda one: path.startswith(folders[one]) * len(folders[one]))
@@ -109,7 +110,7 @@ class Site:
         below = path.removeprefix(folders[language])
         if below == FRONT:
             return presenter.home(entries, Markup(body), headed=headed)  # noqa: S704  # the educator's own Markdown
-        return presenter.prose(below, title, body, headed=headed)
+        return presenter.prose(below, title, body, headed=headed, draft=draft)
 
     def components(self, root: Path) -> Iterator[Output]:
         """For a preview: the page of all components, made of as few lessons as show every kind of stop."""

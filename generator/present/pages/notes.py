@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from generator.compute.answers import PARTING
 from generator.compute.result import LessonResult
@@ -10,6 +11,7 @@ from generator.present.pages.class_lines import class_lines
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.minutes import stop_minutes
+from generator.present.pages.notes_parts import notes_parts
 from generator.present.pages.page import Surround
 from generator.present.pages.parting import parting_answer
 from generator.present.stops.in_lesson import in_lesson
@@ -42,7 +44,7 @@ def notes_view(told: PageInLesson) -> NotesView:
     file = lesson.file
     minutes = stop_minutes(result, stops)
     plan = tuple(_plan(stops, told.links.lesson.href, minutes, say))
-    return NotesView(
+    view = NotesView(
         page=told.page,
         title=file.title,
         meta=meta_line(file, say),
@@ -73,6 +75,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         downloads=told.links.paper,
         stamp=print_stamp(result),
     )
+    return replace(view, contents=notes_parts(view, say))
 
 
 def _standard(code: str, surround: Surround) -> str:

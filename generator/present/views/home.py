@@ -7,7 +7,7 @@ from typing import ClassVar
 
 from markupsafe import Markup
 
-from generator.present.views.page import PageView
+from generator.present.views.page import LinkView, PageView
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,4 +114,12 @@ class ProseView:
     page: PageView
     title: str
     """Empty where the body has a heading of its own."""
+    heading: Markup
+    """What stands above its text: its own main heading, or nothing."""
     body: Markup
+    contents: tuple[LinkView, ...]
+    """Its parts; empty where it is short."""
+    draft: bool
+    """Whether only a preview shows it."""
+    guide: LinkView | None
+    """Back to the guide's first page, on its others."""

@@ -149,3 +149,5 @@ class NotesView:
     """What each day took, as its equation with every value."""
     downloads: tuple[LinkView, ...]
     stamp: str
+    contents: tuple[LinkView, ...] = ()
+    """Its parts, by what of the above it has."""

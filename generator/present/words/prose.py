@@ -13,11 +13,15 @@ from markdown_it.utils import OptionsDict
 from markupsafe import Markup
 
 from generator.model.address import is_allowed, is_elsewhere
+from generator.present.views.page import LinkView
 from generator.present.words.foreign import Foreign, like
 
 _MARKS = re.compile(r"[*_`]+|\[([^\]]*)\]\([^)]*\)")
+_HEADING = re.compile(r'<h2\b[^>]*\bid="([^"]+)"[^>]*>(.*?)</h2>', re.DOTALL)
 _PARAGRAPH = re.compile(r"<p\b[^>]*>(.*?)</p>", re.DOTALL)
 _LISTED = 160
+_FEWEST_PARTS = 4
+"""Parts of a page from which on a list of them saves looking for one."""
 
 
 def inline(text: str) -> Markup:
@@ -47,6 +51,14 @@ def first_words(body: str) -> str:
     short = words[:_LISTED]
     end = max(short.rfind(mark) for mark in (". ", "? ", "! "))
     return words if len(words) <= _LISTED else short[: end + 1] or f"{short.rpartition(' ')[0]} …"
+
+
+def contents(body: str) -> tuple[LinkView, ...]:
+    """The parts of a page in HTML, by its headings that have an address; none of a short one."""
+    found = _HEADING.findall(body)
+    if len(found) < _FEWEST_PARTS:
+        return ()
+    return tuple(LinkView(f"#{name}", Markup(words).striptags()) for name, words in found)  # noqa: S704  # its marks are taken away
 
 
 @cache
