@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from itertools import islice
+from math import ceil
 
 from markupsafe import Markup
 
@@ -35,16 +36,19 @@ PRACTICE_A_SHEET = 3
 
 
 def cards_view(told: PageInLesson) -> CardsView:
-    """The movement cards, four to a sheet."""
+    """The movement cards, four to a sheet, or fewer and larger where that takes no more sheets."""
+    cards = [
+        CardOnSheet(card, qr_code(_address(told, stop)))
+        for stop in told.stops
+        for card in kind_of(stop).cards(stop)
+    ]
+    a_sheet = cards_a_sheet(len(cards))
     return CardsView(
         page=told.page,
         title=told.result.lesson.file.title,
         back=told.links.lesson,
-        sheets=_sheets(
-            CardOnSheet(card, qr_code(_address(told, stop)))
-            for stop in told.stops
-            for card in kind_of(stop).cards(stop)
-        ),
+        a_sheet=a_sheet,
+        sheets=_sheets(cards, a_sheet),
         before=(*before_moving(told.surround.say), allergen_line(told.result, told.surround.say)),
         stamp=print_stamp(told.result),
     )
@@ -99,7 +103,15 @@ def _on_sheet(stops: tuple[StopView, ...]) -> Iterator[StopOnSheet]:
             yield StopOnSheet(stop, whole=paper is Paper.WHOLE)
 
 
-def _sheets(cards: Iterable[CardOnSheet]) -> tuple[CardSheetView, ...]:
+def cards_a_sheet(cards: int) -> int:
+    """How many parts each sheet has: the fewest that take no more sheets than four would."""
+    sheets = ceil(cards / CARDS_A_SHEET)
+    return min(
+        (n for n in range(1, CARDS_A_SHEET) if ceil(cards / n) == sheets), default=CARDS_A_SHEET
+    )
+
+
+def _sheets(cards: Iterable[CardOnSheet], a_sheet: int) -> tuple[CardSheetView, ...]:
     every = iter(cards)
-    fours = iter(lambda: tuple(islice(every, CARDS_A_SHEET)), ())
-    return tuple(CardSheetView(four, number) for number, four in enumerate(fours, 1))
+    parts = iter(lambda: tuple(islice(every, a_sheet)), ())
+    return tuple(CardSheetView(part, number) for number, part in enumerate(parts, 1))

@@ -25,7 +25,7 @@ class CardOnSheet:
 
 @dataclass(frozen=True, slots=True)
 class CardSheetView:
-    """One sheet of four cards."""
+    """One sheet of up to four cards."""
 
     cards: tuple[CardOnSheet, ...]
     number: int
@@ -39,6 +39,8 @@ class CardsView:
     page: PageView
     title: str
     back: LinkView
+    a_sheet: int
+    """How many cards a sheet is parted into, the same on all sheets: four quarters, or up to three bands."""
     sheets: tuple[CardSheetView, ...]
     before: tuple[str, ...]
     """Room check and stop signs, before anyone moves."""
