@@ -49,6 +49,9 @@ def test_it_carries_what_a_site_needs_and_no_lesson(wheel: Path) -> None:
         if file.is_file() and "__pycache__" not in file.parts
     }
     assert theme <= names
+    assert not [
+        name for name in names if name.endswith((".mjs", "package-lock.json"))
+    ]  # what makes the theme's parts
     assert {f"{CARRIED}site_data/{name}.yaml" for name in ("foods", "moves", "words/en")} <= names
     assert {CARRIED + "CHANGELOG.md", CARRIED + "requirements.lock"} <= names
     assert [name for name in names if name.endswith((".mp4", "/lesson.yaml", "/site.yaml"))] == [
