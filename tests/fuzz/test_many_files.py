@@ -9,7 +9,7 @@ import json
 import os
 import subprocess
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from generator.problems import Place, Problem
@@ -19,6 +19,8 @@ from tests.fuzz.targets import TARGETS, Kitchen
 
 ROOT = Path(__file__).parents[2]
 COUNT = int(os.environ.get("PLUMLINE_FUZZ", "5000"))
+ENOUGH = 40
+"""Files of a kind of which at least one is told; among fewer it is chance that none is."""
 
 
 def test_whatever_stands_in_a_file_it_is_taken_or_told(
@@ -38,7 +40,24 @@ def test_whatever_stands_in_a_file_it_is_taken_or_told(
     assert told["bad"] == []
     assert done.returncode == 0, done.stderr
     assert sum(sum(ends.values()) for ends in told["kinds"].values()) == COUNT
-    assert all(ends["told"] for ends in told["kinds"].values())
+    assert never_told(told["kinds"]) == []
+
+
+def never_told(kinds: Mapping[str, Mapping[str, int]]) -> list[str]:
+    """Kinds of which enough files were read and not one was told of."""
+    return [
+        kind for kind, ends in kinds.items() if sum(ends.values()) >= ENOUGH and not ends["told"]
+    ]
+
+
+def test_a_kind_that_is_never_told_is_noticed_and_a_single_file_is_chance() -> None:
+    assert never_told({"page": {"told": 0, "clean": ENOUGH, "bad": 0}}) == ["page"]
+    assert never_told({"page": {"told": 1, "clean": ENOUGH, "bad": 0}}) == []
+    assert never_told({"page": {"told": 0, "clean": 1, "bad": 0}}) == []
+
+
+def test_every_kind_is_read_often_enough_in_a_run_that_is_not_made_small() -> None:
+    assert all(target.share * 5000 // 100 >= ENOUGH for target in TARGETS)
 
 
 def test_a_problem_outside_of_its_file_is_noticed(tmp_path: Path) -> None:
