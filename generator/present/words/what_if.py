@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from decimal import Decimal
 
@@ -12,8 +13,11 @@ from generator.compute.what_if import Way, closest, even, way_of
 from generator.model.measure import Measure
 from generator.present.words.amounts import food_name
 from generator.present.words.food_amount import amount_words
-from generator.present.words.foreign import joined
+from generator.present.words.foreign import Marked, joined
 from generator.present.words.say import Say
+
+_ALSO = re.compile(r"(?P<name>.+) \((?P<also>[^()]+)\)")
+"""A name that ends in a second one: *tomate (jitomate)*. Its amount goes into the same brackets."""
 
 
 def change_words(worked: WhatIf, changed: Changed, say: Say) -> str:
@@ -101,4 +105,8 @@ def _food(held: Holding, say: Say, *, begins: bool) -> str:
     """A food with its amount; a small letter where it begins no sentence."""
     name, amount = food_name(held, say), amount_words(held, say)
     name = name if begins else say.inside(name)
-    return say("what_if_food", name=name, amount=amount) if amount else name
+    if not amount:
+        return name
+    if (also := _ALSO.fullmatch(name)) and not isinstance(name, Marked):
+        name, amount = also["name"], joined(", ", (also["also"], amount))
+    return say("what_if_food", name=name, amount=amount)

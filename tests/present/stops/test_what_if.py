@@ -8,12 +8,14 @@ from xml.etree.ElementTree import Element
 
 import pytest
 
+from generator.compute.changed import WhatIf
 from generator.compute.showing import shown_at
 from generator.model.figure import FigureKind
 from generator.present.recording.showing_name import showing_name
 from generator.present.recording.slides.contents import contents
 from generator.present.recording.slides.slide import Question
 from generator.present.words.say import Say
+from generator.present.words.what_if import change_words
 from tests.html_page import having, one, read_html, text
 from tests.made import outputs
 from tests.pots_lesson import pots_project
@@ -182,6 +184,26 @@ def test_in_spanish_all_of_it_is_spanish(made: dict[str, str]) -> None:
         assert said in page
     for said in ("gap", "Leave", "guess", "Half"):
         assert said not in page
+
+
+def test_a_second_name_and_an_amount_stand_in_one_pair_of_brackets() -> None:
+    """A Spanish name may end in that of another region: *tomate (jitomate)*."""
+    result = worked("""\
+- compare:
+    id: c
+    measure: potassium
+    sides: [Here, There]
+    rows: [[{food: tomato-raw, amount: 1 medium}, {food: zucchini-cooked, amount: 1 cup sliced}]]
+    solve: [gap]
+- what_if: {for: c, changes: [{change: tomato-raw, leave_out: true}, {change: zucchini-cooked, leave_out: true}]}
+""")
+    worked_out = result.worked[result.lesson.stop_id(1)]
+    assert isinstance(worked_out, WhatIf)
+    said = [change_words(worked_out, one, Say(library().words["es"])) for one in worked_out.changes]
+    assert said == [
+        "Quita tomate (jitomate, 1 mediano)",
+        "Quita calabacín (calabacita) cocido (1 taza en rodajas)",
+    ]
 
 
 def test_slides_show_the_question_and_the_changes_and_no_answer() -> None:
