@@ -125,6 +125,35 @@ def test_a_count_without_anything_left_over_says_nothing_of_it() -> None:
     assert not [line for line in moved((90, 410), per=10) if "left over" in line]
 
 
+@pytest.mark.parametrize(
+    ("asked", "sign"),
+    [
+        ("", "Gives a reason, and listens to another one, before the answer is opened."),
+        # 410 - 90 = 320, half of it, by hand
+        (
+            ", answer: half c.total.gap",
+            "Says how to get there before the answer is opened: 320 ÷ 2 = 160.",
+        ),
+        (
+            ", which: {of: c, holds: 9 * c.one-move-per}",
+            "Chooses by the numbers, and says what the right one has to hold: 90\N{NO-BREAK SPACE}kcal.",
+        ),
+        (
+            ", choices: [{says: A pie, right: true}, {says: A pea}]",
+            "Says why the other choices do not fit, before the answer is opened.",
+        ),
+    ],
+)
+def test_a_question_with_an_answer_is_worked_at_and_an_open_one_talked_about(
+    asked: str, sign: str
+) -> None:
+    pair = "[{name: One, value: 90, source: card}, {name: Two, value: 410, source: card}]"
+    stops = STOPS.format(rows=pair, moves="march", per=10, total="")
+    result = worked(f"{stops}- ask: {{prompt: Which?, reveal: See.{asked}}}\n")
+    told = in_lesson(2, result, SAY)
+    assert kind_of(told).look_for(told) == (sign,)
+
+
 @pytest.mark.parametrize("say", [SAY, SPANISH], ids=["en", "es"])
 def test_every_kind_of_stop_that_children_work_at_has_signs(say: Say) -> None:
     """A stop to watch has none, and what is talked over has its own questions."""

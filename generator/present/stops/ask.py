@@ -57,12 +57,21 @@ def _task(told: StopInLesson[AskStop]) -> str:
 
 
 def _plan(view: AskView, say: Say) -> str:
-    reckoned = view.asked is not None and not view.asked.options
-    return say("plan_ask_number" if reckoned else "plan_ask")
+    if view.asked is None:
+        return say("plan_ask")
+    return say("plan_ask_choice" if view.asked.options else "plan_ask_number")
 
 
 def _look_for(told: StopInLesson[AskStop]) -> tuple[str, ...]:
-    return (told.say("look_ask"),)
+    """Of a question with an answer what leads to it, of an open one how it is talked about."""
+    say, asked = told.say, _asked(told)
+    if asked is None:
+        return (say("look_ask"),)
+    if told.stop.choices:
+        return (say("look_ask_choice"),)
+    if asked.options:
+        return (say("look_ask_which", held=asked.working),)
+    return (say("look_ask_number", working=asked.working or asked.answer),)
 
 
 def _answers(told: StopInLesson[AskStop], view: AskView) -> tuple[AnswerView, ...]:
