@@ -44,6 +44,11 @@ class Which(Frozen):
     among: Among = Among.FOODS
     """What is chosen from: its `foods` or its `sides`."""
 
+    @property
+    def asks_for_an_amount(self) -> bool:
+        """Whether a food is looked for by how much it holds, and not as the one of the most or the least."""
+        return self.among is Among.FOODS and self.holds not in {"most", "least"}
+
 
 def check_choices(choices: tuple[Choice, ...]) -> None:
     """Raise ValueError where there is not one right answer among several."""

@@ -112,6 +112,13 @@ class LessonFile(LessonHead):
     stops: Annotated[tuple[Annotated[Stop, Field(discriminator="kind")], ...], Field(min_length=1)]
     """In the order of the page."""
 
+    def asks_for_an_amount(self, comparison: str) -> bool:
+        """Whether one of its questions asks which food of a comparison, by its id, holds so much."""
+        last = (self.parting.answer, self.parting.which) if self.parting else None
+        asked = (*(stop.computed for stop in self.stops), last)
+        found = (which for _, which in filter(None, asked) if which)
+        return any(which.of == comparison and which.asks_for_an_amount for which in found)
+
 
 @dataclass(frozen=True, slots=True)
 class Lesson:

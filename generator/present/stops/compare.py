@@ -70,6 +70,7 @@ class CompareView:
 def _view(told: StopInLesson[CompareStop]) -> CompareView:
     stop, say = told.stop, told.say
     comparison = told.result.comparisons[stop.id]
+    asked_for = told.result.lesson.file.asks_for_an_amount(stop.id)
     brings = brings_views(comparison.holdings, say)
     asks_total = Solve.TOTAL in stop.solve
     return CompareView(
@@ -81,7 +82,9 @@ def _view(told: StopInLesson[CompareStop]) -> CompareView:
         sides=stop.sides,
         hanging=hanging_view(comparison, told.result),
         estimate=estimate_view(comparison, say),
-        rows=tuple(row_view(at, comparison, say) for at in range(len(comparison.rows))),
+        rows=tuple(
+            row_view(at, comparison, say, asked_for=asked_for) for at in range(len(comparison.rows))
+        ),
         total=total_view(comparison, say) if asks_total or len(comparison.rows) > 1 else None,
         ask_total=asks_total,
         reveal=inline(stop.reveal) if stop.reveal else Markup(""),

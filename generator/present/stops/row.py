@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from markupsafe import Markup
 
 from generator.compute.count import Count
@@ -25,11 +27,18 @@ from generator.present.words.say import Say, digits
 _HUNDRED = 100
 
 
-def row_view(at: int, comparison: Comparison, say: Say) -> RowView:
-    """One row, by its place counted from 0."""
+def row_view(at: int, comparison: Comparison, say: Say, *, asked_for: bool) -> RowView:
+    """One row, by its place counted from 0.
+
+    Args:
+        at: its place.
+        comparison: with its numbers.
+        say: the words of the page.
+        asked_for: whether the lesson asks which of the foods holds so much.
+    """
     stop, row, place = comparison.stop, comparison.rows[at], at + 1
     first, second = (
-        holding_view(held, side, stop.sides[side], stop.measure, say)
+        replace(holding_view(held, side, stop.sides[side], stop.measure, say), asked_for=asked_for)
         for side, held in enumerate(row.sides)
     )
     gap, help_ = row.gap, stop.rows[at].help

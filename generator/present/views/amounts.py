@@ -50,6 +50,8 @@ class HoldingView:
     blocks: BlocksView
     teaspoons: str
     """For sugars: ``about 9 ¾ teaspoons``; else empty."""
+    asked_for: bool
+    """A question of the lesson asks which food holds so much: then teaspoons stand in the answer key alone."""
     grams: str
     """Weight of the amount, ``182 g``; empty where it is not known."""
 

@@ -37,6 +37,7 @@ def holding_view(
         unit=measure.unit,
         blocks=blocks_view(value, say),
         teaspoons=teaspoons(value, measure, say),
+        asked_for=False,
         grams=weight(holding, say),
     )
 
