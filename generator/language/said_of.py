@@ -33,6 +33,8 @@ class SaidOf:
     """*Within 100*: how far numbers go, and none of them."""
     food_before: re.Pattern[str]
     """*A cup of carrot soup holds*: what is said to hold the number, in the group ``food``."""
+    part_of_more: re.Pattern[str]
+    """*The pot with*, before a food's name: it is not that food alone that holds the number."""
     row_after: re.Pattern[str]
     """*26 of row two*: the number is one of the lesson's."""
     operator_after: re.Pattern[str]

@@ -9,6 +9,7 @@ import pytest
 from generator.check.claims import words_against_numbers
 from generator.check.nothing_changed import something_changed
 from generator.check.spoken_numbers import spoken_numbers
+from generator.language import language_of
 from tests.pots_lesson import LESSON
 from tests.project import worked
 
@@ -50,6 +51,57 @@ def test_a_number_or_a_claim_that_is_none_of_them_is_told(
 ) -> None:
     (found,) = asked(tmp_path, said)
     assert found.startswith(what)
+
+
+TALK = "  - talk: {prompt: What would you change?, ideas: [A bean]}\n"
+NAMED = LESSON.replace("barley-cooked, amount: 1 cup}}", "bulgur-cooked, amount: 1 cup}}")
+"""With a food that stands nowhere but in a change: 182 g of bulgur, 4.5 g in 100 (SR Legacy 170287, read in the
+library), is 8.19 g, shown as 8; with it Ilyas's pot holds 8 + 6 + 16 + 15 = 45, and so does Rosa's."""
+
+
+@pytest.mark.parametrize(
+    ("said", "what"),
+    [
+        ("The bulgur holds 45 grams.", "“45” is said of “Bulgur wheat”, which holds 8 g"),
+        (
+            "A cup of bulgur holds 16 grams of fiber.",
+            "“16” is said of “Bulgur wheat”, which holds 8 g",
+        ),
+        ("The bulgur holds 8 grams.", ""),
+        ("The bulgur holds 7 grams more than the white rice.", ""),
+        ("Two cups of bulgur hold 16 grams.", ""),
+        ("With bulgur the pot holds 45 grams.", ""),
+        ("The pot with bulgur holds 45 grams.", ""),
+    ],
+)
+@pytest.mark.parametrize("place", ["change", "talk"])
+def test_a_number_of_a_food_that_only_a_change_brings_is_its_own(
+    tmp_path: Path, place: str, said: str, what: str
+) -> None:
+    """It used to pass where anything at the stop was that number."""
+    old, new = (
+        (PROMPT, f"{PROMPT}      say: {said}\n")
+        if place == "change"
+        else (TALK, f'  - talk: {{prompt: "{said}"}}\n')
+    )
+    found = [one.what for one in spoken_numbers(worked(tmp_path, NAMED.replace(old, new)))]
+    assert [one[: len(what)] for one in found] == ([what] if what else [])
+
+
+@pytest.mark.parametrize(
+    ("language", "before"), [("en", "The pot with "), ("en", "Rice and "), ("es", "La olla con ")]
+)
+def test_what_holds_more_than_one_food_is_none_of_them(language: str, before: str) -> None:
+    part = language_of(language).said_of.part_of_more
+    assert part.search(before)
+    assert not part.search("A cup of ")
+    assert not part.search("Una taza de ")
+
+
+def test_at_its_own_stop_a_food_holds_what_it_did_or_does_with_a_change(tmp_path: Path) -> None:
+    assert asked(tmp_path, "The lentils hold 16 grams. The lentils hold 8 grams.") == []
+    (found,) = asked(tmp_path, "The lentils hold 45 grams.")
+    assert found == "“45” is said of “Cooked lentils”, which holds 16 or 8 g"
 
 
 def test_before_the_stop_its_numbers_are_not_known_yet(tmp_path: Path) -> None:

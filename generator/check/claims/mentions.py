@@ -90,14 +90,14 @@ def _words_of(
 def _names(foods: tuple[tuple[str, Seat], ...]) -> dict[Name, frozenset[Seat]]:
     seats: dict[Name, set[Seat]] = defaultdict(set)
     for words, seat in foods:
-        if name := tuple(_stems(words)):
+        if name := tuple(stems(words)):
             seats[name].add(seat)
     return {name: frozenset(places) for name, places in seats.items()}
 
 
 def _own_words(names: dict[Name, frozenset[Seat]], both: tuple[str, str], grammar: Grammar) -> Own:
     """Words that only one side, one food or the foods of one row have, with whose they are."""
-    sides = [set(_stems(side)) for side in both]
+    sides = [set(stems(side)) for side in both]
     own: dict[str, tuple[frozenset[Seat], int | None]] = {}
     for word, seats in _shared(names.items()):
         if (
@@ -128,7 +128,8 @@ def _shared(
     yield from seats.items()
 
 
-def _stems(text: str) -> list[str]:
+def stems(text: str) -> list[str]:
+    """Its words, each without the ending of its plural."""
     return [_stem(word) for word in re.findall(r"[^\W_]+", text)]
 
 

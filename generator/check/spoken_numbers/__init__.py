@@ -9,6 +9,7 @@ from decimal import Decimal
 from generator.check.claims.mentions import Seat
 from generator.check.held_texts import HeldText, Medium, Said, held_texts, lone_captions
 from generator.check.rule import rule, rule_of_words
+from generator.check.spoken_numbers.brought import brought
 from generator.check.spoken_numbers.judge import Fault, Judge
 from generator.check.spoken_numbers.let_through import Passing
 from generator.check.spoken_numbers.meant import Meant, beside, rows_come_after
@@ -86,10 +87,11 @@ def _spoken(result: LessonResult, text: HeldText, texts: tuple[HeldText, ...]) -
     if not computed:
         return
     comparison = _comparison(result, text)
+    changed = tuple(brought(result, last, comparison, language)) if _own(result, text) else ()
     follower = Follower(comparison, language) if comparison else None
     meant = Meant(computed, comparison, language)
     passing = Passing(result, texts, text, last)
-    judge = Judge(result, computed, meant, passing, comparison, language)
+    judge = Judge(result, computed, meant, passing, comparison, changed, language)
     for said, numbers in heard:
         owners = follower.whose(said, numbers) if follower else tuple(frozenset() for _ in numbers)
         ahead = bool(numbers) and rows_come_after(said, numbers, language)
@@ -106,9 +108,14 @@ def _marked(text: HeldText, said: Said, number: Number) -> bool:
     return text.marked(start, end, Brace.FIGURE, Brace.MEANT)
 
 
+def _own(result: LessonResult, text: HeldText) -> bool:
+    """Whether a text is in the lesson's own language."""
+    return text.language.tag == language_of(result.lesson.language).tag
+
+
 def _comparison(result: LessonResult, text: HeldText) -> Comparison | None:
     """The comparison that a text tells of; of a whole lesson the only one that it has."""
-    if text.language.tag != language_of(result.lesson.language).tag:
+    if not _own(result, text):
         return None  # its foods have other names
     if text.stop is None:
         every = tuple(result.comparisons.values())

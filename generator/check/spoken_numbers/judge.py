@@ -10,6 +10,7 @@ from generator.check.claims.mentions import Seat, held_at
 from generator.check.claims.read import claims_of
 from generator.check.held_texts import Said
 from generator.check.spoken_numbers.amount import Amount
+from generator.check.spoken_numbers.brought import Brought
 from generator.check.spoken_numbers.let_through import Passing
 from generator.check.spoken_numbers.meant import Beside, Meant
 from generator.check.spoken_numbers.near import belongs_to, called_in, shown
@@ -49,6 +50,8 @@ class Judge:
     """Lets others pass."""
     comparison: Comparison | None
     """The one that is told of, if any."""
+    changed: tuple[Brought, ...]
+    """What changes bring that may be told of."""
     language: Language
     """In which the numbers are said."""
 
@@ -62,12 +65,14 @@ class Judge:
             return None  # there may be none of something else
         if not number.nothing and self.language.claims.supposed.search(near.head):
             return None
-        if strange := self._stranger(amount, seats, near):
+        changed = self._brought(near)
+        if not changed and (strange := self._stranger(amount, seats, near)):
             return Fault(offset, seats, *strange)
-        if self.comparison and seats and (number.measure or self._held(said, number)):
-            if self._of_several(said, number, seats):
+        comparison, foods = changed or (self.comparison, seats)
+        if comparison and foods and (number.measure or self._held(said, number)):
+            if self._of_several(said, number, foods, comparison):
                 return None
-            wrong = self._of_food(amount, seats, self.comparison)
+            wrong = self._of_food(amount, foods, comparison)
             return Fault(offset, seats, *wrong) if wrong else None
         meant = self.meant.narrowed(said, near, seats, ahead=ahead)
         if any(amount.agrees(figure) for figure in meant):
@@ -103,10 +108,21 @@ class Judge:
         what = f"{amount.quoted} is said of “{word}”, which is no food of this lesson"
         return what, f"name the food as the lesson does, or {self.passing.mark(amount.number)}"
 
-    def _of_several(self, said: Said, number: Number, seats: frozenset[Seat]) -> bool:
+    def _brought(self, near: Beside) -> tuple[Comparison, frozenset[Seat]] | None:
+        """A food that a change brings, or at its own stop any food of it, where the number is its own."""
+        found = self.language.said_of.food_before.search(near.before)
+        for one in self.changed if found else ():
+            seats = one.seats(found["food"]) if found else frozenset()
+            if one.brings(seats) or (seats and not self.comparison):
+                return one.comparison, seats
+        return None
+
+    def _of_several(
+        self, said: Said, number: Number, seats: frozenset[Seat], comparison: Comparison
+    ) -> bool:
         """Whether it is what several portions hold: *two cups hold ten grams*."""
         portions = {one.value for one in self.language.numbers_in(said.text) if one != number}
-        values = [held_at(self.comparison, seat).shown.value for seat in seats if self.comparison]
+        values = [held_at(comparison, seat).shown.value for seat in seats]
         return any(
             many * value == number.value for many in portions if many > 1 for value in values
         )

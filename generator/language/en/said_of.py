@@ -41,6 +41,7 @@ SAID_OF = SaidOf(
         rf"{_LEEWAY}$",
         re.IGNORECASE,
     ),
+    part_of_more=words("with", "without", "plus", "and", "or"),
     row_after=after(r"(?:of|in|for)\s+(?:the\s+)?(?:\w+\s+)?rows?"),
     operator_after=re.compile(
         r"\s*(?:[-−–+×÷*/]\s*\d|(?:minus|plus|take\s+away|less|divided|times)\s+\d)", re.IGNORECASE

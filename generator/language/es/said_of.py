@@ -39,6 +39,7 @@ SAID_OF = SaidOf(
         rf"{_LEEWAY}$",
         re.IGNORECASE,
     ),
+    part_of_more=words("con", "sin", "más", "y", "e", "o", "u"),
     row_after=after(r"(?:de|en)\s+(?:la\s+)?(?:\w+\s+)?filas?"),
     operator_after=re.compile(
         r"\s*(?:[-−–+×÷*/]\s*\d|(?:menos|más|por|entre|dividido)\s+\d)", re.IGNORECASE

@@ -81,6 +81,7 @@ _SAID_OF = SaidOf(
     left_over=_NEVER,
     bound_before=_NEVER,
     food_before=_NEVER,
+    part_of_more=_NEVER,
     row_after=_NEVER,
     operator_after=_NEVER,
     pause=_NEVER,
