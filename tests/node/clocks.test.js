@@ -1,7 +1,8 @@
-/** Counts and pauses come from the time alone, and practice draws as Python does. */
+/** Counts and pauses come from the time alone, cards are dealt by chance, and practice draws as Python does. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { byteRange } from "../../theme/js/byte-range.js";
+import { deal } from "../../theme/js/deal.js";
 import * as clock from "../../theme/js/pacer-clock.js";
 import { blocksLeft } from "../../theme/js/pacer-tens.js";
 import { pauseBetween, untilNext } from "../../theme/js/pause-points.js";
@@ -47,6 +48,27 @@ test("with each count one block less is drawn, and none at the end", () => {
 test("the blocks that are left stand in rods of ten", () => {
   const feet = [...blocksLeft(32).matchAll(/M([\d.]+) /g)].map(([, x]) => x);
   assert.deepEqual([...new Set(feet)].map((x) => feet.filter((each) => each === x).length), [10, 10, 10, 2]);
+});
+
+test("three different cards are dealt, or all there are", () => {
+  for (const there of [["a"], ["a", "b"], ["a", "b", "c"], ["a", "b", "c", "d", "e"]]) {
+    const dealt = deal(there);
+    assert.equal(dealt.length, Math.min(3, there.length));
+    assert.equal(new Set(dealt).size, dealt.length);
+    assert.ok(dealt.every((card) => there.includes(card)));
+  }
+});
+
+test("every card comes in its turn, and none is left out", () => {
+  const seen = new Set();
+  for (let at = 0; at < 4; at++) for (const card of deal(["a", "b", "c", "d"], [], () => at / 4)) seen.add(card);
+  assert.equal(seen.size, 4);
+});
+
+test("another deal is another one, whatever chance brings", () => {
+  const [there, before] = [["a", "b", "c"], ["a", "b", "c"]];
+  assert.notDeepEqual(deal(there, before, () => 0), before);
+  assert.deepEqual(deal(["a"], ["a"]), ["a"]);
 });
 
 for (const { title, seed, largest, per, problems } of drawn.sets)

@@ -4,11 +4,12 @@
  * - `pause-reached` from a stop where the video has halted
  * - `gap-found` from a form whose answer is right
  * - `count-along` from a move's card whose count is to be done together
+ * - `deal-asked` from below the cards of moves, when three are to be dealt
  * - `lesson-cleared` to the lesson's thread, when all that was written is forgotten
  * - `kept-lesson-removed` from the list of kept lessons, when one was taken off the device
  */
 
-/** @typedef {"pause-reached" | "gap-found" | "count-along" | "lesson-cleared" | "kept-lesson-removed"} Happening */
+/** @typedef {"pause-reached" | "gap-found" | "count-along" | "deal-asked" | "lesson-cleared" | "kept-lesson-removed"} Happening */
 
 /**
  * @param {EventTarget | null | undefined} target where it happened

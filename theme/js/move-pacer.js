@@ -2,6 +2,7 @@ import { LiveElement } from "./live-element.js";
 import { loadStyle } from "./load-style.js";
 import { make, makeButton } from "./make.js";
 import { PacerCount } from "./pacer-count.js";
+import { PacerDeal } from "./pacer-deal.js";
 import { readMove, roomCheck } from "./pacer-move.js";
 import { say } from "./say.js";
 
@@ -13,7 +14,9 @@ export class MovePacer extends LiveElement {
   static define() {
     customElements.define("move-pacer", this);
     const pacer = new MovePacer();
-    document.addEventListener("count-along", ({ target }) => target instanceof HTMLElement && pacer.open(target)); // for as long as the page is there
+    // for as long as the page is there
+    document.addEventListener("count-along", ({ target }) => target instanceof HTMLElement && pacer.open(target));
+    document.addEventListener("deal-asked", ({ target }) => target instanceof HTMLElement && pacer.deal(target));
   }
 
   /** @type {Promise<unknown> | undefined} */
@@ -26,6 +29,8 @@ export class MovePacer extends LiveElement {
   dialog = make("dialog", { className: "pacer" }, this.heading, this.screen, this.heard);
   /** @type {PacerCount | undefined} */
   count;
+  /** @type {PacerDeal | undefined} */
+  dealt;
 
   /** @param {AbortSignal} signal */
   connected(signal) {
@@ -38,19 +43,54 @@ export class MovePacer extends LiveElement {
 
   /** @param {HTMLElement} card */
   async open(card) {
+    const move = readMove(card);
+    await this.comeUp();
+    this.dealt = undefined;
+    if (!move.count) return this.rest(move, say("pacer_none"));
+    this.look(card, () => this.begin(move));
+  }
+
+  /** @param {HTMLElement} asked below the cards of a stop */
+  async deal(asked) {
+    await this.comeUp();
+    this.dealt = new PacerDeal(asked.closest("lesson-thread") ?? document.body, (card) => this.begin(readMove(card)));
+    this.look(asked, () => this.dealAgain());
+  }
+
+  async comeUp() {
     await (this.styled ??= loadStyle("play.css"));
     if (!this.isConnected) document.body.append(this);
-    const move = readMove(card);
     if (!this.dialog.open) this.dialog.showModal();
-    if (!move.count) return this.rest(move, say("pacer_none"));
-    if (this.isRoomChecked || !roomCheck(move).length) return this.begin(move);
-    const ready = makeButton(say("pacer_ready"), () => this.begin(move), "filled");
-    this.show(say("pacer_room"), make("ul", {}, ...roomCheck(move)), row(ready, this.closing(say("pacer_not_now"))));
+  }
+
+  /**
+   * Before the first count or deal of a visit the room is looked at.
+   * @param {HTMLElement} inside of the stop
+   * @param {() => void} then
+   */
+  look(inside, then) {
+    const lines = roomCheck(inside);
+    const on = () => ((this.isRoomChecked = true), then());
+    if (this.isRoomChecked || !lines.length) return on();
+    this.show(say("pacer_room"), make("ul", {}, ...lines), row(makeButton(say("pacer_ready"), on, "filled"), this.closing(say("pacer_not_now"))));
+  }
+
+  dealAgain() {
+    this.dealt?.again();
+    this.lay();
+  }
+
+  /** Lays the cards that are dealt. */
+  lay() {
+    const { dealt } = this;
+    if (!dealt) return;
+    const again = makeButton(say("deal_again"), () => this.dealAgain(), "filled");
+    const told = [say("deal_says"), say("move_team")].map((text) => make("p", {}, text));
+    this.show(say("deal_title"), ...told, dealt.view(), row(again, this.closing(say("pacer_close"))));
   }
 
   /** @param {import("./pacer-move.js").Move} move */
   begin(move) {
-    this.isRoomChecked = true;
     this.count?.halt();
     this.count = new PacerCount(move, (text) => (this.heard.textContent = text), () => this.rest(move, say("pacer_all", { count: String(move.count) })));
     this.show(move.name, this.count.view, make("p", {}, move.team), row(this.closing(say("pacer_close"))));
@@ -64,7 +104,8 @@ export class MovePacer extends LiveElement {
    */
   rest(move, text) {
     const { next, left, team } = move;
-    const further = next && makeButton(say("pacer_next", { move: readMove(next).name }), () => this.open(next), "filled");
+    const on = next && makeButton(say("pacer_next", { move: readMove(next).name }), () => this.open(next), "filled");
+    const further = this.dealt ? makeButton(say("deal_back"), () => this.lay(), "filled") : on;
     const again = move.count ? [makeButton(say("pacer_again"), () => this.begin(move))] : [];
     const leftOver = left ? [make("p", {}, say("pacer_left", { left }))] : [];
     const ways = further ? [further, ...again, this.closing(say("pacer_close"))] : [this.closing(say("pacer_close"), "filled"), ...again];

@@ -46,8 +46,8 @@ export function figuresOf({ card }, sitting) {
 
 /**
  * What to look at before anyone moves: the stop's own lines.
- * @param {Move} move
+ * @param {Element} inside of the stop
  */
-export function roomCheck({ card }) {
-  return [...(card.closest("section")?.querySelectorAll(".before li") ?? [])].map((line) => line.cloneNode(true));
+export function roomCheck(inside) {
+  return [...(inside.closest("section")?.querySelectorAll(".before li") ?? [])].map((line) => line.cloneNode(true));
 }

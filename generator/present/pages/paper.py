@@ -8,6 +8,7 @@ from math import ceil
 
 from markupsafe import Markup
 
+from generator.compute.more_moves import more_moves
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.parting import parting_view
@@ -18,6 +19,7 @@ from generator.present.pictures.plums.svg import plums_in_page
 from generator.present.pictures.qr import qr_code
 from generator.present.stops.kind import Paper
 from generator.present.stops.kinds import kind_of
+from generator.present.stops.library_move import library_moves
 from generator.present.views.paper import (
     CardOnSheet,
     CardSheetView,
@@ -50,6 +52,7 @@ def cards_view(told: PageInLesson) -> CardsView:
         a_sheet=a_sheet,
         sheets=_sheets(cards, a_sheet),
         before=(*before_moving(told.surround.say), allergen_line(told.result, told.surround.say)),
+        more=library_moves(more_moves(told.result), told.surround.say),
         stamp=print_stamp(told.result),
     )
 

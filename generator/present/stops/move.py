@@ -6,22 +6,22 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
+from generator.compute.more_moves import more_moves
 from generator.compute.result import Comparison, CountedMove
 from generator.model.figure import FigureKind
-from generator.model.pose import Hold, Pose, Support
+from generator.model.pose import Hold, Support
 from generator.model.stops.compare import CompareStop, Help, Solve
 from generator.model.stops.move import MoveStop
-from generator.present.pictures.figures import figures, picture_name
 from generator.present.pictures.figures.file import drawn_alone
 from generator.present.recording.slides.slide import Before, Content, MoveCount
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Doing, Paper, StopKind, nothing
+from generator.present.stops.library_move import library_moves, shown_move
 from generator.present.stops.row import row_address
-from generator.present.views.move_card import MoveCardView
+from generator.present.views.move_card import LibraryMoveView, MoveCardView
 from generator.present.views.stop import Head
 from generator.present.words.amounts import division
 from generator.present.words.care import before_moving
-from generator.present.words.families import NOISE, ROOM
 from generator.present.words.look_for import while_moving
 from generator.present.words.move_text import move_text
 from generator.present.words.number import number
@@ -44,6 +44,8 @@ class MoveView:
     """``50 counts for the whole team.``; empty where there are not several counts to add."""
     before: tuple[str, ...]
     """Room check and stop signs, before anyone moves."""
+    more: tuple[LibraryMoveView, ...]
+    """In a lesson of few moves, at its first move stop: what is dealt along with them."""
 
 
 def _view(told: StopInLesson[MoveStop]) -> MoveView:
@@ -62,7 +64,13 @@ def _view(told: StopInLesson[MoveStop]) -> MoveView:
         ),
         together=_together(movement.moved, say),
         before=before_moving(say),
+        more=_more(told),
     )
+
+
+def _more(told: StopInLesson[MoveStop]) -> tuple[LibraryMoveView, ...]:
+    first = told.id == next(iter(told.result.movements))
+    return library_moves(more_moves(told.result), told.say) if first else ()
 
 
 def _together(moved: tuple[CountedMove, ...], say: Say) -> str:
@@ -75,35 +83,18 @@ def _card(
 ) -> MoveCardView:
     say = told.say
     move, count = counted.move, counted.count
-    text = move_text(move, say)
     worked = compare.rows[place - 1].help is Help.WORKED
     asked = {Solve.GAP, Solve.COUNT} & {*compare.solve} and not worked
     return MoveCardView(
-        id=counted.move_id,
-        name=text.name,
+        **shown_move(counted.move_id, move, say),
         count=number(count.whole, say),
         left_over=say.number(count.left_over) if count.left_over else "",
-        count_is=say("one_count_is", count_is=text.count_is),
-        steps=text.steps,
-        seated=text.seated,
-        care=text.care,
-        room=say(ROOM.key(move.room)),
-        noise=say(NOISE.key(move.noise)),
         pace=move.pace,
-        figures=tuple(map(Markup, figures(move.poses))),  # drawn from numbers only
-        seated_figures=tuple(map(Markup, figures(move.seated_poses))),  # drawn from numbers only
-        pictures=_pictures(counted.move_id, move.poses, seated=False),
-        seated_pictures=_pictures(counted.move_id, move.seated_poses, seated=True),
         for_stop=compare.title or say("stop_compare"),
         row=say("card_row", number=place),
         division=division(counted.row.gap, count, say),
         asked_in=row_address(compare.id, counted.row.id) if asked else "",
     )
-
-
-def _pictures(move: str, poses: tuple[Pose, ...], *, seated: bool) -> tuple[str, ...]:
-    numbers = range(1, len(poses) + 1)
-    return tuple(picture_name(move, number, seated=seated) for number in numbers)
 
 
 def _slides(told: StopInLesson[MoveStop]) -> tuple[Content, ...]:

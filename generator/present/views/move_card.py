@@ -9,17 +9,13 @@ from markupsafe import Markup
 from generator.present.views.number import Number
 
 
-@dataclass(frozen=True, slots=True)
-class MoveCardView:
-    """A move with its count."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LibraryMoveView:
+    """A move as anyone can do it."""
 
     id: str
     """Id in the moves library."""
     name: str
-    count: Number
-    """Whole counts."""
-    left_over: str
-    """``5``, without a unit; empty when nothing is."""
     count_is: str
     """``One count is one knee up.``"""
     steps: tuple[str, ...]
@@ -27,14 +23,24 @@ class MoveCardView:
     care: str
     room: str
     noise: str
-    pace: int
-    """Counts a minute."""
     figures: tuple[Markup, ...]
     """Line figures of the move."""
     seated_figures: tuple[Markup, ...]
     pictures: tuple[str, ...]
     """Paths of the figures as files, for pages that should stay small."""
     seated_pictures: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MoveCardView(LibraryMoveView):
+    """A move with its count."""
+
+    count: Number
+    """Whole counts."""
+    left_over: str
+    """``5``, without a unit; empty when nothing is."""
+    pace: int
+    """Counts a minute."""
     for_stop: str
     """Heading of the comparison; a card that is cut out names its stop and no food."""
     row: str

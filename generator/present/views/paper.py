@@ -8,7 +8,7 @@ from typing import ClassVar
 from markupsafe import Markup
 
 from generator.present.views.asked import PartingView
-from generator.present.views.move_card import MoveCardView
+from generator.present.views.move_card import LibraryMoveView, MoveCardView
 from generator.present.views.page import LinkView, PageView
 from generator.present.views.practice import PracticeView
 from generator.present.views.stop import StopView
@@ -44,6 +44,8 @@ class CardsView:
     sheets: tuple[CardSheetView, ...]
     before: tuple[str, ...]
     """Room check and stop signs, before anyone moves."""
+    more: tuple[LibraryMoveView, ...]
+    """What is dealt on a screen along with few cards; nothing of it is printed."""
     stamp: str
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 
+from generator.compute.more_moves import more_moves
 from generator.compute.result import LessonResult
 from generator.model.move import Move
 from generator.present.output import Output
@@ -19,8 +20,11 @@ def move_pictures(moves: Mapping[str, Move]) -> Iterator[Output]:
 
 
 def moves_of(results: Iterable[LessonResult]) -> dict[str, Move]:
-    """Every move that a lesson asks for."""
-    counted = [
-        one for result in results for move in result.movements.values() for one in move.counts
-    ]
-    return {one.move_id: one.move for one in counted}
+    """Every move whose figures the pages of lessons show."""
+    found: dict[str, Move] = {}
+    for result in results:
+        found |= {
+            one.move_id: one.move for move in result.movements.values() for one in move.counts
+        }
+        found |= more_moves(result)
+    return found
