@@ -159,6 +159,12 @@ class Lesson:
         """The film that the page shows."""
         return self.films.get("file")
 
+    @property
+    def asked_again(self) -> Mapping[str, str]:
+        """By the id of a stop whose question is asked once more, the id of the stop that does so."""
+        pairs = zip(self.file.stops, self.ids, strict=True)
+        return {stop.repeats: ids.stop for stop, ids in pairs if stop.repeats}
+
     def stop_id(self, index: int) -> str:
         """The stop's address on the page, and its name in the ledger."""
         return self.ids[index].stop

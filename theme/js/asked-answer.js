@@ -1,4 +1,5 @@
 import { CheckedAnswer } from "./checked-answer.js";
+import { tellOf } from "./events.js";
 import { LiveElement } from "./live-element.js";
 import { readings } from "./read-tenths.js";
 import { say } from "./say.js";
@@ -12,7 +13,7 @@ export class AskedAnswer extends LiveElement {
   /** @param {AbortSignal} signal */
   connected(signal) {
     const form = this.querySelector("form");
-    if (form) new Asked(form).start(signal);
+    if (form) (form.hasAttribute("data-before") ? new AskedBefore(form) : new Asked(form)).start(signal);
   }
 }
 
@@ -35,5 +36,18 @@ class Asked extends CheckedAnswer {
   /** What is chosen or written. */
   written() {
     return String(new FormData(this.form).get("answer") ?? "").trim();
+  }
+}
+
+/** A question that is asked again later: what is answered is kept, and is neither right nor wrong yet. */
+class AskedBefore extends Asked {
+  isRight() {
+    return false; // nobody is told
+  }
+
+  async check() {
+    if (!this.written()) return this.show(say("answer_empty"));
+    this.show(say("asked_before_kept"));
+    tellOf(this.form, "gap-found");
   }
 }

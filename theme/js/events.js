@@ -2,7 +2,7 @@
  * What elements tell one another, all of it; each event bubbles from where it happened.
  *
  * - `pause-reached` from a stop where the video has halted
- * - `gap-found` from a form whose answer is right
+ * - `gap-found` from a form whose answer is right, or is kept where nobody is told yet
  * - `count-along` from a move's card whose count is to be done together
  * - `deal-asked` from below the cards of moves, when three are to be dealt
  * - `lesson-cleared` to the lesson's thread, when all that was written is forgotten

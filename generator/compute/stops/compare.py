@@ -8,6 +8,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from generator.compute.count import Count, count_moves
+from generator.compute.counted import AnswerKind, CountedAnswer
 from generator.compute.estimate import rounded
 from generator.compute.figure import Figure
 from generator.compute.gap import Gap, total_gap
@@ -28,7 +29,7 @@ from generator.model.ids import StopIds
 from generator.model.library import Library
 from generator.model.measure import Measure
 from generator.model.names import TOTAL
-from generator.model.stops.compare import CompareStop, Item
+from generator.model.stops.compare import CompareStop, Help, Item, Solve
 
 
 def _work(stop: CompareStop, ids: StopIds, given: Given) -> Comparison:
@@ -164,4 +165,22 @@ def _of_gap(
         yield figure(FigureKind.LEFT_OVER, rest, Fraction(rest), step)
 
 
-KIND = WorkedKind(stop=CompareStop, after=(), work=_work, figures=_figures)
+def _counted(stop: str, comparison: Comparison) -> Iterator[CountedAnswer]:
+    """Gap and count of each row that is not worked out, and the gap of the totals, as far as they are asked for."""
+    solve = comparison.stop.solve
+    for at, (row, written) in enumerate(zip(comparison.rows, comparison.stop.rows, strict=True)):
+        if written.help is Help.WORKED:
+            continue
+        if Solve.GAP in solve:
+            yield _answer(stop, row.id, AnswerKind.GAP, row.gap.size)
+        if Solve.COUNT in solve and comparison.counts:
+            yield _answer(stop, row.id, AnswerKind.COUNT, comparison.counts.rows[at].whole)
+    if Solve.TOTAL in solve:
+        yield _answer(stop, TOTAL, AnswerKind.GAP, comparison.total.size)
+
+
+def _answer(stop: str, row: str, kind: AnswerKind, value: Decimal | int) -> CountedAnswer:
+    return CountedAnswer(f"{stop}.{row}.{kind}", stop, kind, str(value), row)
+
+
+KIND = WorkedKind(stop=CompareStop, after=(), work=_work, figures=_figures, counted=_counted)

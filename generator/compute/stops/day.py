@@ -7,6 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 from fractions import Fraction
 
+from generator.compute.counted import AnswerKind, CountedAnswer
 from generator.compute.day import day_balance
 from generator.compute.energy_needs import energy_need
 from generator.compute.figure import Figure
@@ -27,6 +28,7 @@ from generator.compute.stops.kind import Given, WorkedKind
 from generator.model.figure import FigureKind
 from generator.model.ids import StopIds
 from generator.model.measure import Measure
+from generator.model.stops.compare import Help
 from generator.model.stops.day import DayStop
 
 
@@ -75,4 +77,11 @@ def _figures(stop: str, day: Day) -> Iterator[Figure]:
     yield figure(FigureKind.GAP, balance.gap, gap, Balance(balance, gap), Leaning(balance))
 
 
-KIND = WorkedKind(stop=DayStop, after=(), work=_work, figures=_figures)
+def _counted(stop: str, day: Day) -> Iterator[CountedAnswer]:
+    """One answer: which way it leans, with what lies between both sums where that is asked as well."""
+    asks_gap = day.stop.help is not Help.WORKED
+    value = f"{day.balance.lean}{f' {day.balance.gap}' if asks_gap else ''}"
+    yield CountedAnswer(f"{stop}.{AnswerKind.LEAN}", stop, AnswerKind.LEAN, value)
+
+
+KIND = WorkedKind(stop=DayStop, after=(), work=_work, figures=_figures, counted=_counted)

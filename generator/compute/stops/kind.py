@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Generic, TypeVar
 
+from generator.compute.counted import CountedAnswer
 from generator.compute.figure import Figure
 from generator.compute.result import WorkedStop
 from generator.model.ids import StopIds
@@ -44,8 +45,15 @@ class WorkedKind(Generic[S, W]):
     """A stop and the names in it, worked out."""
     figures: Callable[[str, W], Iterator[Figure]]
     """Every number of a stop, by the stop's id, for the ledger."""
+    counted: Callable[[str, W], Iterator[CountedAnswer]]
+    """Its answers that count, by the stop's id, in the order of the lesson page."""
 
     @property
     def name(self) -> str:
         """The key that begins it in a lesson file."""
         return self.stop.kind_name()
+
+
+def none_counted(_stop: str, _worked: object) -> Iterator[CountedAnswer]:
+    """What a kind without answers that can be checked supplies."""
+    return iter(())

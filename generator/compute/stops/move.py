@@ -9,7 +9,7 @@ from generator.compute.figure import Figure
 from generator.compute.move_minutes import MoveMinutes, move_minutes
 from generator.compute.result import Comparison, CountedMove, Movement, Row
 from generator.compute.steps import EnergyCost, MinutesOfGap, RestingEnergy
-from generator.compute.stops.kind import Given, WorkedKind
+from generator.compute.stops.kind import Given, WorkedKind, none_counted
 from generator.model.figure import FigureKind, Tally
 from generator.model.ids import StopIds
 from generator.model.measure import Measure
@@ -57,4 +57,6 @@ def _figures(stop: str, movement: Movement) -> Iterator[Figure]:
             )
 
 
-KIND = WorkedKind(stop=MoveStop, after=("compare",), work=_work, figures=_figures)
+KIND = WorkedKind(
+    stop=MoveStop, after=("compare",), work=_work, figures=_figures, counted=none_counted
+)

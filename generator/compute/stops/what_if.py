@@ -14,7 +14,7 @@ from generator.compute.holding import Holding, hold
 from generator.compute.result import Comparison
 from generator.compute.steps import Addition, Step, Subtraction
 from generator.compute.stops.held import held_figure
-from generator.compute.stops.kind import Given, WorkedKind
+from generator.compute.stops.kind import Given, WorkedKind, none_counted
 from generator.model.figure import FigureKind
 from generator.model.ids import StopIds
 from generator.model.names import TOTAL
@@ -96,4 +96,6 @@ def _of_totals(stop: str, worked: WhatIf, one: Changed) -> Iterator[Figure]:
     yield figure(FigureKind.GAP, total.size, abs(total.exact), step, None)
 
 
-KIND = WorkedKind(stop=WhatIfStop, after=("compare",), work=_work, figures=_figures)
+KIND = WorkedKind(
+    stop=WhatIfStop, after=("compare",), work=_work, figures=_figures, counted=none_counted
+)

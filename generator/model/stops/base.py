@@ -77,6 +77,16 @@ class BaseStop(Frozen):
         return None
 
     @property
+    def repeats(self) -> str | None:
+        """The stop above whose question it asks once more, by its id; nothing for a question of its own."""
+        return None
+
+    @property
+    def right_choice(self) -> int | None:
+        """Which of its own choices is right, from 0; nothing where it has none."""
+        return None
+
+    @property
     def own_numbers(self) -> tuple[Decimal, ...]:
         """Numbers its page shows as the educator wrote them, besides those in its words."""
         return ()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from markupsafe import Markup
 
@@ -29,34 +29,53 @@ class AskView:
     reveal: Markup
     asked: AskedView | None
     """What can be checked of it; nothing where the question is open."""
+    before: bool
+    """Whether it is asked again further on, until when hint and answer wait."""
+
+
+def _question(told: StopInLesson[AskStop]) -> StopInLesson[AskStop]:
+    """The stop whose question it asks: its own, or the one that it asks again."""
+    stops = told.result.lesson.file.stops
+    for index, stop in enumerate(stops):
+        if isinstance(stop, AskStop) and told.result.lesson.stop_id(index) == told.stop.asks_again:
+            return replace(told, stop=stop, index=index)
+    return told
 
 
 def _asked(told: StopInLesson[AskStop]) -> AskedView | None:
-    if told.stop.choices:
-        return choices_view(told.id, told.stop.choices, told.say)
-    return computed_view(told.id, told.result, told.say)
+    first = _question(told)
+    if first.stop.choices:
+        return choices_view(told.id, first.stop.choices, told.say)
+    return computed_view(told.id, told.result, told.say, asked_by=first.id)
+
+
+def _before(told: StopInLesson[AskStop]) -> bool:
+    return told.id in told.result.lesson.asked_again
 
 
 def _view(told: StopInLesson[AskStop]) -> AskView:
-    stop = told.stop
+    stop = _question(told).stop
     return AskView(
         head=told.head(),
-        prompt=inline(stop.prompt),
+        prompt=inline(stop.prompt or ""),
         hint=inline(stop.hint) if stop.hint else Markup(""),
-        reveal=inline(stop.reveal),
+        reveal=inline(stop.reveal or ""),
         asked=_asked(told),
+        before=_before(told),
     )
 
 
 def _slides(told: StopInLesson[AskStop]) -> tuple[Question, ...]:
-    return (Question(told.plain_heading, plain(told.stop.prompt)),)
+    return (Question(told.plain_heading, _task(told)),)
 
 
 def _task(told: StopInLesson[AskStop]) -> str:
-    return plain(told.stop.prompt)
+    return plain(_question(told).stop.prompt or "")
 
 
 def _plan(view: AskView, say: Say) -> str:
+    if view.before:
+        return say("plan_ask_before")
     if view.asked is None:
         return say("plan_ask")
     return say("plan_ask_choice" if view.asked.options else "plan_ask_number")
@@ -67,7 +86,9 @@ def _look_for(told: StopInLesson[AskStop]) -> tuple[str, ...]:
     say, asked = told.say, _asked(told)
     if asked is None:
         return (say("look_ask"),)
-    if told.stop.choices:
+    if _before(told):
+        return (say("look_ask_before"),)
+    if _question(told).stop.choices:
         return (say("look_ask_choice"),)
     if asked.options:
         return (say("look_ask_which", held=asked.working),)
@@ -75,7 +96,12 @@ def _look_for(told: StopInLesson[AskStop]) -> tuple[str, ...]:
 
 
 def _answers(told: StopInLesson[AskStop], view: AskView) -> tuple[AnswerView, ...]:
-    """The answer that can be checked, with its working; of an open question what is revealed."""
+    """The answer that can be checked, with its working; of an open question what is revealed.
+
+    Where the question is asked again, the answer stands there.
+    """
+    if view.before:
+        return (AnswerView(told.heading, (view.prompt,), told.say("asked_before_notes"), ()),)
     if view.asked is None:
         return (AnswerView(told.heading, (view.prompt,), view.reveal, ()),)
     lines = (view.asked.working,) if view.asked.working else ()

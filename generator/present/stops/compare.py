@@ -102,7 +102,8 @@ def _look_back(told: StopInLesson[CompareStop]) -> Iterator[LinkView]:
     for index in range(told.index - 1, -1, -1):
         if isinstance(stops[index], CompareStop):
             break
-        if stops[index].looked_back_at:
+        again = told.result.lesson.asked_again  # asking again looks back
+        if stops[index].looked_back_at and told.result.lesson.stop_id(index) not in again:
             guess = in_lesson(index, told.result, say)
             yield LinkView(guess.id, say("look_back_guess", heading=guess.plain_heading))
             break

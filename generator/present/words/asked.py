@@ -23,15 +23,18 @@ def choices_view(stop: str, choices: tuple[Choice, ...], say: Say) -> AskedView:
     return _chosen(stop, options, "", say)
 
 
-def computed_view(stop: str, result: LessonResult, say: Say) -> AskedView | None:
+def computed_view(
+    stop: str, result: LessonResult, say: Say, asked_by: str | None = None
+) -> AskedView | None:
     """A question whose answer the lesson computes; nothing where it computes none.
 
     Args:
         stop: id of the stop that asks, or what the parting question is called.
         result: the lesson with its answers.
         say: the words of the page.
+        asked_by: id of the stop that asks it first, where this one asks it again.
     """
-    answer = result.answers.get(stop)
+    answer = result.answers.get(asked_by or stop)
     if isinstance(answer, ChosenAnswer):
         return _chosen(stop, _options(answer, result, say), _held(answer, say), say)
     return _number(stop, answer, say) if isinstance(answer, NumberAnswer) else None

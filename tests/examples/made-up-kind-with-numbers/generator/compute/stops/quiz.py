@@ -10,7 +10,7 @@ from fractions import Fraction
 from generator.compute.figure import Figure
 from generator.compute.result import WorkedStop
 from generator.compute.steps import AsWritten
-from generator.compute.stops.kind import Given, WorkedKind
+from generator.compute.stops.kind import Given, WorkedKind, none_counted
 from generator.model.figure import FigureKind, Tally
 from generator.model.ids import StopIds
 from generator.model.measure import Measure
@@ -41,4 +41,4 @@ def _figures(stop: str, quiz: Quiz) -> Iterator[Figure]:
     )
 
 
-KIND = WorkedKind(stop=QuizStop, after=(), work=_work, figures=_figures)
+KIND = WorkedKind(stop=QuizStop, after=(), work=_work, figures=_figures, counted=none_counted)
