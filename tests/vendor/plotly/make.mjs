@@ -11,7 +11,7 @@ import { createHash } from "node:crypto";
 import { copyFile, readdir, readFile, writeFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 
-const FOLDER = new URL("../../theme/vendor/plotly/", import.meta.url);
+const FOLDER = new URL("../../../theme/vendor/plotly/", import.meta.url);
 const NAME = "plotly-bars.min.js";
 const NEVER_ASKED = [
   "annotations3d", "images", "modebar", "rangeselector", "rangeslider", "selections", "shapes", "sliders", "updatemenus",
@@ -84,7 +84,7 @@ quoted: the text is that of the MIT licence, which stands above.
 ${inside.join("\n\n")}
 `);
 await copyFile(new URL("node_modules/plotly.js/LICENSE", import.meta.url), new URL("LICENSE", FOLDER));
-await writeFile(new URL("VERSION", FOLDER), `plotly.js ${version}, bars only, made from the npm package by vendor/plotly/make.mjs, MIT licence (see LICENSE)
+await writeFile(new URL("VERSION", FOLDER), `plotly.js ${version}, bars only, made from the npm package by tests/vendor/plotly/make.mjs, MIT licence (see LICENSE)
 the release that the Python package plotly writes figures for
 sha256 ${sum} ${NAME}
 `);
