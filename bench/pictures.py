@@ -109,7 +109,7 @@ def at_the_moves(page: Page) -> None:
 
 
 def at_who(page: Page) -> None:
-    """The row in which a learner picks a shape."""
+    """The row in which a learner picks a thing of Larkmead."""
     page.locator(".who").click()
 
 

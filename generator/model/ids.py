@@ -15,7 +15,7 @@ from generator.model.stops import Stop
 # fmt: off
 PAGE_IDS = frozenset({
     "adults", "first", "half", "hundred",
-    "clear-all", "main", "on-paper", "one", "second", "ten", "tens", "tenth", "who",
+    "main", "on-paper", "one", "second", "ten", "tens", "tenth", "who",
     "parting", "parting-name",
 })
 # fmt: on

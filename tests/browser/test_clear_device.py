@@ -14,7 +14,7 @@ KEYS = "Object.keys(localStorage).sort()"
 CLEAR = "Clear everything on this device"
 WORKERS = "navigator.serviceWorker.getRegistrations().then(found => found.length)"
 FILL = """() => {
-  for (const key of ['circle/river-walk', 'leaf/soup-night', 'device', 'captions', 'player', 'rows', 'pacer'])
+  for (const key of ['circle/river-walk', 'boat/river-walk', 'leaf/soup-night', 'device', 'captions', 'player', 'rows', 'pacer'])
     localStorage.setItem('plumline-2 / ' + key, '{"shape": "leaf"}');
   localStorage.setItem('plumline-1-square/river-walk', '{}'); // from before keys had a path
   localStorage.setItem('plumline-2 /other/ circle/river-walk', '{}');
@@ -65,7 +65,7 @@ def test_nothing_is_cleared_before_the_question_is_answered(opened: Open) -> Non
     assert page.evaluate(KEYS) == before
 
 
-def test_it_clears_every_shape_and_choice_and_nothing_of_others(opened: Open) -> None:
+def test_it_clears_everybody_and_every_choice_and_nothing_of_others(opened: Open) -> None:
     page = opened("care.html")
     page.evaluate(FILL)
     page.get_by_role("button", name=CLEAR).click()

@@ -11,7 +11,7 @@ from playwright.sync_api import Locator, Page, expect
 from tests.browser.still_page import write_page
 from tests.browser.watched import until, wait_for_all
 
-KEEP = "localStorage.setItem('plumline-2 / circle/still', JSON.stringify({{film: '{}'{}}}))"
+KEEP = "localStorage.setItem('plumline-2 / boat/still', JSON.stringify({{film: '{}'{}}}))"
 
 
 @pytest.fixture
@@ -61,7 +61,7 @@ def test_a_place_is_kept_where_the_film_is_halted(page: Page, address: str) -> N
     page.locator("video").press("Space")
     until(page, "video.currentTime > 1.4")
     page.evaluate("document.querySelector('video').pause()")
-    page.wait_for_function("JSON.parse(localStorage['plumline-2 / circle/still']).film > 1.4")
+    page.wait_for_function("JSON.parse(localStorage['plumline-2 / boat/still']).film > 1.4")
     expect(offer(page)).to_have_count(0)
 
 
@@ -102,7 +102,7 @@ def test_the_place_is_of_whoever_is_here_and_cleared_with_the_lesson(
     wait_for_all(page)
     expect(offer(page)).to_have_count(0)
     page.evaluate(KEEP.format("8.0", ""))
-    page.evaluate("localStorage.setItem('plumline-2 / device', '{\"shape\": \"square\"}')")
+    page.evaluate("localStorage.setItem('plumline-2 / device', '{\"shape\": \"kettle\"}')")
     page.reload()
     wait_for_all(page)
     expect(offer(page)).to_have_count(0)
@@ -115,7 +115,7 @@ def test_the_end_is_said_and_leads_on(page: Page, address: str) -> None:
     said = page.locator("pause-player .band:visible")
     expect(said).to_have_text("That was the whole video. One last question")
     expect(said.get_by_role("link")).to_have_attribute("href", "#parting")
-    assert page.evaluate("JSON.parse(localStorage['plumline-2 / circle/still']).film") in ("", None)
+    assert page.evaluate("JSON.parse(localStorage['plumline-2 / boat/still']).film") in ("", None)
 
 
 def test_who_is_at_work_when_it_ends_stays_there(page: Page, address: str) -> None:

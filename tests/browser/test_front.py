@@ -81,10 +81,11 @@ def test_who_began_the_first_lesson_is_led_on(page: Page, site: str) -> None:
     assert page.get_by_role("link", name="Begin here").count() == 0
 
 
-def test_only_what_the_shape_that_is_here_began_is_marked(page: Page, site: str) -> None:
+def test_only_what_whoever_is_here_began_is_marked(page: Page, site: str) -> None:
     page.goto(f"{site}index.html")
-    keep(page, "plumline-2 / square/soup-night")
-    keep(page, "plumline-2 /elsewhere/ circle/two-days")
+    keep(page, "plumline-2 / kettle/soup-night")
+    keep(page, "plumline-2 / square/market-drinks")
+    keep(page, "plumline-2 /elsewhere/ boat/two-days")
     page.reload()
     assert marks(page) == {}
 

@@ -15,7 +15,7 @@ from tests.browser.watched import hold
 
 EXAMPLES = ROOT / "tests" / "examples"
 ARITHMETIC = json.loads((EXAMPLES / "arithmetic.json").read_text(encoding="utf-8"))
-STORE = "plumline-2 / circle/still"
+STORE = "plumline-2 / boat/still"
 
 
 @pytest.fixture

@@ -115,6 +115,6 @@ def test_the_end_is_said(still: Engine) -> None:
 
 
 def test_after_a_reload_somebody_goes_on_there(still: Engine) -> None:
-    still.ask("localStorage.setItem('plumline-2 / circle/still', '{\"film\": \"9\"}')")
+    still.ask("localStorage.setItem('plumline-2 / boat/still', '{\"film\": \"9\"}')")
     still.open(str(still.ask("location.href")))
     still.until("document.querySelector('.go-on-film')?.textContent === 'Go on from 0:09'")

@@ -1,4 +1,4 @@
-"""Two learners on one device keep their work apart by shapes, and a broken store breaks no page."""
+"""Learners on one device keep their work apart by things of Larkmead, and a broken store breaks no page."""
 
 from __future__ import annotations
 
@@ -6,7 +6,9 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Locator, Page, expect
+
+from generator.present.pictures.plums.plum import PLUM
 
 LESSON = "river-walk/index.html"
 KEYS = "Object.keys(localStorage).sort()"
@@ -18,10 +20,16 @@ THROWS_ON_EVERY_CALL = """for (const name of ['getItem', 'setItem', 'removeItem'
 FULL = (
     """Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError') }"""
 )
-SPOILED = """for (const key of ['device', 'player', 'captions', 'circle/river-walk'])
+SPOILED = """for (const key of ['device', 'player', 'captions', 'circle/river-walk', 'boat/river-walk'])
   localStorage.setItem('plumline-2 / ' + key, '{"shape": [1], "here": 7')"""
-STRANGE = """localStorage.setItem('plumline-2 / device', '{"shape": "pentagon"}');
+STRANGE = """localStorage.setItem('plumline-2 / device', '{"shape": "constructor"}');
 localStorage.setItem('plumline-2 / circle/river-walk', '[null, {"done watch-1": true}]')"""
+THINGS = ("boat", "kettle", "wheel", "leaf", "pebble", "spoon")
+FILLED = """row => {
+  const plum = getComputedStyle(document.querySelector('.fruit')).fill;
+  return [...row.querySelectorAll('button')].filter(one => getComputedStyle(one).backgroundColor === plum)
+    .map(one => one.textContent);
+}"""
 
 
 @pytest.fixture
@@ -31,83 +39,224 @@ def lesson(page: Page, built_site: Path, serve: Callable[[Path], str]) -> Page:
     return page
 
 
-def pick(page: Page, shape: str) -> None:
-    page.get_by_role("button", name="Your shape").click()
+def opened(page: Page) -> Locator:
+    page.locator(".who").click()
+    return page.get_by_role("group", name="Who is here?")
+
+
+def pick(page: Page, thing: str) -> None:
+    row = opened(page)
     with page.expect_navigation():
-        page.get_by_role("group", name="Pick your shape").get_by_role(
-            "button", name=shape, exact=True
-        ).click()
+        row.get_by_role("button", name=thing, exact=True).click()
     page.locator(".who").wait_for()
 
 
-def test_a_circle_is_there_without_a_choice(lesson: Page) -> None:
-    expect(lesson.get_by_role("button", name="Your shape: circle")).to_be_visible()
+def test_a_boat_is_there_without_a_choice(lesson: Page) -> None:
+    """A word beside the button says it, and the plum has it for a leaf."""
+    here = lesson.get_by_role("button", name="Here: boat")
+    expect(here).to_have_text("Here: boat")
+    expect(here.locator("svg .fruit")).to_have_attribute("d", PLUM)
+    assert here.locator("svg .thing path").count() == 2
     assert lesson.evaluate(KEYS) == []
 
 
-def test_each_shape_keeps_its_own_answers(lesson: Page) -> None:
+def test_it_is_said_in_spanish_too(
+    page: Page, built_site: Path, serve: Callable[[Path], str]
+) -> None:
+    page.goto(f"{serve(built_site)}es/{LESSON}")
+    page.get_by_role("button", name="Aquí: barca").click()
+    row = page.get_by_role("group", name="¿Quién está aquí?")
+    names = ["barca", "tetera", "rueda", "hoja", "piedra", "cuchara"]
+    assert row.locator("[aria-pressed]").all_inner_texts() == names
+    expect(row.get_by_role("button", name="Borrar todo lo que hizo barca")).to_be_visible()
+
+
+def test_six_things_are_drawn_and_no_two_alike(lesson: Page) -> None:
+    choices = opened(lesson).locator("[aria-pressed]")
+    assert choices.all_inner_texts() == list(THINGS)
+    drawings = [one.locator("svg").inner_html() for one in choices.all()]
+    assert len(set(drawings)) == 6
+
+
+def test_each_thing_keeps_its_own_answers(lesson: Page) -> None:
     lesson.locator(GAP).fill("55")
     pick(lesson, "leaf")
-    expect(lesson.get_by_role("button", name="Your shape: leaf")).to_be_visible()
+    expect(lesson.get_by_role("button", name="Here: leaf")).to_be_visible()
     expect(lesson.locator(GAP)).to_have_value("")
     lesson.locator(GAP).fill("66")
-    pick(lesson, "circle")
+    pick(lesson, "boat")
     expect(lesson.locator(GAP)).to_have_value("55")
 
 
-def test_one_tap_clears_one_shape_in_every_lesson_and_no_other(lesson: Page) -> None:
+def test_it_clears_one_thing_in_every_lesson_and_no_other_after_a_question(lesson: Page) -> None:
     lesson.locator(GAP).fill("55")
-    pick(lesson, "square")
+    pick(lesson, "kettle")
     lesson.locator(GAP).fill("66")
-    lesson.evaluate("localStorage.setItem('plumline-2 / square/soup-night', '{}')")
-    lesson.get_by_role("button", name="Your shape").click()
-    lesson.get_by_role("button", name="Erase what square wrote").click()
-    expect(lesson.get_by_role("group", name="Pick your shape").get_by_role("status")).to_have_text(
-        "What square wrote is erased."
-    )
+    for key in ("kettle/soup-night", "square/market-drinks"):  # and what was kept as before
+        lesson.evaluate(f"localStorage.setItem('plumline-2 / {key}', '{{}}')")
+    before = lesson.evaluate(KEYS)
+    row = opened(lesson)
+    row.get_by_role("button", name="Clear all that kettle did").press("Enter")
+    leave = row.get_by_role("button", name="Leave it")
+    expect(leave).to_be_focused()  # what cannot be brought back is never one key away
+    leave.press("Enter")
+    assert lesson.evaluate(KEYS) == before
+    row.get_by_role("button", name="Clear all that kettle did").click()
+    row.get_by_role("button", name="Clear it").click()
+    expect(row.get_by_role("status")).to_have_text("All that kettle did is cleared.")
+    expect(row.get_by_role("button", name="Clear all that kettle did")).to_be_focused()
     expect(lesson.locator(GAP)).to_have_value("")
     kept = lesson.evaluate(KEYS)
-    assert "plumline-2 / circle/river-walk" in kept
-    assert not [key for key in kept if "square" in key]
+    assert "plumline-2 / boat/river-walk" in kept
+    assert not [key for key in kept if "kettle" in key or "square" in key]
+
+
+def test_a_question_that_nobody_answered_is_taken_back(lesson: Page) -> None:
+    row = opened(lesson)
+    row.get_by_role("button", name="Clear all that boat did").click()
+    lesson.keyboard.press("Escape")
+    expect(row).to_be_hidden()
+    lesson.locator(".who").click()
+    expect(row.get_by_role("button", name="Clear all that boat did")).to_be_visible()
+    expect(row.get_by_role("button", name="Clear it")).to_have_count(0)
+
+
+def test_one_button_is_filled_and_what_clears_stands_apart(lesson: Page) -> None:
+    """The thing that is here, also while it is asked; nothing that closes stands beside what clears."""
+    row = opened(lesson)
+    assert row.evaluate(FILLED) == ["boat"]
+    clear = row.get_by_role("button", name="Clear all that boat did")
+    own = clear.bounding_box()
+    others = [one.bounding_box() for one in row.locator("[aria-pressed]").all()]
+    assert own
+    assert all(box and box["y"] + box["height"] + 44 < own["y"] for box in others)
+    clear.click()
+    assert row.evaluate(FILLED) == ["boat"]
 
 
 def test_the_row_closes_with_escape_and_gives_the_focus_back(lesson: Page) -> None:
-    opener = lesson.get_by_role("button", name="Your shape")
+    opener = lesson.get_by_role("button", name="Here: boat")
     opener.focus()
     lesson.keyboard.press("Enter")
-    row = lesson.get_by_role("group", name="Pick your shape")
+    row = lesson.get_by_role("group", name="Who is here?")
     expect(row).to_be_visible()
     expect(opener).to_have_attribute("aria-expanded", "true")
     lesson.keyboard.press("Tab")
-    expect(row.get_by_role("button", name="circle", exact=True)).to_be_focused()
+    expect(row.get_by_role("button", name="boat", exact=True)).to_be_focused()
     lesson.keyboard.press("Escape")
     expect(row).to_be_hidden()
     expect(opener).to_be_focused()
 
 
-@pytest.mark.parametrize("width", [320, 390, 1280])
-def test_the_shapes_are_one_row_in_the_page_and_nothing_lies_over_it(
-    lesson: Page, width: int
+@pytest.mark.parametrize(("width", "rows"), [(320, 2), (390, 2), (1280, 1)])
+@pytest.mark.parametrize("path", [LESSON, f"es/{LESSON}"])
+def test_the_things_are_in_the_page_and_nothing_lies_over_them(
+    page: Page,
+    built_site: Path,
+    serve: Callable[[Path], str],
+    path: str,
+    width: int,
+    rows: int,
 ) -> None:
     """A thumb needs 44 pixels: WCAG 2.5.5 (R)."""
-    lesson.set_viewport_size({"width": width, "height": 700})
-    lesson.get_by_role("button", name="Your shape").click()
-    assert lesson.locator("dialog[open]").count() == 0
-    row = lesson.get_by_role("group", name="Pick your shape")
-    boxes = [one.bounding_box() for one in row.locator("[aria-pressed]").all()]
-    assert [box["y"] for box in boxes if box] == [boxes[0]["y"] if boxes[0] else 0] * 4
-    assert all(box and box["width"] >= 44 and box["height"] >= 44 for box in boxes)
-    whole = row.bounding_box()
-    title = lesson.locator("h1").bounding_box()
+    page.set_viewport_size({"width": width, "height": 800})
+    page.goto(serve(built_site) + path)
+    opener = page.locator(".who")
+    opener.click()
+    assert page.locator("dialog[open]").count() == 0
+    row = page.locator(".things")
+    boxes = [box for one in row.locator("[aria-pressed]").all() if (box := one.bounding_box())]
+    assert len(boxes) == 6
+    assert len({box["y"] for box in boxes}) == rows
+    assert all(box["width"] >= 44 and box["height"] >= 44 for box in boxes)
+    above, whole, title = (one.bounding_box() for one in (opener, row, page.locator("h1")))
+    assert above
     assert whole
     assert title
+    assert min(above["width"], above["height"]) >= 44
+    assert above["y"] + above["height"] <= whole["y"]
     assert whole["y"] + whole["height"] <= title["y"]
-    assert lesson.evaluate("document.documentElement.scrollWidth") <= width
+    assert page.evaluate("document.documentElement.scrollWidth") <= width
+    cut = "each => each.scrollWidth > each.clientWidth"
+    assert not any(one.evaluate(cut) for one in row.locator("button").all())
 
 
-def test_the_open_row_is_accessible(lesson: Page, axe: Callable[[Page], list[str]]) -> None:
-    lesson.get_by_role("button", name="Your shape").click()
+def test_every_state_of_the_row_is_accessible(
+    lesson: Page, axe: Callable[[Page], list[str]]
+) -> None:
+    row = opened(lesson)
     assert axe(lesson) == []
+    row.get_by_role("button", name="Clear all that boat did").click()
+    assert axe(lesson) == []
+
+
+OLD = {"circle": "boat", "square": "kettle", "triangle": "wheel", "leaf": "leaf"}
+"""What things were called while they were shapes."""
+
+
+@pytest.mark.parametrize("old", OLD)
+def test_what_a_family_wrote_under_an_older_name_is_led_on(lesson: Page, old: str) -> None:
+    lesson.locator(GAP).fill("55")
+    written = lesson.evaluate("localStorage.getItem('plumline-2 / boat/river-walk')")
+    lesson.evaluate(
+        """([old, written]) => {
+          localStorage.clear();
+          localStorage.setItem('plumline-2 / device', JSON.stringify({shape: old, 'blocks-only': ''}));
+          for (const shape of ['circle', 'square', 'triangle', 'leaf'])
+            for (const lesson of ['river-walk', 'soup-night'])
+              localStorage.setItem(`plumline-2 / ${shape}/${lesson}`, shape === old ? written : '{"x": "1"}');
+        }""",
+        [old, written],
+    )
+    before = lesson.evaluate("({...localStorage})")
+    lesson.reload()
+    expect(lesson.get_by_role("button", name=f"Here: {OLD[old]}")).to_be_visible()
+    expect(lesson.locator(GAP)).to_have_value("55")
+    after = lesson.evaluate("({...localStorage})")
+    own = f"plumline-2 / {old}/river-walk"
+    assert after.pop(f"plumline-2 / {OLD[old]}/river-walk") == written
+    before.pop(own)
+    assert after == before  # nobody else's, and no other lesson's
+
+
+def test_what_was_written_under_both_names_is_laid_together(lesson: Page) -> None:
+    """A copy of a lesson that was kept before may still write under the older name."""
+    lesson.evaluate(
+        """() => {
+          localStorage.setItem('plumline-2 / circle/river-walk', '{"a": "old", "b": "old"}');
+          localStorage.setItem('plumline-2 / boat/river-walk', '{"b": "new"}');
+        }"""
+    )
+    lesson.reload()
+    lesson.locator(".who").wait_for()
+    kept = lesson.evaluate("JSON.parse(localStorage.getItem('plumline-2 / boat/river-walk'))")
+    assert (kept["a"], kept["b"]) == ("old", "new")
+    assert "plumline-2 / circle/river-walk" not in lesson.evaluate(KEYS)
+
+
+def test_what_is_led_on_and_finds_no_room_stays_where_it_is(lesson: Page) -> None:
+    lesson.evaluate("localStorage.setItem('plumline-2 / circle/river-walk', '{\"a\": \"old\"}')")
+    lesson.add_init_script(FULL)
+    lesson.reload()
+    lesson.locator(".who").wait_for()
+    assert lesson.evaluate(KEYS) == ["plumline-2 / circle/river-walk"]
+
+
+@pytest.mark.parametrize("unknown", ["pentagon", "constructor", "__proto__", ""])
+def test_a_name_that_nobody_knows_is_the_boat_and_keeps_what_it_has(
+    lesson: Page, unknown: str
+) -> None:
+    lesson.evaluate(
+        """(unknown) => {
+          localStorage.setItem('plumline-2 / device', JSON.stringify({shape: unknown}));
+          localStorage.setItem(`plumline-2 / ${unknown}/river-walk`, '{"a": "b"}');
+        }""",
+        unknown,
+    )
+    lesson.reload()
+    expect(lesson.get_by_role("button", name="Here: boat")).to_be_visible()
+    own = lesson.evaluate(f"localStorage.getItem('plumline-2 / {unknown}/river-walk')")
+    assert own == '{"a": "b"}'
 
 
 @pytest.mark.parametrize(
@@ -122,7 +271,8 @@ def test_a_broken_store_breaks_no_page(
     page.add_init_script(broken)
     page.goto(serve(built_site) + LESSON)
     page.locator(".who").click()
-    page.get_by_role("button", name="Erase what").click()
+    page.get_by_role("button", name="Clear all that").click()
+    page.get_by_role("button", name="Clear it").click()
     page.keyboard.press("Escape")
     page.locator("[aria-current=step]").wait_for()
     page.locator(GAP).fill("1")
@@ -157,8 +307,9 @@ def test_two_sites_on_one_host_keep_their_own_answers(
         page.locator(GAP).fill(answer)
     page.goto(f"{host}a/{LESSON}")
     expect(page.locator(GAP)).to_have_value("55")
-    page.get_by_role("button", name="Your shape").click()
-    page.get_by_role("button", name="Erase what circle wrote").click()
+    page.get_by_role("button", name="Here: boat").click()
+    page.get_by_role("button", name="Clear all that boat did").click()
+    page.get_by_role("button", name="Clear it").click()
     page.goto(f"{host}b/{LESSON}")
     expect(page.locator(GAP)).to_have_value("66")
 
@@ -179,10 +330,10 @@ def test_a_site_in_a_folder_keeps_its_own_answers(
 def test_what_was_kept_before_keys_had_a_path_is_carried_over(lesson: Page) -> None:
     lesson.locator(GAP).fill("55")
     lesson.evaluate("""() => { for (const key of Object.keys(localStorage)) {
-      localStorage.setItem(key.replace('plumline-2 / ', 'plumline-1-'), localStorage.getItem(key));
+      localStorage.setItem(key.replace('plumline-2 / boat', 'plumline-1-circle'), localStorage.getItem(key));
       localStorage.removeItem(key);
     } }""")
     assert [key[:11] for key in lesson.evaluate(KEYS)] == ["plumline-1-"]
     lesson.reload()
     expect(lesson.locator(GAP)).to_have_value("55")
-    assert lesson.evaluate(KEYS) == ["plumline-2 / circle/river-walk"]
+    assert lesson.evaluate(KEYS) == ["plumline-2 / boat/river-walk"]

@@ -56,7 +56,7 @@ def plumb_line() -> str:
         gap(),
         plumb_line(),
         written("css/mark.css", r'--plum-shape: path\("([^"]+)"\)'),
-        written("js/hung-plum.js", r'const PLUM = "([^"]+)"'),
+        written("js/plum-outline.js", r'export const PLUM = "([^"]+)"'),
     ],
     ids=["plum", "head", "icon", "gap", "day", "style", "script"],
 )

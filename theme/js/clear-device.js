@@ -1,12 +1,14 @@
+import { askFirst } from "./ask-first.js";
 import { button } from "./button.js";
 import { forget } from "./forget.js";
 import { siteFolder } from "./here.js";
 import { removeEvery } from "./kept.js";
 import { LiveElement } from "./live-element.js";
+import { makeButton } from "./make.js";
 import { say } from "./say.js";
 
 /**
- * Clears everything that this site keeps on the device: what every shape did, all choices, the kept
+ * Clears everything that this site keeps on the device: what everyone did, all choices, the kept
  * lessons and their worker. It asks first.
  */
 export class ClearDevice extends LiveElement {
@@ -31,22 +33,11 @@ export class ClearDevice extends LiveElement {
   }
 
   ask() {
-    const question = document.createElement("p");
-    question.id = "clear-all";
-    question.textContent = say("clear_all_asks");
-    const yes = this.choice(say("clear_all_yes"), () => this.clear());
-    const no = this.choice(say("clear_all_no"), () => this.leave());
-    no.classList.add("filled");
-    const group = document.createElement("div");
-    group.setAttribute("role", "group");
-    group.setAttribute("aria-labelledby", question.id);
-    const answers = document.createElement("p");
-    answers.className = "buttons";
-    answers.append(yes, no);
-    group.append(question, answers);
+    const yes = makeButton(say("clear_all_yes"), () => this.clear());
+    const no = makeButton(say("clear_all_no"), () => this.leave(), "filled");
     this.told.textContent = "";
-    this.replaceChildren(group, this.told);
-    no.focus(); // what cannot be brought back takes one step more
+    askFirst(this, say("clear_all_asks"), yes, no);
+    this.append(this.told);
   }
 
   leave() {
@@ -59,18 +50,8 @@ export class ClearDevice extends LiveElement {
     forget("");
     await removeEvery(siteFolder);
     this.told.textContent = say("clear_all_done");
-    const close = this.choice(say("close"), () => location.reload()); // every part of the page looks into its store when it begins
+    const close = makeButton(say("close"), () => location.reload()); // every part of the page looks into its store when it begins
     this.replaceChildren(this.told, close);
     close.focus();
-  }
-
-  /**
-   * @param {string} text
-   * @param {() => void} then
-   */
-  choice(text, then) {
-    const made = button(text);
-    made.addEventListener("click", then);
-    return made;
   }
 }

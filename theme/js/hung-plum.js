@@ -1,7 +1,7 @@
+import { PLUM } from "./plum-outline.js";
 import { svg } from "./svg.js";
 
 // The shapes are those that the site draws covers with; a test holds these to them.
-const PLUM = "M-1.5 -6h3v6.1a13 15 0 1 1-3 0z";
 const SHINE = "M-6 11a1.4 5 0 1 1-.01 0z";
 const LEAVES = {
   first: "M0 0a16 16 0 0 1 -24 -7a16 16 0 0 1 24 7z",

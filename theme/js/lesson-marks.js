@@ -1,11 +1,12 @@
 import { siteFolder } from "./here.js";
 import { canKeep, everyKept } from "./kept.js";
-import { shapeHere } from "./lesson-store.js";
+import { thingHere } from "./lesson-store.js";
 import { BEFORE, BEGINS } from "./read-store.js";
 import { say } from "./say.js";
+import { namesOf } from "./things.js";
 
 /**
- * Marks the lessons of the list that somebody began on this device, whoever of its shapes is here,
+ * Marks the lessons of the list that somebody began on this device, whoever is here,
  * and those that are kept on it: a sign and a word each.
  */
 export async function markLessons() {
@@ -35,10 +36,10 @@ function sayBegun(begun) {
   if (way instanceof HTMLElement && words && begun.has(way.dataset.begins ?? "")) words.textContent = say("go_on");
 }
 
-/** Folders of the lessons that the shape that is here left anything in. */
+/** Folders of the lessons that whoever is here left anything in. */
 function begunHere() {
   try {
-    const begins = [BEGINS, BEFORE].map((key) => `${key}${shapeHere()}/`);
+    const begins = namesOf(thingHere()).flatMap((name) => [BEGINS, BEFORE].map((key) => `${key}${name}/`));
     const found = Object.keys(localStorage).flatMap((key) => begins.filter((begin) => key.startsWith(begin)).map((begin) => key.slice(begin.length)));
     return new Set(found);
   } catch {

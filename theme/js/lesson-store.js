@@ -1,14 +1,18 @@
+import { leadOn } from "./lead-on.js";
 import { Store } from "./store.js";
+import { KEPT_AS, namesOf, thingOf } from "./things.js";
 
-/** The shape that stands for the learner on a shared device: a circle until another is picked. */
-export function shapeHere() {
-  return new Store("device").get("shape") || "circle";
+/** The thing that stands for the learner on a shared device: a boat until another is picked. */
+export function thingHere() {
+  return thingOf(new Store("device").get(KEPT_AS));
 }
 
 /** The store of the lesson on this page, for whoever is here. */
 export function lessonStore() {
   const lesson = document.querySelector("lesson-thread")?.getAttribute("data-lesson") ?? location.pathname;
-  return new Store(`${shapeHere()}/${lesson}`);
+  const thing = thingHere();
+  for (const name of namesOf(thing)) if (name !== thing) leadOn(`${name}/${lesson}`, `${thing}/${lesson}`);
+  return new Store(`${thing}/${lesson}`);
 }
 
 /** Whether this device keeps anything at all: where it is forbidden or full, no place is promised. */

@@ -1,23 +1,20 @@
+import { askFirst } from "./ask-first.js";
 import { button } from "./button.js";
 import { forget } from "./forget.js";
 import { keys } from "./keys.js";
-import { shapeHere } from "./lesson-store.js";
+import { thingHere } from "./lesson-store.js";
+import { make, makeButton } from "./make.js";
 import { say } from "./say.js";
 import { Store } from "./store.js";
+import { plumOfThing, thingDrawing } from "./thing-drawing.js";
+import { everyThing, KEPT_AS, namesOf } from "./things.js";
 
-/** Shapes that stand for learners, drawn in a square of 24. */
-const DRAWN = {
-  circle: "M12 3a9 9 0 1 0 .01 0z",
-  square: "M4 4h16v16H4z",
-  triangle: "M12 3 22 20H2z",
-  leaf: "M4 20C3 9 9 3 21 3c0 12-6 18-17 17z",
-};
-
-const SHAPES = keys({ circle: "shape_circle", square: "shape_square", triangle: "shape_triangle", leaf: "shape_leaf" });
+/** @type {Record<string, string>} */
+const THING_NAMES = keys({ boat: "thing_boat", kettle: "thing_kettle", wheel: "thing_wheel", leaf: "thing_leaf", pebble: "thing_pebble", spoon: "thing_spoon" });
 
 /**
- * Lets learners who share a device keep their work apart: each picks a shape, and no name. The
- * first shape is there without a choice.
+ * Lets learners who share a device keep their work apart: each picks a thing of Larkmead, and no
+ * name. The first thing is there without a choice.
  */
 export class WhoIsHere {
   static define() {
@@ -25,14 +22,15 @@ export class WhoIsHere {
     if (opening) new WhoIsHere().start(opening);
   }
 
-  here = shapeHere();
-  opener = button(drawing(this.here));
+  here = thingHere();
+  opener = button(plumOfThing(this.here), make("span", { textContent: say("who_here", { thing: nameOf(this.here) }) }));
   row = document.createElement("div");
+  clearing = make("div", { className: "clearing" });
+  told = document.createElement("p");
 
   /** @param {Element} opening of the lesson */
   start(opening) {
     this.opener.className = "who";
-    this.opener.setAttribute("aria-label", say("who_here", { shape: this.name(this.here) }));
     this.opener.title = say("who");
     this.opener.addEventListener("click", () => this.show(this.row.hidden));
     this.row.addEventListener("keydown", (event) => this.leave(event));
@@ -41,10 +39,11 @@ export class WhoIsHere {
     opening.prepend(this.opener, this.row);
   }
 
-  /** @param {boolean} shown the row of shapes, in the page and not over it */
+  /** @param {boolean} shown the row of things, in the page and not over it */
   show(shown) {
     this.row.hidden = !shown;
     this.opener.setAttribute("aria-expanded", String(shown));
+    if (!shown) this.offer(); // a question that nobody answered is taken back
   }
 
   /** @param {KeyboardEvent} event in the row */
@@ -55,58 +54,52 @@ export class WhoIsHere {
   }
 
   fill() {
-    const heading = document.createElement("p");
+    const heading = make("p", { textContent: say("who") });
     heading.id = "who";
-    heading.textContent = say("who");
-    const shapes = document.createElement("div");
-    shapes.append(...Object.keys(DRAWN).map((shape) => this.choice(shape)));
-    const says = document.createElement("p");
-    says.className = "quiet";
-    says.textContent = say("who_says");
-    const told = document.createElement("p");
-    told.setAttribute("role", "status");
-    const clear = button(say("who_clear", { shape: this.name(this.here) }));
-    clear.addEventListener("click", () => this.clear(told));
-    this.row.className = "shapes";
+    const things = make("div", {}, ...everyThing().map((thing) => this.choice(thing)));
+    const says = make("p", { className: "quiet", textContent: say("who_says") });
+    this.told.setAttribute("role", "status");
+    this.row.className = "things";
     this.row.setAttribute("role", "group");
-    this.row.setAttribute("aria-labelledby", "who");
-    this.row.append(heading, shapes, says, clear, told);
+    this.row.setAttribute("aria-labelledby", heading.id);
+    this.row.append(heading, things, says, this.clearing, this.told);
   }
 
-  /** @param {string} shape */
-  choice(shape) {
-    const name = document.createElement("span");
-    name.textContent = this.name(shape);
-    const choice = button(drawing(shape), name);
-    choice.setAttribute("aria-pressed", String(shape === this.here));
+  /** @param {string} thing */
+  choice(thing) {
+    const choice = button(thingDrawing(thing), make("span", { textContent: nameOf(thing) }));
+    choice.setAttribute("aria-pressed", String(thing === this.here));
     choice.addEventListener("click", () => {
-      if (shape === this.here) return this.show(false);
-      new Store("device").set("shape", shape);
+      if (thing === this.here) return this.show(false);
+      new Store("device").set(KEPT_AS, thing);
       location.reload(); // every part of the page looks into its store when it begins
     });
     return choice;
   }
 
-  /** @param {HTMLElement} told where it is said that it is done */
-  clear(told) {
-    forget(`${this.here}/`); // in every lesson
-    /** @type {import("./lesson-thread.js").LessonThread | null} */ (document.querySelector("lesson-thread"))?.clear();
-    told.textContent = say("who_cleared", { shape: this.name(this.here) });
+  /** The way to clear, below a line and apart from the things: nobody takes it for the way out. */
+  offer() {
+    const clear = makeButton(say("who_clear", { thing: nameOf(this.here) }), () => this.ask());
+    this.clearing.replaceChildren(clear);
+    return clear;
   }
 
-  /** @param {string} shape */
-  name(shape) {
-    return say(SHAPES[/** @type {keyof typeof SHAPES} */ (shape)] ?? SHAPES.circle);
+  ask() {
+    const yes = makeButton(say("who_clear_yes"), () => this.clear());
+    const no = makeButton(say("clear_all_no"), () => this.offer().focus());
+    this.told.textContent = "";
+    askFirst(this.clearing, say("who_clear_asks", { thing: nameOf(this.here) }), yes, no);
+  }
+
+  clear() {
+    for (const name of namesOf(this.here)) forget(`${name}/`); // in every lesson
+    /** @type {import("./lesson-thread.js").LessonThread | null} */ (document.querySelector("lesson-thread"))?.clear();
+    this.offer().focus();
+    this.told.textContent = say("who_cleared", { thing: nameOf(this.here) });
   }
 }
 
-/** @param {string} shape */
-function drawing(shape) {
-  const picture = document.createElementNS("http://www.w3.org/2000/svg", "svg");
-  picture.setAttribute("viewBox", "0 0 24 24");
-  picture.setAttribute("aria-hidden", "true");
-  const path = document.createElementNS("http://www.w3.org/2000/svg", "path");
-  path.setAttribute("d", DRAWN[/** @type {keyof typeof DRAWN} */ (shape)] ?? DRAWN.circle);
-  picture.append(path);
-  return picture;
+/** @param {string} thing */
+function nameOf(thing) {
+  return say(THING_NAMES[thing] ?? "");
 }

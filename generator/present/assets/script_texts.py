@@ -1,7 +1,7 @@
 """Which texts of the site the scripts of one file say, found in the scripts themselves.
 
 A script says a text by ``say("key")``, or by a table of keys that are each written out:
-``keys({ circle: "shape_circle" })``. So a key can be searched for, and where a text is brought
+``keys({ boat: "thing_boat" })``. So a key can be searched for, and where a text is brought
 along follows from which script says it.
 """
 
