@@ -12,21 +12,23 @@ ROOT = Path(__file__).parents[2]
 LISTS = {
     "tests/vendor/README.md": "tests/vendor",
     "theme/vendor/plotly/VERSION": "theme/vendor/plotly",
+    "theme/vendor/noto-sans/VERSION": "theme/vendor/noto-sans",
 }
 NAMED = {
     f"{folder}/{name}": checksum
     for told, folder in LISTS.items()
     for line in (ROOT / told).read_text("utf-8").splitlines()
-    for name in re.findall(r"[\w.-]+\.js\b", line)
+    for name in re.findall(r"[\w.-]+\.(?:js|ttf)\b", line)
     for checksum in re.findall(r"\b[0-9a-f]{64}\b", line)
 }
 
 
-def test_every_copied_script_is_named_with_a_checksum() -> None:
+def test_every_copied_file_is_named_with_a_checksum() -> None:
     there = {
         file.relative_to(ROOT).as_posix()
         for folder in ("tests/vendor", "theme/vendor")
-        for file in (ROOT / folder).rglob("*.js")
+        for kind in ("js", "ttf")
+        for file in (ROOT / folder).rglob(f"*.{kind}")
     }
     assert there
     assert set(NAMED) == there

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 import struct
 from pathlib import Path
 
 import pytest
+import typst
 
 from generator.compute.result import LessonResult
 from generator.present.recording.slides.order import slides
@@ -211,3 +213,37 @@ def test_a_day_shows_both_numbers_and_where_it_is_worked_how_they_are_subtracted
     )
     assert {"nadia.eaten", "nadia.needed"} <= set(days[0].shows)
     assert pictures(days, ROOT / "theme")
+
+
+def test_slides_are_set_in_a_family_of_the_pages() -> None:
+    """What lies beside them, so that a film looks alike on every machine and as the pages do."""
+    families = re.search(
+        r"set text\(font: \(([^)]*)\)", (ROOT / "theme/slides.typ").read_text("utf-8")
+    )
+    assert families
+    first, *others = re.findall(r'"([^"]+)"', families[1])
+    pages = re.search(r"html \{\s*font: ([^;]+);", (ROOT / "theme/css/page.css").read_text("utf-8"))
+    assert pages
+    assert f'"{first}"' in pages[1]
+    assert others == [
+        "DejaVu Sans Mono"
+    ]  # the only sans that typst has itself, for signs of arithmetic
+    folder = ROOT / "theme/vendor" / first.lower().replace(" ", "-")
+    held = [file.read_bytes() for file in sorted(folder.glob("*.ttf"))]
+    assert len(held) == 2  # bold and regular
+    assert all(first.encode("utf-16-be") in font for font in held)
+
+
+def test_the_family_draws_the_slides(
+    shown: tuple[Slide, ...], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Without it the same words are drawn otherwise."""
+    own = pictures(shown[:1], ROOT / "theme")
+    compiled = typst.compile
+
+    def without(*given: Path, font_paths: list[Path], **named: str) -> bytes:
+        assert font_paths
+        return compiled(*given, **named)  # type: ignore[call-overload, no-any-return]  # as it was called
+
+    monkeypatch.setattr(typst, "compile", without)
+    assert pictures(shown[:1], ROOT / "theme") != own

@@ -1,4 +1,4 @@
-"""Slides as pictures of 960 by 540 pixels, drawn by typst with the fonts it brings along."""
+"""Slides as pictures of 960 by 540 pixels, drawn by typst in a family of the pages, which lies beside them."""
 
 from __future__ import annotations
 
@@ -59,7 +59,8 @@ def _drawn(slides: Sequence[Slide], theme: Path) -> tuple[bytes, ...]:
                 "colours": json.dumps(asdict(LIGHT)),
                 "plum": PLUM,
             },
-            ignore_system_fonts=True,
+            font_paths=[theme / "vendor" / "noto-sans"],
+            ignore_system_fonts=True,  # they are other ones on every machine
         ),
     )
     return tuple(drawn) if isinstance(drawn, list) else (drawn,)
