@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import io
 import re
+import socket
 import sys
 import threading
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from functools import partial
 from http import HTTPStatus
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
@@ -26,10 +27,29 @@ def serving(folder: Path) -> Iterator[str]:
     finally:
         server.shutdown()
         server.server_close()
+        server.hang_up()
         thread.join()
 
 
 class _Server(ThreadingHTTPServer):
+    def __init__(self, *args: Any) -> None:
+        super().__init__(*args)
+        self._open: set[socket.socket] = set()
+
+    def process_request(self, request: Any, client_address: Any) -> None:
+        self._open.add(request)
+        super().process_request(request, client_address)
+
+    def shutdown_request(self, request: Any) -> None:
+        self._open.discard(request)
+        super().shutdown_request(request)
+
+    def hang_up(self) -> None:
+        """End the connections that browsers keep open: a host that is gone answers on none."""
+        for one in tuple(self._open):
+            with suppress(OSError):
+                one.shutdown(socket.SHUT_RDWR)
+
     def handle_error(self, request: Any, client_address: Any) -> None:
         """Stay quiet where the browser hung up, as it does when it leaves a video."""
         if not isinstance(sys.exception(), ConnectionError):
@@ -76,6 +96,19 @@ class _Handler(SimpleHTTPRequestHandler):
         self.send_header("Content-Length", str(len(part)))
         self.end_headers()
         return io.BytesIO(part)
+
+    def send_error(self, code: int, message: str | None = None, explain: str | None = None) -> None:
+        """Send the site's own page in the place of one that is not there, as hosts of static sites do."""
+        own = Path(self.directory, "404.html")
+        if code != HTTPStatus.NOT_FOUND or self.command != "GET" or not own.is_file():
+            super().send_error(code, message, explain)
+            return
+        page = own.read_bytes()
+        self.send_response(code)
+        self.send_header("Content-Type", "text/html; charset=utf-8")
+        self.send_header("Content-Length", str(len(page)))
+        self.end_headers()
+        self.wfile.write(page)
 
     def end_headers(self) -> None:
         self.send_header("Accept-Ranges", "bytes")

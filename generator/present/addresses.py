@@ -10,6 +10,7 @@ from abc import ABC, abstractmethod
 from base64 import b64encode
 from collections.abc import Callable, Mapping
 from posixpath import dirname
+from urllib.parse import urlsplit
 
 from markupsafe import Markup
 
@@ -104,6 +105,35 @@ class OnSite(Addresses):
     def root(self) -> str:
         """The folder of the site."""
         return "../" * (self._folder.count("/") + 1) if self._folder else ""
+
+
+class FromAnywhere(OnSite):
+    """The addresses of a page that a host sends in the place of any that is not there, however deep."""
+
+    def __init__(self, published: str, *, preview: bool = False) -> None:
+        """Addresses from the root of the host.
+
+        Args:
+            published: address of the site, ending in a slash; where it has none, it is taken to
+                stand at its host's root.
+            preview: whether a reload script runs in it.
+        """
+        super().__init__("", preview=preview)
+        self._site = urlsplit(published).path or "/"
+
+    def file(self, path: str) -> str:
+        """A file that the page shows or loads."""
+        return self._site + super().file(path)
+
+    def link(self, href: str) -> str:
+        """A page to go to."""
+        made = super().link(href)
+        return made if made.startswith("#") or ":" in made else self._site + made
+
+    @property
+    def root(self) -> str:
+        """The folder of the site."""
+        return self._site
 
 
 class InCopy(Addresses):

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from markupsafe import Markup
 
 from generator.compute.result import LessonResult
-from generator.present.addresses import OnSite
+from generator.present.addresses import FromAnywhere, OnSite
 from generator.present.assets.environment import Theme
 from generator.present.entry import LessonEntry
 from generator.present.output import Output
 from generator.present.pages.components import PATH, components_view
 from generator.present.pages.home import FRONT, PROSE, home_view
 from generator.present.pages.lesson_list import LIST, lesson_list
+from generator.present.pages.not_found import NOT_FOUND, not_found_view
 from generator.present.pages.page import Surround
 from generator.present.views.home import ProseView
 from generator.present.views.page import LinkView, View
@@ -29,7 +30,8 @@ class Presenter:
     def __init__(self, theme: Theme, surround: Surround) -> None:
         self._theme = theme
         self._say = surround.say
-        self._surround = surround
+        self.surround = surround
+        """The same for all its pages."""
 
     def home(self, entries: Iterable[LessonEntry], intro: Markup, *, headed: bool) -> str:
         """The front page, below an introduction that the educator wrote.
@@ -39,14 +41,14 @@ class Presenter:
             intro: HTML.
             headed: whether it has a main heading of its own.
         """
-        view = home_view(entries, intro, self._surround, headed=headed)
+        view = home_view(entries, intro, self.surround, headed=headed)
         return self._fill(view, FRONT)
 
     def components(self, results: Iterable[LessonResult]) -> Output:
         """The page of all components in all states, for a preview."""
-        view = components_view(results, self._surround)
+        view = components_view(results, self.surround)
         page = self._fill(view, PATH)
-        return Output(self._surround.folder + PATH, page.encode())
+        return Output(self.surround.folder + PATH, page.encode())
 
     def prose(self, path: str, title: str, body: str, *, headed: bool, draft: bool = False) -> str:
         """A hand-written page at a path in the language's folder, its body already HTML.
@@ -58,7 +60,7 @@ class Presenter:
             headed: whether it has a main heading of its own.
             draft: whether only a preview shows it.
         """
-        page = self._surround.page(path, title, first_words(body), look=PROSE)
+        page = self.surround.page(path, title, first_words(body), look=PROSE)
         heading, end, rest = Markup(body).partition("</h1>")  # noqa: S704  # made by MkDocs from a trusted file
         view = ProseView(
             page,
@@ -77,16 +79,27 @@ class Presenter:
         """The body of a hand-written page with the list of lessons in the place of its mark."""
         if LIST not in body:
             return body
-        view = lesson_list(entries, originals, self._surround)
+        view = lesson_list(entries, originals, self.surround)
         listed = self._theme.fill_part(view, self._say, self._at(FRONT))
         return body.replace(LIST, listed)
+
+    def not_found(self, told: Mapping[Presenter, Sequence[LessonEntry]]) -> Output:
+        """The page in the place of one that is not there, for the whole site.
+
+        Args:
+            told: the lessons of each language, by who makes its pages; this one first.
+        """
+        view = not_found_view((one.surround, entries) for one, entries in told.items())
+        site, preview = self.surround.site, self.surround.preview
+        page = self._theme.fill(view, self._say, FromAnywhere(site.address, preview=preview))
+        return Output(NOT_FOUND, page.encode())
 
     def _fill(self, view: View, path: str) -> str:
         return self._theme.fill(view, self._say, self._at(path))
 
     def _at(self, path: str) -> OnSite:
         """The addresses of a page in the language's folder."""
-        return OnSite(self._surround.folder + path, preview=self._surround.preview)
+        return OnSite(self.surround.folder + path, preview=self.surround.preview)
 
 
 def _in_guide(path: str) -> bool:

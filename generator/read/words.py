@@ -16,6 +16,7 @@ from generator.read.overlay import UNITS, read_over
 from generator.read.source import Data, Source
 
 _FIRST = "en"
+_DIRECTIONS = ("ltr", "rtl")
 _LARGEST = 500_000
 """Bytes of a file of words; ours have a tenth of it."""
 _BACK = "take it from the last commit"
@@ -38,7 +39,9 @@ def read_words(
     }
     first = sources[_FIRST]
     for language, source in sources.items():
-        problems += [*_unusable(source), *_unknown_locale(source, language)] if source else []
+        if source:
+            problems += [*_unusable(source), *_unknown_locale(source, language)]
+            problems += _unknown_direction(source)
     for language, source in sources.items():
         if source and first and language != _FIRST:
             problems += _differences(source, first)
@@ -133,6 +136,18 @@ def _unknown_locale(source: Source, language: str) -> list[Problem]:
         hint = "write `locale:` with the tag of a language that writes them alike, such as en-US"
         return [Problem(source.places.key("locale"), what, hint)]
     return []
+
+
+def _unknown_direction(source: Source) -> list[Problem]:
+    """A direction that no browser knows (HTML Standard, 3.2.6.4: ``dir``)."""
+    written = _texts(source).get("direction", _DIRECTIONS[0])
+    if written in _DIRECTIONS:
+        return []
+    what = f"a language is not written in the direction `{written}`"
+    hint = (
+        "write `direction: ltr` where it is written from the left, `direction: rtl` from the right"
+    )
+    return [Problem(source.places.key("direction"), what, hint)]
 
 
 def _differences(source: Source, first: Source) -> list[Problem]:

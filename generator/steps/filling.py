@@ -68,8 +68,9 @@ def pieces_of(site: Site, root: Path) -> list[Piece]:
 
 
 def other_files(site: Site, by_hand: ByHand) -> Iterator[Output]:
-    """What lessons share, the front page of each language, the pages written by hand, their pictures."""
+    """What lessons share, the page in the place of one that is not there, the front pages, the pages written by hand, their pictures."""
     yield from site.shared()
+    yield site.not_found()
     yield from by_hand.files
     for page in by_hand.pages:
         headed, draft = page.path in by_hand.headed, page.path in by_hand.drafts

@@ -112,6 +112,11 @@ class Site:
             return presenter.home(entries, Markup(body), headed=headed)  # noqa: S704  # the educator's own Markdown
         return presenter.prose(below, title, body, headed=headed, draft=draft)
 
+    def not_found(self) -> Output:
+        """The page a host sends in the place of one that is not there."""
+        told = {made: self.entries(language) for language, made in self.presenters.items()}
+        return next(iter(told)).not_found(told)
+
     def components(self, root: Path) -> Iterator[Output]:
         """For a preview: the page of all components, made of as few lessons as show every kind of stop."""
         shown: list[Mapping[str, LessonResult]] = []

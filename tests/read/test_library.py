@@ -47,6 +47,7 @@ MISTAKES = [
     ("a brace not closed", EN, '"{most} and {last}"', '"{most} and {last"', "a brace in `list_and`"),
     ("a brace without a name", EN, '"{most} and {last}"', '"{} and {last}"', "a brace in `list_and`"),
     ("a locale nobody knows", EN, "locale: en-US", "locale: qq", "numbers are written in `qq`"),
+    ("a direction", EN, "direction: ltr", "direction: up", "not written in the direction `up`"),
     ("plural forms without the common one", EN, 'minutes: {one: "{n} minute", other:', 'minutes: {one: "{n} minute", others:', "lacks `other`"),
 ]  # fmt: skip
 
@@ -118,10 +119,10 @@ LIST = 'list_and: "{most} and {last}"\n'
     ("french", "at", "what"),
     [
         ("", "3:1", "the text `list_and` is missing"),
-        ('list_and: "{most}"\n', "4:1", "`list_and` fills other places"),
-        ('list_and: "{tout} et {last}"\n', "4:1", "`list_and` fills other places"),
+        ('list_and: "{most}"\n', "5:1", "`list_and` fills other places"),
+        ('list_and: "{tout} et {last}"\n', "5:1", "`list_and` fills other places"),
         (LIST + "list_end: x\n", "5:1", "`list_end` is no text of the site"),
-        ('list_and: "{most} {last"\n', "4:1", "a brace in `list_and`"),
+        ('list_and: "{most} {last"\n', "5:1", "a brace in `list_and`"),
     ],
 )
 def test_a_translation_is_held_against_english(

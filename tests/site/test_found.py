@@ -6,6 +6,7 @@ import json
 import re
 from pathlib import Path
 
+from generator.present.pages.not_found import NOT_FOUND
 from tests.html_page import pages
 
 _ALTERNATE = re.compile(r'<link rel="alternate" hreflang="([^"]+)" href="([^"]+)">')
@@ -23,7 +24,8 @@ def test_every_page_has_an_icon(built_site: Path) -> None:
     for page in pages(built_site):
         icon = re.search(r'<link rel="icon" href="([^"]+)"', page.read_text())
         assert icon, page
-        assert (page.parent / icon[1]).is_file(), page
+        below = icon[1].removeprefix("/") if page.name == NOT_FOUND else icon[1]
+        assert (page.parent / below).is_file(), page
 
 
 def test_a_page_in_two_languages_names_both_and_one_for_all_the_rest(built_site: Path) -> None:

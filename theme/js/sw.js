@@ -1,12 +1,14 @@
 /**
  * The worker that opens kept lessons without a network. A page of a kept lesson and all that it
  * asks for come from the lesson's copy, so that its parts fit together; everything else comes from
- * the network, and from a copy only where there is none. Whenever such a page is opened, the site is
+ * the network, and from a copy only where there is none; a page that is not kept ends there in one that
+ * says so. Whenever such a page is opened, the site is
  * asked whether it has a newer version: then the page comes from the site at once, and it renews the
  * copy (`keep-lesson.js`).
  */
 import { byteRange } from "./byte-range.js";
 import { copies, copyOf, listOf, pastAddress } from "./kept-names.js";
+import { notKept } from "./not-kept.js";
 
 const worker = /** @type {any} */ (self); // the types of pages, which this project uses, know no worker
 
@@ -51,6 +53,7 @@ async function fromSite(request, held, kept) {
   if (spare) return part(request, spare);
   if (fresh instanceof Response) return fresh;
   if (request.destination === "image") return new Response(NO_PICTURE, { headers: { "Content-Type": "image/svg+xml" } });
+  if (request.mode === "navigate") return notKept(request.url, worker.registration.scope);
   throw fresh.failed;
 }
 

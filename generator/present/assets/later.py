@@ -8,6 +8,7 @@ from pathlib import Path
 from generator.present.assets.brought import FOLDER, brought_by
 from generator.present.assets.bundle import join_script, join_styles, sources
 from generator.present.assets.kind_files import script_entries, with_read_aloud
+from generator.present.assets.not_kept import NOT_KEPT_TEXTS, not_kept_texts
 from generator.present.output import Output
 from generator.present.words.say import Say
 
@@ -23,7 +24,7 @@ def later_files(theme: Path, says: Iterable[Say], *, keeping: bool = True) -> It
 
     Args:
         theme: its folder.
-        says: the words of each language.
+        says: the words of each language, the site's first one first.
         keeping: whether lessons may be kept on a device; where not, the worker's file takes away
             what is kept.
     """
@@ -34,9 +35,11 @@ def later_files(theme: Path, says: Iterable[Say], *, keeping: bool = True) -> It
     entries |= {entry.removeprefix("js/").removesuffix(".js"): entry for entry in kinds}
     for name in ("later.css", "home.css", "play.css"):
         yield Output(f"assets/{name}", join_styles(f"css/{name}", styles).encode())
-    for say in says:
+    spoken = tuple(says)
+    for say in spoken:
         for name, entry in entries.items():
             bundle, file = join_script(entry, scripts, say.texts), f"{name}-{say.locale}.js"
             yield Output(FOLDER + file, bundle.encode(), needs=brought_by(file, say.locale))
     worker = WORKER if keeping else _NO_WORKER
-    yield Output(WORKER, join_script(f"js/{worker}", scripts).encode())
+    words = {NOT_KEPT_TEXTS: not_kept_texts(spoken)}
+    yield Output(WORKER, join_script(f"js/{worker}", scripts | words).encode())

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from decimal import Decimal
 from fractions import Fraction
+from typing import Literal
 
 from babel import Locale, UnknownLocaleError
 from babel.numbers import format_decimal, format_percent
@@ -26,6 +27,10 @@ class Say:
         self._words = words
         self.locale = str(words.texts.get("locale", words.language))
         """Language and region as BCP 47 writes them: where numbers are written, ``es-US``."""
+        self.direction: Literal["ltr", "rtl"] = (
+            "rtl" if words.texts.get("direction") == "rtl" else "ltr"
+        )
+        """Whether the language is written from the left or from the right, as HTML says it."""
         self._locale = Locale.parse(self.locale, sep="-")
         self._numbers: dict[Decimal | int, str] = {}
         self._plain = {key: text for key, text in words.texts.items() if isinstance(text, str)}

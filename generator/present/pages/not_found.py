@@ -1,0 +1,47 @@
+"""The page a host sends in the place of one that is not there: one for all languages of the site."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from markupsafe import Markup
+
+from generator.present.entry import LessonEntry
+from generator.present.pages.home import FRONT, MANY, PROSE
+from generator.present.pages.page import Surround
+from generator.present.views.not_found import NotFoundInLanguageView, NotFoundView
+from generator.present.views.page import LinkView
+
+NOT_FOUND = "404.html"
+"""Its path from the site's root; hosts of static sites know it by this name (common practice, no source)."""
+
+
+def not_found_view(told: Iterable[tuple[Surround, Iterable[LessonEntry]]]) -> NotFoundView:
+    """The page, in the language of the site first.
+
+    Args:
+        told: what surrounds the pages of each language, and its lessons in their order.
+    """
+    parts = tuple(told)
+    first, say = parts[0][0], parts[0][0].say
+    page = first.page(
+        NOT_FOUND, say("not_found"), say("not_found_says"), look=PROSE, searched=False
+    )
+    return NotFoundView(page, tuple(_in_language(*part) for part in parts))
+
+
+def _in_language(surround: Surround, entries: Iterable[LessonEntry]) -> NotFoundInLanguageView:
+    say, folder = surround.say, surround.folder
+    lessons = tuple(_lesson(folder, one) for one in entries)
+    return NotFoundInLanguageView(
+        language=say.locale,
+        title=say("not_found"),
+        says=say("not_found_says"),
+        front=LinkView(folder + FRONT, say("all_lessons")),
+        lessons=lessons if len(lessons) < MANY else (),
+    )
+
+
+def _lesson(folder: str, entry: LessonEntry) -> LinkView:
+    title = Markup(entry.title)  # noqa: S704  # made safe when it was written down
+    return LinkView(f"{folder}{entry.id}/index.html", title)

@@ -1,0 +1,32 @@
+"""The page in the place of one that is not there."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from generator.present.views.page import LinkView, PageView
+
+
+@dataclass(frozen=True, slots=True)
+class NotFoundInLanguageView:
+    """What it says in one language."""
+
+    language: str
+    """Language tag."""
+    title: str
+    says: str
+    front: LinkView
+    """The front page of the language, which lists all lessons."""
+    lessons: tuple[LinkView, ...]
+    """None where they are so many that the front page groups them."""
+
+
+@dataclass(frozen=True, slots=True)
+class NotFoundView:
+    """The page, in every language of the site."""
+
+    template: ClassVar[str] = "not-found.html"
+    page: PageView
+    languages: tuple[NotFoundInLanguageView, ...]
+    """The site's first one first."""
