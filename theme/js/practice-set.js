@@ -108,8 +108,8 @@ export class PracticeSet extends LiveElement {
   worded({ kind, first, second }) {
     const gap = Math.abs(first - second);
     const numbers = { first: this.write(first), second: this.write(second), gap: this.write(gap), left: this.write(first % second) };
-    if (kind === "count") return { says: `${numbers.first} ÷ ${numbers.second} =`, answer: this.write(Math.floor(first / second)) + say("left_over_after", numbers) };
-    if (kind === "gap") return { says: `${numbers.first} − ${numbers.second} =`, answer: numbers.gap };
+    if (kind === "count") return { says: fromLeft(`${numbers.first} ÷ ${numbers.second} =`), answer: this.write(Math.floor(first / second)) + say("left_over_after", numbers) };
+    if (kind === "gap") return { says: fromLeft(`${numbers.first} − ${numbers.second} =`), answer: numbers.gap };
     return { says: say("practice_which", numbers), answer: first > second ? say("practice_first_more", numbers) : say("practice_second_more", numbers) };
   }
 
@@ -185,4 +185,12 @@ class PracticeAnswer extends CheckedAnswer {
 /** A short set's name that nobody has to think of. */
 function freshSeed() {
   return crypto.getRandomValues(new Uint32Array(1))[0]?.toString(36).slice(-5) ?? "";
+}
+
+/**
+ * A sum among words that are written from the right: it is held apart from them (Unicode Standard Annex #9, 2.6).
+ * @param {string} sum
+ */
+function fromLeft(sum) {
+  return document.documentElement.dir === "rtl" ? `\u2066${sum}\u2069` : sum;
 }

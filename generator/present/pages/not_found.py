@@ -35,6 +35,7 @@ def _in_language(surround: Surround, entries: Iterable[LessonEntry]) -> NotFound
     lessons = tuple(_lesson(folder, one) for one in entries)
     return NotFoundInLanguageView(
         language=say.locale,
+        direction=say.direction,
         title=say("not_found"),
         says=say("not_found_says"),
         front=LinkView(folder + FRONT, say("all_lessons")),

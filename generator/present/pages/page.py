@@ -65,6 +65,7 @@ class Surround:
         languages = self._languages(path)
         return PageView(
             language=self.say.locale,
+            mirrored=self.say.direction == "rtl",
             title=f"{title} · {programme}" if title else programme,
             description=description,
             programme=programme,

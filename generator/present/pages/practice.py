@@ -70,7 +70,8 @@ def _says(problem: Problem, say: Say) -> str:
     first, second = say.number(problem.first), say.number(problem.second)
     if problem.kind is Kind.WHICH:
         return say("practice_which", first=first, second=second)
-    return f"{first} ÷ {second} =" if problem.kind is Kind.COUNT else f"{first} − {second} ="
+    sign = "÷" if problem.kind is Kind.COUNT else "−"
+    return say.from_left(f"{first} {sign} {second} =")
 
 
 def _answer(problem: Problem, say: Say) -> str:

@@ -131,7 +131,7 @@ def _view(told: StopInLesson[DayStop]) -> DayView:
         answer=say(ANSWER.key(balance.lean), gap=say.quantity(balance.gap, Measure.ENERGY)),
         eaten=say.quantity(balance.eaten, Measure.ENERGY),
         needed=say.quantity(balance.needed, Measure.ENERGY),
-        sum=f"{numbers} = {say.number(balance.eaten)}",
+        sum=say.from_left(f"{numbers} = {say.number(balance.eaten)}"),
         subtraction=subtraction(gap, say),
         tilt=plumb_tilt(balance.ratio),
         hangs=say(HANGS.key(balance.lean)),

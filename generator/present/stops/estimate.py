@@ -33,7 +33,7 @@ def estimate_view(comparison: Comparison, say: Say) -> EstimateView | None:
         end=digits(line.end),
         gap=digits(gap.size),
         row=row_address(comparison.stop.id, row),
-        sensible=(
+        sensible=say.from_left(
             f"{say.number(gap.larger)} − {say.number(gap.smaller)} ≈ "
             f"{say.number(near.larger)} − {say.number(near.smaller)} = {say.number(near.gap)}"
         ),

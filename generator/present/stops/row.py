@@ -99,8 +99,10 @@ def total_view(comparison: Comparison, say: Say) -> TotalView:
     stop, total = comparison.stop, comparison.total
     working = gap_working(total, None, stop.sides, stop.measure, say)
     sums = tuple(
-        " + ".join(say.number(row.sides[side].shown.value) for row in comparison.rows)
-        + f" = {say.number(value)}"
+        say.from_left(
+            " + ".join(say.number(row.sides[side].shown.value) for row in comparison.rows)
+            + f" = {say.number(value)}"
+        )
         for side, value in enumerate((total.first, total.second))
         if len(comparison.rows) > 1
     )

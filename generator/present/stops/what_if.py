@@ -154,7 +154,7 @@ def _sum(worked: WhatIf, one: Changed, say: Say) -> str:
     """``6 + 6 + 16 + 15 = 43``: what the changed side holds, row by row."""
     parts = [say.number(held.shown.value) for held in worked.foods_after(one, one.side)]
     total = (one.total.first, one.total.second)[one.side]
-    return f"{' + '.join(parts) or say.number(0)} = {say.number(total)}"
+    return say.from_left(f"{' + '.join(parts) or say.number(0)} = {say.number(total)}")
 
 
 def _likely(worked: WhatIf, one: Changed, say: Say) -> tuple[LikelyView, ...]:

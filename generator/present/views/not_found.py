@@ -14,6 +14,8 @@ class NotFoundInLanguageView:
 
     language: str
     """Language tag."""
+    direction: str
+    """``ltr`` or ``rtl``."""
     title: str
     says: str
     front: LinkView

@@ -40,6 +40,8 @@ class PageView:
     """What every page has around its content; files by their paths from the site's root."""
 
     language: str
+    mirrored: bool
+    """Whether its language is written from the right."""
     title: str
     """For the title bar: the page and the programme."""
     description: str

@@ -119,12 +119,16 @@ def gap_working(
 
 def subtraction(gap: Gap, say: Say) -> str:
     """``2,430 − 1,880 = 550``: the smaller number from the larger."""
-    return f"{say.number(gap.larger)} − {say.number(gap.smaller)} = {say.number(gap.size)}"
+    return say.from_left(
+        f"{say.number(gap.larger)} − {say.number(gap.smaller)} = {say.number(gap.size)}"
+    )
 
 
 def division(gap: Gap, count: Count, say: Say) -> str:
     """``320 ÷ 10 = 32``: from the gap on a count is a bare number, of no food and no unit."""
-    return f"{say.number(gap.size)} ÷ {say.number(count.per)} = {say.number(count.whole)}"
+    return say.from_left(
+        f"{say.number(gap.size)} ÷ {say.number(count.per)} = {say.number(count.whole)}"
+    )
 
 
 def gap_sentence(gap: Gap, sides: tuple[str, str], measure: Measure, say: Say) -> str:

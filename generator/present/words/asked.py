@@ -41,7 +41,7 @@ def computed_view(
 
 
 def _number(stop: str, answer: NumberAnswer, say: Say) -> AskedView:
-    shown = f"{say.number(answer.value)}\N{NO-BREAK SPACE}{answer.unit}" if answer.unit else ""
+    shown = _held(answer, say) if answer.unit else ""
     shown = shown or say.number(answer.value)
     written = in_line(
         say.number(as_decimal(part)) if isinstance(part, Fraction) else part
@@ -53,7 +53,9 @@ def _number(stop: str, answer: NumberAnswer, say: Say) -> AskedView:
         right=digits(answer.value),
         unit=str(answer.unit or ""),
         answer=shown,
-        working=f"{written} = {say.number(answer.value)}" if len(answer.parts) > 1 else "",
+        working=say.from_left(f"{written} = {say.number(answer.value)}")
+        if len(answer.parts) > 1
+        else "",
         says=say("answer_is", answer=shown),
     )
 
@@ -84,9 +86,9 @@ def _options(answer: ChosenAnswer, result: LessonResult, say: Say) -> tuple[Opti
     return tuple(found)
 
 
-def _held(answer: ChosenAnswer, say: Say) -> str:
-    """What the right one holds, with its unit."""
-    return f"{say.number(answer.value)}\N{NO-BREAK SPACE}{answer.unit}"
+def _held(answer: ChosenAnswer | NumberAnswer, say: Say) -> str:
+    """What it comes to, or what the right one holds, with its unit."""
+    return say.from_left(f"{say.number(answer.value)}\N{NO-BREAK SPACE}{answer.unit}")
 
 
 def _name(held: Holding) -> str:

@@ -45,5 +45,5 @@ def count_up_words(gap: Gap, say: Say) -> str:
         "way_count_up",
         smaller=say.number(gap.smaller),
         larger=say.number(gap.larger),
-        sum=f"{added} = {say.number(gap.size)}" if len(sizes) > 1 else added,
+        sum=say.from_left(f"{added} = {say.number(gap.size)}" if len(sizes) > 1 else added),
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from decimal import Decimal
 from fractions import Fraction
@@ -17,6 +18,9 @@ from generator.present.words.foreign import filled, joined, like
 
 _GROUPS_FROM_FIVE_DIGITS = {"es", "es-ES"}
 """Languages that write 1420 but 14.200: CLDR's minimum grouping digits, which babel does not carry."""
+_SUM = re.compile(r"\(*(?:\{\w+\}|\d+)(?:\)* [−+÷×=] \(*(?:\{\w+\}|\d+))+\)*")
+"""A sum among the words of a text, its numbers still to be filled in."""
+_ISOLATED, _ISOLATED_END = "\N{LEFT-TO-RIGHT ISOLATE}", "\N{POP DIRECTIONAL ISOLATE}"
 
 
 class Say:
@@ -33,7 +37,11 @@ class Say:
         """Whether the language is written from the left or from the right, as HTML says it."""
         self._locale = Locale.parse(self.locale, sep="-")
         self._numbers: dict[Decimal | int, str] = {}
-        self._plain = {key: text for key, text in words.texts.items() if isinstance(text, str)}
+        self._plain = {
+            key: _SUM.sub(lambda found: self.from_left(found[0]), text)
+            for key, text in words.texts.items()
+            if isinstance(text, str)
+        }
 
     def __call__(self, key: str, **values: object) -> str:
         """A text of the site.
@@ -61,11 +69,18 @@ class Say:
 
     def quantity(self, value: Decimal, measure: Measure) -> str:
         """A number with its unit, kept on one line by a no-break space."""
-        return f"{self.number(value)}\N{NO-BREAK SPACE}{measure.unit}"
+        return self.from_left(f"{self.number(value)}\N{NO-BREAK SPACE}{measure.unit}")
 
     def percent(self, value: Decimal) -> str:
         """``16%``, by CLDR."""
         return format_percent(value / 100, locale=self._locale)
+
+    def from_left(self, text: str) -> str:
+        """A sum, or a number with its unit: it runs from the left in every language.
+
+        Where the words around it do not, it is held apart from them (Unicode Standard Annex #9, 2.6).
+        """
+        return f"{_ISOLATED}{text}{_ISOLATED_END}" if self.direction == "rtl" else text
 
     def listed(self, parts: tuple[str, ...]) -> str:
         """``a``, ``a and b``, ``a, b and c``."""
@@ -96,7 +111,7 @@ class Say:
     @property
     def texts(self) -> Mapping[str, str | Mapping[str, str]]:
         """Every text by its key, for the browser's scripts."""
-        return self._words.texts
+        return {**self._words.texts, **self._plain}
 
     def plural(self, number: Decimal) -> str:
         """The CLDR plural category of a number: ``one``, ``other`` and what else the language has."""

@@ -42,7 +42,7 @@ def becomes(worked: WhatIf, changed: Changed, say: Say) -> str:
     values = [held.shown.value for held in changed.new] or [Decimal(0)]
     new = " + ".join(say.quantity(value, worked.measure) for value in values)
     old = worked.old(changed).shown.value
-    return say("what_if_becomes", old=say.quantity(old, worked.measure), new=new)
+    return say("what_if_becomes", old=say.quantity(old, worked.measure), new=say.from_left(new))
 
 
 def went(before: Gap, after: Gap, sides: tuple[str, str], measure: Measure, say: Say) -> str:
