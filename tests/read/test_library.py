@@ -121,7 +121,7 @@ LIST = 'list_and: "{most} and {last}"\n'
         ("", "3:1", "the text `list_and` is missing"),
         ('list_and: "{most}"\n', "5:1", "`list_and` fills other places"),
         ('list_and: "{tout} et {last}"\n', "5:1", "`list_and` fills other places"),
-        (LIST + "list_end: x\n", "5:1", "`list_end` is no text of the site"),
+        (LIST + "list_end: x\n", "6:1", "`list_end` is no text of the site"),
         ('list_and: "{most} {last"\n', "5:1", "a brace in `list_and`"),
     ],
 )
