@@ -154,6 +154,15 @@ def test_drawings_film_and_entries_run_from_the_left(
     assert (site / drawing).read_text("utf-8") == (built_site / drawing).read_text("utf-8")
 
 
+def test_what_a_food_holds_is_printed_number_first(mirrored: tuple[Page, str]) -> None:
+    page, address = mirrored
+    page.goto(f"{address}river-walk/worksheet.html")
+    held = page.locator(".food .value")
+    assert held.count() > 4
+    found = held.evaluate_all("all => all.map(each => getComputedStyle(each).direction)")
+    assert set(found) == {"ltr"}
+
+
 def test_the_first_side_stays_where_its_leaf_points(mirrored: tuple[Page, str]) -> None:
     page, address = mirrored
     page.set_viewport_size({"width": 1280, "height": 800})

@@ -102,7 +102,7 @@ export class LessonFilter extends LiveElement {
 function listed(row) {
   const { grades = "", minutes = "", topics = "", languages = "" } = row.dataset;
   const lesson = { grades: ` ${grades} `, minutes: Number(minutes), topics: ` ${topics} `, languages: ` ${languages} `, words: "" };
-  return { row, group: row.closest("section"), lesson };
+  return { row, group: /** @type {HTMLElement | null} */ (row.closest("[data-group]")), lesson };
 }
 
 /**
