@@ -48,6 +48,33 @@ def test_it_is_covered_at_first_and_a_reader_does_not_hear_it(page: Page, addres
         assert count not in card.locator("h3").aria_snapshot()
 
 
+KNOT = """card => {
+  const number = card.querySelector('.number'), knot = getComputedStyle(number, '::before');
+  return { high: parseFloat(knot.height) / parseFloat(getComputedStyle(number).fontSize), drawn: knot.backgroundImage };
+}"""
+
+
+@pytest.mark.parametrize("width", [320, 390, 1280])
+def test_a_closed_knot_as_high_as_a_figure_stands_in_its_place(
+    page: Page, address: str, width: int
+) -> None:
+    """A figure is some 0.72 of its size high in most families (common practice, no source)."""
+    page.set_viewport_size({"width": width, "height": 800})
+    page.goto(address)
+    for card in page.locator(ASKED).all():
+        knot = card.evaluate(KNOT)
+        assert knot["high"] == pytest.approx(0.72, abs=0.01)
+        assert "radial-gradient" in knot["drawn"]
+        expect(card.get_by_text("not yet worked out")).to_be_visible()
+        assert "?" not in card.locator("h3, .quiet").first.inner_text()
+        word, below = (
+            card.locator(part).first.bounding_box() for part in (".quiet > i", ".quiet + p")
+        )
+        assert word
+        assert below
+        assert word["y"] + word["height"] <= below["y"] + 0.5
+
+
 def test_finding_the_row_uncovers_its_card_alone(page: Page, address: str) -> None:
     page.goto(address)
     row = first_row(page)

@@ -164,11 +164,11 @@ def test_two_cards_of_moves_stand_side_by_side_on_a_phone(page: Page, address: s
     assert alone
     assert alone["width"] > 280, "the third lies across"
     card = page.locator("move-card[data-row]").first
-    expect(card.get_by_text("still to find")).to_be_visible()
+    expect(card.get_by_text("not yet worked out")).to_be_visible()
     card.get_by_text("How to", exact=True).click()
     assert card.bounding_box()["width"] > 280  # type: ignore[index]  # it is in sight
     card.get_by_role("button", name="Show the count").click()
-    expect(card.get_by_text("still to find")).to_be_hidden()
+    expect(card.get_by_text("not yet worked out")).to_be_hidden()
 
 
 def test_without_script_nothing_is_folded(address: str, browser: Browser) -> None:
@@ -179,5 +179,5 @@ def test_without_script_nothing_is_folded(address: str, browser: Browser) -> Non
     cards = page.locator("move-card").all()
     assert cards
     for card in cards:
-        expect(card.get_by_text("still to find")).to_be_hidden()
+        expect(card.get_by_text("not yet worked out")).to_be_hidden()
     context.close()
