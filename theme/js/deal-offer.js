@@ -16,7 +16,7 @@ export class DealOffer {
   /** @param {Element} cards the list that it stands below */
   start(cards) {
     this.pressed.onclick = () => this.ask();
-    cards.after(make("p", { className: "deal" }, this.pressed, say("deal_for")));
+    cards.after(make("p", { className: "deal" }, this.pressed));
   }
 
   async ask() {
