@@ -34,7 +34,7 @@ def surroundings(root: Path, library: Library, *, preview: bool = False) -> Surr
     says = {language: Say(library.words[language]) for language in site.languages}
     recording = preview or site.publish_recording_pack
     later = later_files(theme, says.values(), keeping=site.keep_lessons)
-    shared = [*shared_files(theme, recording=recording), *later]
+    shared = [*shared_files(theme, recording=recording, preview=preview), *later]
     return Surroundings(
         site=site,
         says=says,

@@ -20,16 +20,18 @@ _SCRIPTS = ("paper",)
 """Entries of theme/css/ and theme/js/, each joined into one file with all it imports; the kinds of stop name more."""
 
 
-def shared_files(folder: Path, *, recording: bool) -> Iterator[Output]:
+def shared_files(folder: Path, *, recording: bool, preview: bool = False) -> Iterator[Output]:
     """Styles, scripts and pictures that the pages of all languages share, and the headers they are sent with.
 
     Args:
         folder: the theme's.
         recording: whether there are pages for filming, which have a style and a script of their own.
+        preview: whether there is the page of components, which has a style of its own.
     """
     styles, scripts = with_paper_styles(sources(folder, "css")), sources(folder, "js")
     own = ("recording",) if recording else ()
-    entries = {name: f"css/{name}.css" for name in (*_STYLES, *own)} | style_entries(styles)
+    shown = ("components",) if preview else ()
+    entries = {name: f"css/{name}.css" for name in (*_STYLES, *own, *shown)} | style_entries(styles)
     for name, entry in entries.items():
         yield Output(f"assets/{name}.css", join_styles(entry, styles).encode())
     for name in (*_SCRIPTS, *own):

@@ -8,8 +8,26 @@ from typing import ClassVar
 from generator.present.stops.day import DayView
 from generator.present.views.amounts import BlocksView
 from generator.present.views.lesson import StopOnPage
+from generator.present.views.move_card import MoveCardView
 from generator.present.views.page import LinkView, PageView
 from generator.present.views.video import VideoView
+
+
+@dataclass(frozen=True, slots=True)
+class KnotView:
+    """A state of a stop on the thread."""
+
+    label: str
+    done: bool
+    here: bool
+
+
+@dataclass(frozen=True, slots=True)
+class ShownStop:
+    """A stop of one kind, under the name of its kind."""
+
+    label: str
+    place: StopOnPage
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,8 +36,15 @@ class ComponentsView:
 
     template: ClassVar[str] = "components.html"
     page: PageView
-    stops: tuple[StopOnPage, ...]
+    contents: tuple[LinkView, ...]
+    """Its parts."""
+    later: str
+    """The script of elements that a lesson brings once it is shown."""
+    knots: tuple[KnotView, ...]
+    stops: tuple[ShownStop, ...]
     """One of each kind."""
+    cards: tuple[MoveCardView, ...]
+    """A move whose count is covered, and one whose count is shown; none where no lesson has a move."""
     video: VideoView | None
     """None: no lesson's video is shown here."""
     screens: tuple[LinkView, ...]
