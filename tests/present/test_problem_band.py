@@ -9,7 +9,7 @@ PAGE = "<!doctype html><title>A</title><p>1 < 2"
 
 def test_what_is_wrong_follows_the_page() -> None:
     band = with_band(PAGE, [("lesson.yaml:3:1", "`<b>` is no food", "a & b")])
-    assert band.startswith(PAGE + '<aside role="alert"')
+    assert band.startswith(PAGE + '<div role="alert" tabindex="0"')
     assert "<code>lesson.yaml:3:1</code> `&lt;b&gt;` is no food<br>a &amp; b" in band
 
 

@@ -11,9 +11,9 @@ from collections.abc import Iterable
 from markupsafe import Markup
 
 _BAND = Markup(
-    '<aside role="alert" style="position:sticky;bottom:0;max-height:40vh;overflow:auto;padding:1rem;'
+    '<div role="alert" tabindex="0" style="position:sticky;bottom:0;max-height:40vh;overflow:auto;padding:1rem;'
     'background:var(--plum-wash);border-top:3px solid var(--plum)">'
-    "<b>{title}</b><ul>{problems}</ul></aside>"
+    "<b>{title}</b><ul>{problems}</ul></div>"
 )
 _LINE = Markup("<li><code>{place}</code> {what}<br>{hint}</li>")
 _PAGE = Markup(
