@@ -1,133 +1,90 @@
-"""Makes the pictures of README.md and of the guide: the demo's main states, as a real Chromium shows them."""
+"""Makes the pictures of README.md and of the guide: every page of the demo, as a real Chromium shows it."""
 
 from __future__ import annotations
 
 import argparse
 import sys
 import tempfile
-from collections.abc import Callable
-from dataclasses import dataclass, field
-from io import BytesIO
+from collections.abc import Iterator, Sequence
+from contextlib import ExitStack
 from pathlib import Path
 
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser
 
 ROOT = Path(__file__).parents[1]
 sys.path.insert(0, str(ROOT))
 
 from bench.measuring.browser import launched  # noqa: E402  # run as a file, beside tests/
+from bench.picturing.picture import FOLDER, SCHEMES, Picture  # noqa: E402
+from bench.picturing.shown import PAGE, page  # noqa: E402
+from bench.picturing.table import PICTURES  # noqa: E402
+from bench.picturing.taking import Packer, shots  # noqa: E402
 from tests.local_server import serving  # noqa: E402
-from tests.site_project import build_demo  # noqa: E402
+from tests.running_preview import previewing  # noqa: E402
+from tests.site_project import build_demo, copy_project  # noqa: E402
 
-FOLDER = ROOT / "lessons/guide/pictures"
-LARGEST = 250_000
-"""Bytes of a picture: the guide is read over thin lines too."""
-LESSON = "river-walk"
-
-
-def _nothing(_: Page) -> None:
-    """The page as it comes."""
+MOST = 3_000_000
+"""Bytes of all pictures together: the guide is read over thin lines too."""
 
 
-@dataclass(frozen=True, slots=True)
-class Picture:
-    """One picture, and what to do before it is taken."""
-
-    name: str
-    path: str
-    width: int = 1280
-    height: int = 900
-    options: dict[str, str] = field(default_factory=dict)
-    media: str = "screen"
-    before: Callable[[Page], None] = _nothing
-
-
-def main() -> None:
-    """Build the demo, or look at a site that is built, and write every picture."""
+def main(words: Sequence[str] | None = None) -> int:
+    """Take the pictures, write those that changed, and the page that shows them; 1 where they are too large."""
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--site", type=Path, help="a built site; otherwise the demo is built")
-    site = parser.parse_args().site
-    FOLDER.mkdir(parents=True, exist_ok=True)
-    with tempfile.TemporaryDirectory() as folder:
-        built = site or build_demo(Path(folder, "demo"))
-        with serving(built) as address, launched() as browser:
-            for picture in PICTURES:
-                taken = small(take(browser, address, picture))
-                (FOLDER / f"{picture.name}.png").write_bytes(taken)
-                over = "  too large" if len(taken) > LARGEST else ""
-                print(f"{picture.name + '.png':<20}{len(taken):>9,}{over}")
-
-
-def take(browser: Browser, address: str, picture: Picture) -> bytes:
-    """The picture as PNG."""
-    size = {"width": picture.width, "height": picture.height}
-    context = browser.new_context(viewport=size, reduced_motion="reduce", **picture.options)
-    page = context.new_page()
-    page.goto(address + picture.path)
-    page.wait_for_load_state("networkidle")
-    page.emulate_media(media=picture.media)
-    if picture.media == "print":
-        page.evaluate("document.body.style.padding = '0.5in'")  # the margin that a printer adds
-    # The browser turns a wheel over the video until its first picture stands.
-    page.wait_for_timeout(1000)
-    picture.before(page)
-    taken = page.screenshot(animations="disabled")
-    context.close()
-    return taken
-
-
-def small(picture: bytes) -> bytes:
-    """The picture in 64 colours, where Pillow is there to do it."""
-    try:
-        from PIL import Image  # noqa: PLC0415  # needed here only, and not everywhere
-    except ImportError:
-        return picture
-    out = BytesIO()
-    Image.open(BytesIO(picture)).convert("RGB").quantize(64).save(out, "PNG", optimize=True)
-    return out.getvalue()
-
-
-def at_the_gap(page: Page) -> None:
-    """The first row, one gap found and one not yet."""
-    rows = page.locator("form[data-gap]")
-    first, second = rows.nth(0), rows.nth(1)
-    first.locator("[name=gap]").fill(first.get_attribute("data-gap") or "")
-    if first.locator("[name=count]").count():
-        first.locator("[name=count]").fill(first.get_attribute("data-count") or "")
-    first.locator("[data-check]").click()
-    added = int(second.get_attribute("data-first") or 0) + int(
-        second.get_attribute("data-second") or 0
+    parser.add_argument(
+        "--only", nargs="+", default=[], metavar="NAME", help="pictures of these names alone"
     )
-    second.locator("[name=gap]").fill(str(added))
-    second.locator("[data-check]").click()
-    page.locator(".stop-compare").first.evaluate("each => each.scrollIntoView()")
+    asked = parser.parse_args(words)
+    chosen = [one for one in PICTURES if not asked.only or one.name in asked.only]
+    FOLDER.mkdir(parents=True, exist_ok=True)
+    written = [name for name, new in _take(chosen, asked.site) if new]
+    (ROOT / PAGE).write_text(page(), "utf-8")
+    known = {name for one in PICTURES for name in one.files()}
+    for file in FOLDER.iterdir():
+        if file.name not in known:
+            file.unlink()
+    size = sum(file.stat().st_size for file in FOLDER.iterdir())
+    print(
+        f"{len(written)} of {len(chosen) * 4} pictures are new; all take {size:,} bytes of {MOST:,}."
+    )
+    return int(size > MOST)
 
 
-def at_the_moves(page: Page) -> None:
-    """The movement cards on the page."""
-    page.locator(".stop-move").first.evaluate("each => each.scrollIntoView()")
+def _take(chosen: Sequence[Picture], built: Path | None) -> Iterator[tuple[str, bool]]:
+    """Each file's name, and whether it was written anew."""
+    with ExitStack() as held:
+        folder = Path(held.enter_context(tempfile.TemporaryDirectory()))
+        browser = held.enter_context(launched())
+        packer = Packer(browser)
+        published = held.enter_context(serving(built or build_demo(folder / "demo")))
+        preview = ""
+        if any(one.preview for one in chosen):
+            preview = held.enter_context(previewing(_project(folder / "preview"))).address
+        for picture in chosen:
+            address = preview if picture.preview else published
+            yield from _written(browser, packer, picture, address)
 
 
-def at_who(page: Page) -> None:
-    """The row in which a learner picks a thing of Larkmead."""
-    page.locator(".who").click()
+def _project(folder: Path) -> Path:
+    """The demo, but for the page of pictures: one that is not there yet would be told above every page."""
+    project = copy_project(folder)
+    (project / PAGE).write_text("# What it looks like\n", "utf-8")
+    return project
 
 
-PICTURES = (
-    Picture("lesson", f"{LESSON}/index.html", before=at_the_gap),
-    Picture("phone", f"{LESSON}/index.html", 390, 844, before=at_the_gap),
-    Picture("beginning", f"{LESSON}/index.html", 390, 844),
-    Picture(
-        "dark", f"{LESSON}/index.html", 390, 844, {"color_scheme": "dark"}, before=at_the_moves
-    ),
-    Picture("who", f"{LESSON}/index.html", 390, 844, before=at_who),
-    Picture("spanish", f"es/{LESSON}/index.html", 390, 844, before=at_the_gap),
-    Picture("cards", f"{LESSON}/cards.html", 816, 1056, media="print"),
-    Picture("worksheet", f"{LESSON}/worksheet.html", 816, 1056, media="print"),
-    Picture("notes", f"{LESSON}/notes.html"),
-    Picture("home", "index.html"),
-)
+def _written(
+    browser: Browser, packer: Packer, picture: Picture, address: str
+) -> Iterator[tuple[str, bool]]:
+    """The four files of a picture; one that shows what it showed is left as it is."""
+    for scheme in SCHEMES:
+        for width, png in shots(browser, address, picture, scheme):
+            file, taken = FOLDER / picture.file(width, scheme), packer.packed(png)
+            new = not file.exists() or packer.changed(file.read_bytes(), taken)
+            if new:
+                file.write_bytes(taken)
+                print(f"{file.name:<32}{len(taken):>9,}")
+            yield file.name, new
 
 
 if __name__ == "__main__":
-    main()
+    sys.exit(main())
