@@ -11,6 +11,17 @@ from tests.html_page import pages, read_page, text
 
 _ALTERNATE = re.compile(r'<link rel="alternate" hreflang="([^"]+)" href="([^"]+)">')
 _ADDRESS = "https://kitchen.larkmead.example/"
+_EMPTY_WORDS = {
+    "here",
+    "click here",
+    "this",
+    "more",
+    "link",
+    "aquí",
+    "haz clic aquí",
+    "más",
+    "esto",
+}
 
 
 def test_every_page_is_described(built_site: Path) -> None:
@@ -115,16 +126,3 @@ def test_every_language_a_page_names_names_it_back(built_site: Path) -> None:
         assert not others or address in others.values(), address
         for other in others.values():
             assert named[other] == others, address
-
-
-_EMPTY_WORDS = {
-    "here",
-    "click here",
-    "this",
-    "more",
-    "link",
-    "aquí",
-    "haz clic aquí",
-    "más",
-    "esto",
-}
