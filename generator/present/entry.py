@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from markupsafe import escape
 
+from generator.compute.finish_layout import finish_layout
 from generator.compute.result import LessonResult
 from generator.model.film import FILM_KEYS
 from generator.model.grades import Grades
@@ -41,6 +42,8 @@ class LessonEntry:
     """How long the threads of its cover are, 1 for the longest; none where it compares nothing."""
     order: int | None
     """Its place in the lists, where somebody chose one."""
+    marks: tuple[int, int]
+    """Of the lesson and of its numbers, as finish codes hold them."""
 
 
 def film_sizes(lesson: Lesson) -> tuple[int, ...]:
@@ -52,6 +55,7 @@ def film_sizes(lesson: Lesson) -> tuple[int, ...]:
 def lesson_entry(result: LessonResult) -> LessonEntry:
     """What is said of a lesson in the lists of its language."""
     lesson, file = result.lesson, result.lesson.file
+    layout = finish_layout(result)
     measures = (str(one.stop.measure) for one in result.comparisons.values())
     return LessonEntry(
         id=lesson.id,
@@ -67,6 +71,7 @@ def lesson_entry(result: LessonResult) -> LessonEntry:
         draft=file.draft,
         shares=tuple(float(row.share) for row in hung(result)),
         order=file.order,
+        marks=(layout.lesson, layout.numbers),
     )
 
 

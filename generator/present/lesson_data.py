@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from generator.compute.result import LessonResult
+from generator.present.finish_file import FINISH_FILE, finish_json
 from generator.present.output import Output
 from generator.present.pages.page import Build, Surround
 from generator.present.pictures.chart_file import chart_json
@@ -26,6 +27,7 @@ def _texts(result: LessonResult, surround: Surround) -> Iterator[tuple[str, str]
     folder = f"{surround.folder}{lesson.id}/"
     for comparison in result.comparisons.values():
         yield f"{folder}{comparison.stop.id}.chart.json", chart_json(comparison, say)
+    yield folder + FINISH_FILE, finish_json(result, say)
     if told := numbered(result, say):
         yield folder + NUMBERED_FILE, told
     if name := chapters_file(result, say):

@@ -11,6 +11,7 @@ from generator.present.addresses import FromAnywhere, OnSite
 from generator.present.assets.environment import Theme
 from generator.present.entry import LessonEntry
 from generator.present.output import Output
+from generator.present.pages.codes import CODES, codes_view
 from generator.present.pages.components import PATH, components_view
 from generator.present.pages.home import FRONT, PROSE, home_view
 from generator.present.pages.lesson_list import LIST, lesson_list
@@ -49,6 +50,11 @@ class Presenter:
         view = components_view(results, self.surround)
         page = self._fill(view, PATH)
         return Output(self.surround.folder + PATH, page.encode())
+
+    def codes(self, entries: Iterable[LessonEntry], originals: Iterable[LessonEntry]) -> Output:
+        """The page that reads finish codes, of the lessons of its language and of the first one."""
+        view = codes_view(entries, originals, self.surround)
+        return Output(self.surround.folder + CODES, self._fill(view, CODES).encode())
 
     def prose(self, path: str, title: str, body: str, *, headed: bool, draft: bool = False) -> str:
         """A hand-written page at a path in the language's folder, its body already HTML.

@@ -68,10 +68,12 @@ def pieces_of(site: Site, root: Path) -> list[Piece]:
 
 
 def other_files(site: Site, by_hand: ByHand) -> Iterator[Output]:
-    """What lessons share, the page in the place of one that is not there, the front pages, the pages written by hand, their pictures."""
+    """What lessons share, the pages of the site itself, the pages written by hand, and their pictures."""
     yield from site.shared()
     yield site.not_found()
     yield from by_hand.files
+    written = {page.path for page in by_hand.pages}
+    yield from (page for page in site.codes() if page.path not in written)
     for page in by_hand.pages:
         headed, draft = page.path in by_hand.headed, page.path in by_hand.drafts
         body = page.content.decode()

@@ -17,6 +17,7 @@ from generator.present.entry import LessonEntry, in_chosen_order
 from generator.present.languages import folder_of
 from generator.present.output import Output
 from generator.present.pages.addresses import lesson_addresses
+from generator.present.pages.codes import CODES
 from generator.present.pages.page import Surround
 from generator.present.pictures.figures.of_moves import move_pictures
 from generator.present.presenter import Presenter
@@ -55,7 +56,7 @@ class SiteMap:
     folders: Mapping[str, str]
     """By language, the site's first one first: ``es/``, or nothing for the first."""
     lessons: Mapping[str, frozenset[str] | None] = field(repr=False)
-    """Every page of a lesson by its path on the site; of the lesson itself the ids of its stops."""
+    """Every page that no hand has written by its path on the site; of a lesson itself the ids of its stops."""
     media: frozenset[str] = field(repr=False)
     """Files that lessons name, below ``lessons/``."""
     unmade: Unmade
@@ -130,6 +131,13 @@ class Site:
         for language, presenter in self.presenters.items():
             yield presenter.components(one[language] for one in shown if language in one)
 
+    def codes(self) -> Iterator[Output]:
+        """The page of each language that reads finish codes."""
+        first = next(iter(self.map.folders))
+        for language, presenter in self.presenters.items():
+            others = () if language == first else self.entries(first)
+            yield presenter.codes(self.entries(language), others)
+
     def shared(self) -> Iterator[Output]:
         """The files that lessons share: styles, scripts, figures of moves."""
         yield from self.around.assets.values()
@@ -167,13 +175,19 @@ def site_of(
         for language, held in lesson.facts.addresses.items()
         for name, stops in held.items()
     }
+    pages |= _code_pages(folders)
     media = frozenset(f"{lesson.id}/{name}" for lesson in kept for name in lesson.facts.media)
     return Site(library, around, kept, made, SiteMap(folders, pages, media, unmade))
 
 
+def _code_pages(folders: Mapping[str, str]) -> Mapping[str, None]:
+    """Where the pages that read finish codes stand; there is no place on them to lead to."""
+    return dict.fromkeys(folder + CODES for folder in folders.values())
+
+
 def _pages_in(language: str, lessons: Iterable[KeptLesson], around: Surroundings) -> Iterator[str]:
     """What a language has that others may have too: pages, and lessons by their folders' names."""
-    yield FRONT
+    yield from (FRONT, CODES)
     yield from (address for address, _ in around.pages[language])
     yield from (lesson.id for lesson in lessons if language in lesson.facts.addresses)
 
@@ -193,6 +207,7 @@ def map_of(library: Library, worked: Iterable[WorkedLesson], unmade: Unmade) -> 
         for result in results
         for name, stops in lesson_addresses(result).items()
     }
+    pages |= _code_pages(folders)
     media = frozenset(
         f"{result.lesson.id}/{name}" for result in results for name in media_of(result)
     )

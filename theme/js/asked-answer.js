@@ -3,6 +3,7 @@ import { tellOf } from "./events.js";
 import { LiveElement } from "./live-element.js";
 import { readings } from "./read-tenths.js";
 import { say } from "./say.js";
+import { noteBefore } from "./tried.js";
 
 /** Takes the answer to a question: one of its choices, or a number. */
 export class AskedAnswer extends LiveElement {
@@ -19,6 +20,16 @@ export class AskedAnswer extends LiveElement {
 
 class Asked extends CheckedAnswer {
   isRight() {
+    return this.isTrue();
+  }
+
+  /** @returns {[string, boolean][]} */
+  tries() {
+    return this.written() ? [[`${this.form.id} answer`, this.isTrue()]] : [];
+  }
+
+  /** Whether what is chosen or written is the answer. */
+  isTrue() {
     const right = this.form.dataset.answer;
     if (this.inputs[0]?.type === "radio") return this.written() === right;
     return readings(this.written(), document.documentElement.lang).includes(Number(right) * 10);
@@ -47,6 +58,7 @@ class AskedBefore extends Asked {
 
   async check() {
     if (!this.written()) return this.show(say("answer_empty"));
+    for (const [name, right] of this.tries()) noteBefore(this.store, name, right);
     this.show(say("asked_before_kept"));
     tellOf(this.form, "gap-found");
   }

@@ -1,6 +1,7 @@
 import { hear, tellOf } from "./events.js";
 import { lessonStore } from "./lesson-store.js";
 import { say } from "./say.js";
+import { noteTry } from "./tried.js";
 
 /**
  * One form whose answer can be checked. It keeps what is entered, says what it sees in it, and
@@ -24,10 +25,13 @@ export class CheckedAnswer {
     form.addEventListener("input", ({ target }) => target instanceof HTMLInputElement && this.keep(target), { signal });
     hear(form.closest("lesson-thread"), "lesson-cleared", () => (form.reset(), this.show("")), signal);
     for (const input of this.inputs) this.restore(input, this.store.get(this.nameOf(input)));
-    if (this.isRight()) this.finish();
+    if (!this.isRight()) return;
+    this.note();
+    this.finish();
   }
 
   async check() {
+    this.note();
     if (this.isRight()) return this.finish();
     const asked = this.entered();
     const text = await this.next();
@@ -41,6 +45,19 @@ export class CheckedAnswer {
 
   isRight() {
     return false;
+  }
+
+  /** Keeps of each answer whether it was right at first, later or not yet. */
+  note() {
+    for (const [name, right] of this.tries()) noteTry(this.store, name, right);
+  }
+
+  /**
+   * Each answer of the form that something is given for: what it is kept under, and whether it is right.
+   * @returns {[string, boolean][]}
+   */
+  tries() {
+    return [];
   }
 
   /** The sentence with the answer, for a learner who has found it. */

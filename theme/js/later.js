@@ -3,6 +3,7 @@ import { AskedAnswer } from "./asked-answer.js";
 import { BlocksSwitch } from "./blocks-switch.js";
 import { CaptionChoices } from "./caption-choices.js";
 import { EstimateLine } from "./estimate-line.js";
+import { FinishCode } from "./finish-code.js";
 import { GapChart } from "./gap-chart.js";
 import { HangingGaps } from "./hanging-gaps.js";
 import { KeepLesson } from "./keep-lesson.js";
@@ -19,6 +20,7 @@ GapChart.define();
 NumberLine.define();
 HangingGaps.define();
 LessonEnding.define();
+FinishCode.define(); // after the ending: it stands below it
 loadStyle("later.css").then(() => {
   WhoIsHere.define();
   BlocksSwitch.define();

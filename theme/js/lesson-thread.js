@@ -1,9 +1,11 @@
 import { announce, unseen } from "./announce.js";
+import { answerNames, COUNTED } from "./counted-answers.js";
 import { tellOf } from "./events.js";
 import { isKept, lessonStore } from "./lesson-store.js";
 import { LiveElement } from "./live-element.js";
 import { Progress } from "./progress.js";
 import { say } from "./say.js";
+import { noteLook } from "./tried.js";
 
 /**
  * Fills the knots of the stops that are done and hangs the plum where the learner is. Whatever a
@@ -73,6 +75,13 @@ export class LessonThread extends LiveElement {
   lookInside(stop, details) {
     if (details.matches("[data-working][open]")) this.findRow(stop, details);
     if (details.matches(".stop-ask [data-reveal][open]")) this.finish(stop);
+    if (details.matches("[data-working][open], .stop-ask [data-reveal][open]")) this.noteLooks(details.closest("form") ?? stop);
+  }
+
+  /** The answers of a form, or of a question, were looked at. @param {HTMLElement} around */
+  noteLooks(around) {
+    const forms = around instanceof HTMLFormElement ? [around] : [...around.querySelectorAll(/** @type {"form"} */ (COUNTED))];
+    for (const name of forms.filter((form) => form.matches(COUNTED)).flatMap(answerNames)) noteLook(this.store, name);
   }
 
   /**

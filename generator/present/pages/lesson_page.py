@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from types import MappingProxyType
 
+from generator.compute.finish_layout import finish_layout
 from generator.compute.lacking_names import lacking_names
 from generator.compute.result import LessonResult
 from generator.model.lesson import LessonFile
@@ -44,7 +45,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
     """Everything the lesson page shows."""
     result, stops, surround, links = told.result, told.stops, told.surround, told.links
     lesson, say = result.lesson, surround.say
-    file, rows = lesson.file, hung(result)
+    file, rows, layout = lesson.file, hung(result), finish_layout(result)
     path = f"{surround.folder}{lesson.id}/{NUMBERED_FILE}"
     video = video_view(result, stops, surround)
     on_page = stops_on_page(
@@ -81,6 +82,7 @@ def lesson_view(told: PageInLesson) -> LessonView:
         pack=links.filming[0] if links.filming else None,
         later=f"assets/later-{say.locale}.js",
         thread=f"assets/thread-{say.locale}.js",
+        finish=f"{layout.lesson}.{layout.numbers}",
         care=care_lines(result, say),
         stamp=print_stamp(result),
     )

@@ -8,6 +8,7 @@ from dataclasses import replace
 from generator.compute.answers import PARTING
 from generator.compute.result import LessonResult
 from generator.present.pages.class_lines import class_lines
+from generator.present.pages.codes import CODES
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.minutes import stop_minutes
@@ -49,6 +50,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         title=file.title,
         meta=meta_line(file, say),
         back=told.links.lesson,
+        codes=surround.folder + CODES,
         summary=inline(file.summary),
         goals=file.goals,
         standards=tuple((code, _standard(code, surround)) for code in file.standards),

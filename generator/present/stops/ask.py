@@ -29,8 +29,8 @@ class AskView:
     reveal: Markup
     asked: AskedView | None
     """What can be checked of it; nothing where the question is open."""
-    before: bool
-    """Whether it is asked again further on, until when hint and answer wait."""
+    before: str
+    """Id of the stop that asks it again, until when hint and answer wait; empty elsewhere."""
 
 
 def _question(told: StopInLesson[AskStop]) -> StopInLesson[AskStop]:
@@ -49,8 +49,8 @@ def _asked(told: StopInLesson[AskStop]) -> AskedView | None:
     return computed_view(told.id, told.result, told.say, asked_by=first.id)
 
 
-def _before(told: StopInLesson[AskStop]) -> bool:
-    return told.id in told.result.lesson.asked_again
+def _before(told: StopInLesson[AskStop]) -> str:
+    return told.result.lesson.asked_again.get(told.id, "")
 
 
 def _view(told: StopInLesson[AskStop]) -> AskView:

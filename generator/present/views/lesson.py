@@ -100,5 +100,7 @@ class LessonView:
     """Script that brings what the page can wait for."""
     thread: str
     """Script of the thread, before those of the stops."""
+    finish: str
+    """Marks of the lesson and of its numbers, with which a finish code begins."""
     care: tuple[str, ...]
     stamp: str

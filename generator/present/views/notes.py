@@ -110,6 +110,8 @@ class NotesView:
     title: str
     meta: str
     back: LinkView
+    codes: str
+    """Path of the page that reads finish codes."""
     summary: Markup
     goals: tuple[str, ...]
     standards: tuple[tuple[str, str], ...]

@@ -46,7 +46,18 @@ class Row extends CheckedAnswer {
 
   /** The first entry that is not right yet. */
   open() {
-    return this.inputs.find(({ name, value }) => !readings(value, document.documentElement.lang, name === "gap" ? say("not_ones") : "").includes(this.number(name)));
+    return this.inputs.find((input) => !this.readingsOf(input).includes(this.number(input.name)));
+  }
+
+  /** @returns {[string, boolean][]} */
+  tries() {
+    const read = this.inputs.filter((input) => this.readingsOf(input).length);
+    return read.map((input) => [this.nameOf(input), this.readingsOf(input).includes(this.number(input.name))]);
+  }
+
+  /** The numbers that an entry may be read as. @param {HTMLInputElement} input */
+  readingsOf({ name, value }) {
+    return readings(value, document.documentElement.lang, name === "gap" ? say("not_ones") : "");
   }
 
   isRight() {

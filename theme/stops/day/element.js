@@ -34,6 +34,12 @@ class Leaning extends CheckedAnswer {
     return this.isApart() && this.chosen() === this.day.dataset.lean;
   }
 
+  /** @returns {[string, boolean][]} */
+  tries() {
+    const lean = this.inputs.find(({ name }) => name === "lean");
+    return lean && this.chosen() && (this.written() || !this.gap()) ? [[this.nameOf(lean), this.isRight()]] : [];
+  }
+
   answer() {
     return this.day.querySelector("[data-answer]")?.textContent ?? "";
   }

@@ -1,0 +1,140 @@
+"""A finish code: what a learner did in a lesson as some symbols, and back again.
+
+One number in mixed radix, written in Crockford's base 32. It holds no name, no identifier and no
+time of day. ``theme/js/finish-code.js`` does the same on the device; both run on the cases of
+``tests/examples/finish-codes.json``.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import IntEnum, StrEnum
+
+from generator.compute.base32 import Misread, decode, encode
+from generator.compute.finish_layout import MARK_BITS, MINUTES, SPREAD, FinishLayout
+
+
+class Found(IntEnum):
+    """How an answer that counts was found."""
+
+    NOT = 0
+    LATER = 1
+    FIRST = 2
+
+
+class Told(IntEnum):
+    """What was answered before or after."""
+
+    NOT = 0
+    WRONG = 1
+    RIGHT = 2
+
+
+class Unread(StrEnum):
+    """Why a code tells nothing."""
+
+    NO_CODE = "no_code"
+    """It is none."""
+    WRONG_SYMBOL = "wrong_symbol"
+    """A symbol is wrong, or two changed places."""
+    OTHER_LESSON = "other_lesson"
+    """It is of a lesson that is not among these."""
+    OTHER_NUMBERS = "other_numbers"
+    """It is of the lesson as it was with other numbers."""
+
+
+@dataclass(frozen=True, slots=True)
+class Finished:
+    """What a code tells, in the order of its layout."""
+
+    stops: tuple[bool, ...]
+    """Which stops are done."""
+    answers: tuple[Found, ...]
+    before: tuple[Told, ...]
+    after: tuple[Told, ...]
+    step: int
+    """Of the minutes that the page was in sight: an index of ``MINUTES``."""
+
+
+def step_of(minutes: float) -> int:
+    """The step that whole or broken minutes fall into."""
+    return bisect_right(MINUTES, minutes) - 1
+
+
+def finish_code(finished: Finished, layout: FinishLayout) -> str:
+    """The code of what was done.
+
+    Raises:
+        ValueError: it does not fit the layout.
+    """
+    values = (
+        layout.lesson,
+        layout.numbers,
+        finished.step,
+        *finished.stops,
+        *finished.answers,
+        *finished.before,
+        *finished.after,
+    )
+    number = 0
+    for value, base in reversed(list(zip(values, layout.bases, strict=True))):
+        if not 0 <= value < base:
+            raise ValueError(f"{value} is none of {base} values")
+        number = number * base + value
+    return encode(number * SPREAD, layout.symbols)
+
+
+def read_code(
+    code: str, layouts: Sequence[FinishLayout]
+) -> Unread | tuple[tuple[FinishLayout, Finished], ...]:
+    """What a code tells, with the layout it fits; with more than one where two lessons have one mark.
+
+    Args:
+        code: as it was typed.
+        layouts: of the lessons it may be of.
+    """
+    read = decode(code)
+    if read is Misread.NO_SYMBOL:
+        return Unread.NO_CODE
+    if isinstance(read, Misread) or read[0] % SPREAD:
+        return Unread.WRONG_SYMBOL
+    number, symbols = read[0] // SPREAD, read[1]
+    whole = 2**MARK_BITS
+    named = [one for one in layouts if one.lesson == number % whole]
+    if not named:
+        return Unread.OTHER_LESSON
+    same = [one for one in named if one.numbers == number // whole % whole]
+    if not same:
+        return Unread.OTHER_NUMBERS
+    fits = [(one, _unpack(number, one)) for one in same if one.symbols == symbols]
+    found = tuple((one, told) for one, told in fits if told)
+    return found or Unread.NO_CODE
+
+
+def _unpack(number: int, layout: FinishLayout) -> Finished | None:
+    """The values of the places; nothing where they contradict one another."""
+    values: list[int] = []
+    for base in layout.bases:
+        number, value = divmod(number, base)
+        values.append(value)
+    rest = iter(values[3:])
+    finished = Finished(
+        stops=tuple(bool(next(rest)) for _ in layout.stops),
+        answers=tuple(Found(next(rest)) for _ in layout.answers),
+        before=tuple(Told(next(rest)) for _ in layout.twice),
+        after=tuple(Told(next(rest)) for _ in layout.twice),
+        step=values[2],
+    )
+    return finished if number == 0 and _agrees(finished, layout) else None
+
+
+def _agrees(finished: Finished, layout: FinishLayout) -> bool:
+    """Whether what was right after is what was found at first, and nothing was found that was not answered."""
+    pairs = zip(finished.after, layout.asked_again, strict=True)
+    return all(
+        (told is Told.RIGHT) == (finished.answers[at] is Found.FIRST)
+        and (told is not Told.NOT or finished.answers[at] is Found.NOT)
+        for told, at in pairs
+    )

@@ -1,0 +1,84 @@
+"""What a finish code of a lesson tells, and in which order: made of the lesson, and kept beside its pages."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from hashlib import sha256
+from math import prod
+
+from generator.compute.counted_answers import (
+    AskedTwice,
+    answers_that_count,
+    asked_twice,
+    stops_of,
+)
+from generator.compute.result import LessonResult
+
+MARK_BITS = 12
+"""Of the mark of a lesson, and of that of its numbers."""
+MINUTES = (0, 5, 10, 15, 20, 30, 45, 60)
+"""Where each step of the minutes begins; the last one has no end."""
+SPREAD = 33
+"""Every code is a multiple of it. With 37 of the check symbol it makes 1,221, more than any change of
+two neighboring symbols can come to (1,023), and no one symbol comes to 33: so every such change is
+noticed, and not only two that changed places."""
+_SYMBOLS = 32
+
+
+@dataclass(frozen=True, slots=True)
+class FinishLayout:
+    """The places of a finish code."""
+
+    lesson: int
+    """Mark of the lesson's id, 12 bits."""
+    numbers: int
+    """Mark of its stops, and of the names and values of its answers that count, 12 bits; not of its words."""
+    stops: tuple[str, ...]
+    """Ids, in the order of the page; a bit each."""
+    answers: tuple[str, ...]
+    """Names of the answers that count, in that order; three ways each."""
+    twice: tuple[AskedTwice, ...]
+    """Questions asked before and after, in the order in which they are asked again; three ways each time."""
+
+    @property
+    def bases(self) -> tuple[int, ...]:
+        """How many values each place may have, the first one counting least."""
+        mark, pairs = 2**MARK_BITS, (3,) * len(self.twice)
+        stops, answers = (2,) * len(self.stops), (3,) * len(self.answers)
+        return (mark, mark, len(MINUTES), *stops, *answers, *pairs, *pairs)
+
+    @property
+    def symbols(self) -> int:
+        """How many symbols a code has without its check symbol."""
+        most, length = prod(self.bases) * SPREAD - 1, 1
+        while most >= _SYMBOLS**length:
+            length += 1
+        return length
+
+    @property
+    def asked_again(self) -> tuple[int, ...]:
+        """Of each question asked twice, which of the answers is the second one."""
+        return tuple(self.answers.index(f"{one.after}.answer") for one in self.twice)
+
+
+def finish_layout(result: LessonResult) -> FinishLayout:
+    """The layout of a lesson: the same in all its languages, and for all wordings of it."""
+    answers, stops, twice = answers_that_count(result), stops_of(result), asked_twice(result)
+    said = (*stops, *(f"{one.id}={one.value}" for one in answers), *_pairs(twice))
+    return FinishLayout(
+        lesson=mark(result.lesson.id),
+        numbers=mark("\n".join(said)),
+        stops=stops,
+        answers=tuple(one.id for one in answers),
+        twice=twice,
+    )
+
+
+def mark(text: str) -> int:
+    """The first 12 bits of the SHA-256 of a text."""
+    return int.from_bytes(sha256(text.encode()).digest()[:2]) >> (16 - MARK_BITS)
+
+
+def _pairs(twice: tuple[AskedTwice, ...]) -> Iterator[str]:
+    return (f"{one.before}>{one.after}" for one in twice)

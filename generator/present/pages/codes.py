@@ -1,0 +1,42 @@
+"""The page for teachers that reads finish codes, one in each language of the site."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from markupsafe import Markup
+
+from generator.present.entry import LessonEntry
+from generator.present.finish_file import FINISH_FILE
+from generator.present.pages.page import Look, Surround
+from generator.present.views.codes import CodesOfView, CodesView
+
+CODES = "codes.html"
+"""Path of the page in its language's folder."""
+_LOOK = Look(("screen", "below", "codes"), "codes-{locale}")
+
+
+def codes_view(
+    entries: Iterable[LessonEntry], originals: Iterable[LessonEntry], surround: Surround
+) -> CodesView:
+    """The page, which search engines need not list.
+
+    Args:
+        entries: the lessons of the page's language.
+        originals: those of the site's first language, which may be more.
+        surround: of the language.
+    """
+    say = surround.say
+    page = surround.page(CODES, say("codes_title"), say("codes_says"), look=_LOOK, searched=False)
+    return CodesView(page, tuple(_lessons(tuple(entries), originals, surround.folder)))
+
+
+def _lessons(
+    entries: tuple[LessonEntry, ...], originals: Iterable[LessonEntry], folder: str
+) -> Iterator[CodesOfView]:
+    here = {entry.id for entry in entries}
+    others = (entry for entry in originals if entry.id not in here)
+    for entry, stands in (*((one, folder) for one in entries), *((one, "") for one in others)):
+        lesson, numbers = entry.marks
+        title = Markup(entry.title)  # noqa: S704  # an entry holds safe HTML
+        yield CodesOfView(title, lesson, numbers, f"{stands}{entry.id}/{FINISH_FILE}")
