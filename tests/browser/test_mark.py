@@ -64,3 +64,25 @@ def test_the_thread_ends_in_the_bob_before_anybody_is_there(
         "path(",
         "30px",
     ]  # the thread goes to its stem
+
+
+@pytest.mark.parametrize("width", [320, 768])
+@pytest.mark.parametrize(
+    "path", ["index.html", "care.html", "river-walk/notes.html", "river-walk/practice.html"]
+)
+def test_where_no_thread_hangs_it_lies_over_no_way(
+    page: Page, built_site: Path, serve: Callable[[Path], str], path: str, width: int
+) -> None:
+    page.set_viewport_size({"width": width, "height": 800})
+    page.goto(serve(built_site) + path)
+    begins, link, tops = page.evaluate(
+        """() => {
+          const top = document.querySelector('.top'), mark = getComputedStyle(top, '::before');
+          const links = [...top.querySelectorAll('a')].map(each => each.getBoundingClientRect());
+          const edge = top.getBoundingClientRect().left + parseFloat(getComputedStyle(top).paddingLeft);
+          const free = parseFloat(mark.marginLeft) + parseFloat(mark.width);
+          return [mark.position === 'relative' ? edge + free - 3 : Infinity, links[0].left, links.map(({ top }) => top)];
+        }"""
+    )
+    assert begins <= link  # 26 pixels wide, and drawn a fifth smaller
+    assert len(set(tops)) == 1
