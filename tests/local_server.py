@@ -17,8 +17,13 @@ from typing import Any, BinaryIO
 
 
 @contextmanager
-def serving(folder: Path) -> Iterator[str]:
-    """Give the address of the folder, ending in a slash, for as long as the block lasts."""
+def serving(folder: Path, *, gone_after: bool = False) -> Iterator[str]:
+    """Give the address of the folder, ending in a slash, for as long as the block lasts.
+
+    Args:
+        folder: what is served.
+        gone_after: whether connections that the browser keeps open end with the block.
+    """
     server = _Server(("127.0.0.1", 0), partial(_Handler, directory=str(folder)))
     thread = threading.Thread(target=server.serve_forever, kwargs={"poll_interval": 0.02})
     thread.start()
@@ -27,7 +32,8 @@ def serving(folder: Path) -> Iterator[str]:
     finally:
         server.shutdown()
         server.server_close()
-        server.hang_up()
+        if gone_after:
+            server.hang_up()
         thread.join()
 
 

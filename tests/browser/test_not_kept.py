@@ -29,7 +29,7 @@ def stopped(
     titled.write_text(told, "utf-8")
     with browser.new_context(locale="en-US") as context:
         page = context.new_page()
-        with serving(host) as address:
+        with serving(host, gone_after=True) as address:
             site = f"{address}kitchen/"
             for lesson in KEPT:
                 keep(page, f"{site}{lesson}/index.html")
