@@ -35,16 +35,19 @@ def rows(case: Case) -> Iterator[Row]:
         for lesson in pages:
             page = browser.new_page(viewport={"width": PHONE["width"], "height": PHONE["height"]})
             path = lesson.relative_to(site).as_posix()
-            for key, screens in _screens(page, address + path):
+            for key, length in screens(page, address + path):
                 measured += 1
-                yield row(key, screens, path)
+                yield row(key, length, path)
             page.close()
     if not measured:
         raise NothingMeasuredError("no lesson has a stop to compare or to move at")
 
 
-def _screens(page: Page, address: str) -> Iterator[tuple[str, float]]:
-    """All rows are found, and the page comes again as whoever found them sees it."""
+def screens(page: Page, address: str) -> Iterator[tuple[str, float]]:
+    """The longest stop of each kind on a page, by the key of its goal.
+
+    All rows are found, and the page comes again as whoever found them sees it.
+    """
     page.goto(address)
     page.evaluate(FIND_ALL)
     page.reload()

@@ -17,7 +17,7 @@ _ON_EVERY_LESSON = (
     "care_numbers",
     "care_local",
 )
-_WHERE_ONE_MOVES = tuple(f"before_moving_{number}" for number in range(1, 6))
+_WHERE_ONE_MOVES = tuple(f"before_moving_{number}" for number in range(1, 5))
 WORDS = Path(__file__).parents[2] / "site_data/words"
 
 

@@ -31,9 +31,7 @@ def first_row(page: Page) -> Locator:
 def expect_covered(card: Locator, *, covered: bool) -> None:
     """The count, the division and what is left over are there or not, the buttons accordingly."""
     for hidden in card.locator(".number > span, .quiet > span").all():
-        assert hidden.evaluate("each => getComputedStyle(each).visibility") == (
-            "hidden" if covered else "visible"
-        )
+        assert hidden.evaluate(VISIBLE) != covered
     expect(card.get_by_role("button", name="Show the count")).to_have_count(int(covered))
     expect(card.get_by_role("button", name="Count with me")).to_have_count(int(not covered))
 

@@ -39,7 +39,7 @@ export class FoldedRow {
       this.example = new FoldedRow(before);
       this.example.fold();
     }
-    this.line.replaceChildren(make("b", {}, this.names()), ...this.steps());
+    this.line.replaceChildren(make("b", {}, this.names()), make("span", {}, this.steps()));
     this.form.prepend(this.line);
     this.show(true);
   }
@@ -66,9 +66,9 @@ export class FoldedRow {
     return [...this.form.querySelectorAll("[data-food], h3")].map(({ textContent }) => textContent).join(" · ");
   }
 
-  /** The subtraction, and the division where a count is asked for. */
+  /** The subtraction, and the division where a count is asked for; a line ends between both, or after a comma. */
   steps() {
     const lines = [...this.form.querySelectorAll(".working li")].slice(this.form.dataset.count ? -2 : -1);
-    return lines.map(({ textContent }) => make("span", {}, textContent ?? ""));
+    return lines.map(({ textContent }) => textContent?.replace(/ ?([−÷=]) ?/g, "\u00a0$1\u00a0")).join("\u2003");
   }
 }

@@ -16,7 +16,6 @@ _BEFORE_MOVING = (
     "before_moving_2",
     "before_moving_3",
     "before_moving_4",
-    "before_moving_5",
 )
 _OWN_PLAN = {Measure.FIBER: "care_fiber", Measure.POTASSIUM: "care_potassium"}
 """Of which some people are told how much to eat, and what is said to them."""
