@@ -32,10 +32,17 @@ class PreviewServer(LiveReloadServer):
         """
         host, port = bound.getsockname()[:2]
         super().__init__(renew, host, port, str(folder), mount)
+        self._folder = folder
+        self.error_handler = self._in_place_of
         self.socket.close()
         self.socket = bound
         self.RequestHandlerClass = _QuietHandler
         self.serve_thread.daemon = True  # a second Ctrl+C ends the program whatever it is at
+
+    def _in_place_of(self, code: int) -> bytes | None:
+        """The page a host sends for one that is not there; nothing where there is none yet."""
+        own = self._folder / f"{code}.html"
+        return own.read_bytes() if own.is_file() else None
 
     def server_bind(self) -> None:
         """The socket is bound; nobody is asked for the machine's name, which may take seconds."""

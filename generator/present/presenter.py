@@ -97,7 +97,8 @@ class Presenter:
         """
         view = not_found_view((one.surround, entries) for one, entries in told.items())
         site, preview = self.surround.site, self.surround.preview
-        page = self._theme.fill(view, self._say, FromAnywhere(site.address, preview=preview))
+        published = "" if preview else site.address  # a preview stands at the root of its host
+        page = self._theme.fill(view, self._say, FromAnywhere(published, preview=preview))
         return Output(NOT_FOUND, page.encode())
 
     def _fill(self, view: View, path: str) -> str:

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import socket
+from pathlib import Path
 
 import pytest
 
 from generator.plugin import server
-from generator.plugin.server import address_in_network, bound_to
+from generator.plugin.server import PreviewServer, address_in_network, bound_to
 
 
 def test_a_taken_port_gives_way_to_the_next() -> None:
@@ -53,3 +54,20 @@ def test_the_address_in_a_network_is_never_this_machine_alone(
 
     monkeypatch.setattr(server.socket, "socket", Loop)
     assert address_in_network() == ""
+
+
+@pytest.mark.parametrize(
+    ("own", "shown"), [("<h1>Not here</h1>", "Not here"), ("", "404 Not Found")]
+)
+def test_what_is_not_there_is_answered_by_the_sites_own_page(
+    tmp_path: Path, own: str, shown: str
+) -> None:
+    if own:
+        (tmp_path / "404.html").write_text(own, "utf-8")
+    told: list[str] = []
+    with bound_to("127.0.0.1", 0) as bound:
+        preview = PreviewServer(lambda: None, bound, tmp_path, "/")
+        asked = {"PATH_INFO": "/gone/page.html", "REQUEST_METHOD": "GET"}
+        answer = preview.serve_request(asked, lambda status, _: told.append(status))
+        assert shown in b"".join(answer).decode()
+    assert told == ["404 Not Found"]

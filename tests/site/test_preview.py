@@ -8,6 +8,8 @@ import signal
 import socket
 from collections.abc import Iterator
 from pathlib import Path
+from urllib.error import HTTPError
+from urllib.request import urlopen
 
 import pytest
 from playwright.sync_api import Page, expect
@@ -127,6 +129,22 @@ def test_a_new_lesson_comes_into_the_list(page: Page, preview: Preview, project:
     expect(links).to_have_count(1)
     write_lesson(project, "another", small_lesson(title="Another one"))
     expect(links).to_have_count(2, timeout=SHOWS)
+
+
+def test_an_address_that_leads_nowhere_ends_in_the_sites_own_page(
+    page: Page, project: Path
+) -> None:
+    """The site is published below a path, the preview stands at the root of its host."""
+    site = project / "site_data/site.yaml"
+    replace(site, "kitchen.example.org/", "hill.example.org/kitchen/")
+    with previewing(project) as preview, urlopen(preview.address) as front:
+        assert front.status == 200
+        with pytest.raises(HTTPError) as refused:
+            urlopen(f"{preview.address}small/gone/page.html")
+        assert refused.value.code == 404
+        page.set_content(refused.value.read().decode())
+        way = page.locator("main a").first.get_attribute("href")
+        assert way == "/index.html"
 
 
 def test_a_taken_port_is_told_and_the_next_free_one_serves(page: Page, project: Path) -> None:
