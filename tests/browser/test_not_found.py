@@ -72,6 +72,10 @@ def test_a_deep_address_ends_in_it_with_its_look_and_its_ways_on(
         assert answer is not None
         assert answer.status == 404
         looks_whole(page)
+        for link in page.locator("main a").all():
+            box = link.bounding_box()
+            assert box is not None
+            assert box["height"] >= 44  # as high as a thumb
         assert violations(page) == []
         page.get_by_role("link", name="Noche de sopa en el salón").click()
         assert page.url == f"{site}es/soup-night/index.html"

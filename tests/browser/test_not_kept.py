@@ -108,5 +108,9 @@ def test_it_has_the_sites_look_and_keeps_nobody_out(
     assert page.locator("script").count() == 0
     assert page.evaluate("document.scrollingElement.scrollWidth") <= width
     assert page.get_by_role("link").last.bounding_box() is not None
+    for link in page.get_by_role("link").all():
+        box = link.bounding_box()
+        assert box is not None
+        assert box["height"] >= 44  # as high as a thumb
     assert violations(page) == []
     assert said == []

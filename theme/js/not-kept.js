@@ -29,7 +29,7 @@ function notKeptPage(site, folder, lines) {
   const { language, direction, says } = textsOf(folder);
   const text = (/** @type {string} */ key) => escaped(says[key] ?? "");
   const styles = NOT_KEPT_STYLES.map((name) => `<link rel="stylesheet" href="${escaped(site)}assets/${name}.css">`);
-  const list = lines.length ? [`<p>${text("not_kept_these")}</p>`, "<ul>", ...lines, "</ul>"] : [];
+  const list = lines.length ? [`<p>${text("not_kept_these")}</p>`, '<ul class="alone">', ...lines, "</ul>"] : [];
   return [
     `<!doctype html>\n<html lang="${language}"${direction === "rtl" ? ' dir="rtl"' : ""}>`,
     '<head>\n<meta charset="utf-8">\n<meta name="viewport" content="width=device-width, initial-scale=1">\n<meta name="color-scheme" content="light dark">',
