@@ -6,7 +6,8 @@ import argparse
 import sys
 import tempfile
 from collections.abc import Iterator, Sequence
-from contextlib import ExitStack
+from contextlib import ExitStack, nullcontext
+from functools import partial
 from pathlib import Path
 
 from playwright.sync_api import Browser
@@ -18,7 +19,7 @@ from bench.measuring.browser import launched  # noqa: E402  # run as a file, bes
 from bench.picturing.picture import FOLDER, SCHEMES, Picture  # noqa: E402
 from bench.picturing.shown import PAGE, page  # noqa: E402
 from bench.picturing.table import PICTURES  # noqa: E402
-from bench.picturing.taking import Packer, shots  # noqa: E402
+from bench.picturing.taking import Host, Packer, shots  # noqa: E402
 from tests.local_server import serving  # noqa: E402
 from tests.running_preview import previewing  # noqa: E402
 from tests.site_project import build_demo, copy_project  # noqa: E402
@@ -56,13 +57,15 @@ def _take(chosen: Sequence[Picture], built: Path | None) -> Iterator[tuple[str, 
         folder = Path(held.enter_context(tempfile.TemporaryDirectory()))
         browser = held.enter_context(launched())
         packer = Packer(browser)
-        published = held.enter_context(serving(built or build_demo(folder / "demo")))
+        site = built or build_demo(folder / "demo")
+        published = held.enter_context(serving(site))
         preview = ""
         if any(one.preview for one in chosen):
             preview = held.enter_context(previewing(_project(folder / "preview"))).address
         for picture in chosen:
             address = preview if picture.preview else published
-            yield from _written(browser, packer, picture, address)
+            host = partial(serving, site) if picture.without_host else partial(nullcontext, address)
+            yield from _written(browser, packer, picture, host)
 
 
 def _project(folder: Path) -> Path:
@@ -73,11 +76,11 @@ def _project(folder: Path) -> Path:
 
 
 def _written(
-    browser: Browser, packer: Packer, picture: Picture, address: str
+    browser: Browser, packer: Packer, picture: Picture, host: Host
 ) -> Iterator[tuple[str, bool]]:
     """The four files of a picture; one that shows what it showed is left as it is."""
     for scheme in SCHEMES:
-        for width, png in shots(browser, address, picture, scheme):
+        for width, png in shots(browser, host, picture, scheme):
             file, taken = FOLDER / picture.file(width, scheme), packer.packed(png)
             new = not file.exists() or packer.changed(file.read_bytes(), taken)
             if new:

@@ -32,6 +32,8 @@ class Picture:
     path: str
     """Of the page, from the site's root."""
     before: Callable[[Page], None] = as_it_comes
+    without_host: Callable[[Page], None] | None = None
+    """What is done then, once there is no internet."""
     preview: bool = False
     """Whether only a preview has the page."""
 

@@ -6,6 +6,11 @@ from collections.abc import Callable
 
 from playwright.sync_api import Locator, Page
 
+_ANSWERED = """async () => {
+  for (let turn = 0; turn < 1000 && !navigator.serviceWorker.controller; turn++) await new Promise((go) => setTimeout(go, 10));
+}"""
+"""Until a worker answers for the page."""
+
 
 def at(selector: str) -> Callable[[Page], None]:
     """Show what a selector finds first at the top of the screen."""
@@ -27,7 +32,7 @@ def gap_found(page: Page) -> None:
     added = sum(int(second.get_attribute(side) or 0) for side in ("data-first", "data-second"))
     second.locator("[name=gap]").fill(str(added))
     second.locator("[data-check]").click()
-    _to(page.locator(".stop-compare").first)
+    _to(first)
 
 
 def counts_shown(page: Page) -> None:
@@ -43,6 +48,22 @@ def pacer_open(page: Page) -> None:
     counts_shown(page)
     page.get_by_role("button", name="Count with me").first.click()
     page.get_by_role("button", name="We are ready").click()
+
+
+def kept(page: Page) -> None:
+    """A lesson that is kept on the device."""
+    box = page.locator("keep-lesson")
+    box.locator("summary").click()
+    box.locator("button").first.click()
+    box.get_by_role("button", name="Remove it").wait_for()
+    page.evaluate("navigator.serviceWorker.ready")
+    page.reload()  # the worker answers for it from now on
+    page.evaluate(_ANSWERED)
+
+
+def asked_for_another(page: Page) -> None:
+    """A page that is not kept, where another lesson is."""
+    page.goto(page.url.replace("river-walk/index", "two-days/notes"))
 
 
 def who_open(page: Page) -> None:

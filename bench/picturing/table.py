@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from bench.picturing.picture import Picture
 from bench.picturing.states import (
+    asked_for_another,
     at,
     counts_shown,
     ended,
     gap_found,
+    kept,
     pacer_open,
     problem_solved,
     who_open,
@@ -113,6 +115,19 @@ _LESSON = (
         "river-walk/transcript.html",
     ),
 )
+_ELSEWHERE = (
+    Picture(
+        "not-found", "An address that leads nowhere", "What to do, and all lessons", "404.html"
+    ),
+    Picture(
+        "not-kept",
+        "Without internet",
+        "A page that is not kept on the device says so, and leads to the lessons that are",
+        _WALK,
+        kept,
+        asked_for_another,
+    ),
+)
 _PAPER = (
     Picture(
         "practice",
@@ -166,6 +181,9 @@ _ADULTS = (
         "care.html",
     ),
 )
+_CODES = Picture(
+    "codes", "Finish codes", "A box for the codes of a class, and what they will say", "codes.html"
+)
 _EDUCATOR = (
     Picture(
         "recording-pack",
@@ -206,7 +224,8 @@ _EDUCATOR = (
 GROUPS: tuple[tuple[str, tuple[Picture, ...]], ...] = (
     ("A lesson", _LESSON),
     ("Practice and paper", _PAPER),
-    ("For adults", _ADULTS),
+    ("Where there is no page", _ELSEWHERE),
+    ("For adults", (*_ADULTS, _CODES)),
     ("For educators, in the preview", _EDUCATOR),
 )
 """What a group is called, and its pictures."""

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from base64 import b64decode, b64encode
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from contextlib import AbstractContextManager
 from typing import Literal
 
 from playwright.sync_api import Browser, Page
@@ -11,6 +12,8 @@ from playwright.sync_api import Browser, Page
 from bench.picturing.picture import SIZES, Picture
 from tests.browser.watched import wait_for_all
 
+Host = Callable[[], AbstractContextManager[str]]
+"""Serves a site while it is held, at an address of its own or at one that is there."""
 QUALITY = 0.3
 """Of the WebP, between 0 and 1; letters stay sharp at it."""
 _DRAWN = """async () => {
@@ -49,7 +52,7 @@ _MINDED = 0.2
 
 
 def shots(
-    browser: Browser, address: str, picture: Picture, scheme: Literal["light", "dark"]
+    browser: Browser, host: Host, picture: Picture, scheme: Literal["light", "dark"]
 ) -> Iterator[tuple[int, bytes]]:
     """The page in one scheme, on each screen: its width, and the picture as PNG."""
     for width, height in SIZES.items():
@@ -59,15 +62,27 @@ def shots(
             reduced_motion="reduce",
             locale="en-US",
         )
-        context.route("**/livereload/**", lambda route: route.abort())
+        if picture.preview:  # with a route, a page's worker is not asked
+            context.route("**/livereload/**", lambda route: route.abort())
         page = context.new_page()
-        page.goto(address + picture.path)
-        _wait(page)
-        picture.before(page)
-        _wait(page)
-        page.wait_for_timeout(300)  # a film's still has no event of its own
-        yield width, page.screenshot(animations="disabled")
+        with host() as address:
+            page.goto(address + picture.path)
+            _wait(page)
+            picture.before(page)
+            _wait(page)
+            if not picture.without_host:
+                yield width, _drawn(page)
+        if picture.without_host:
+            picture.without_host(page)
+            yield width, _drawn(page)
         context.close()
+
+
+def _drawn(page: Page) -> bytes:
+    """The page as PNG, once a film's still is there, which has no event of its own."""
+    _wait(page)
+    page.wait_for_timeout(300)
+    return page.screenshot(animations="disabled")
 
 
 def _wait(page: Page) -> None:

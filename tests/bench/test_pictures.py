@@ -11,12 +11,14 @@ from bench.pictures import MOST
 from bench.picturing.picture import FOLDER, SIZES, Picture
 from bench.picturing.shown import PAGE, page
 from bench.picturing.table import PICTURES
+from generator.present.pages.codes import CODES
 from generator.present.pages.components import PATH as COMPONENTS
+from generator.present.pages.not_found import NOT_FOUND
 from generator.present.pages.table import PAGES
 from tests.site_project import ROOT
 
 WRITTEN = sorted(file.stem for file in (ROOT / "lessons").glob("*.md"))
-STATES = ("who", "pacer", "ending")
+STATES = ("who", "pacer", "ending", "not-kept")
 """What is no page of its own, and asked for by name."""
 
 
@@ -37,6 +39,7 @@ def test_every_kind_of_stop_has_its_pictures(kind: str) -> None:
 
 def test_what_else_there_is_has_its_pictures() -> None:
     assert set(STATES) <= {one.name for one in PICTURES}
+    assert {NOT_FOUND, CODES} <= {one.path for one in PICTURES}
     assert {COMPONENTS, "guide/index.html"} <= {one.path for one in PICTURES if one.preview}
 
 

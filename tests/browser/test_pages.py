@@ -105,6 +105,18 @@ def scriptless(browser: Browser) -> Iterator[Page]:
     context.close()
 
 
+@pytest.mark.parametrize("name", ["lesson", "worksheet", "answers", "written"])
+def test_a_phone_shows_sheets_in_the_size_of_the_other_pages(
+    page: Page, site: str, name: str
+) -> None:
+    page.set_viewport_size({"width": 390, "height": 844})
+    page.goto(site + KINDS[name])
+    wait_for_all(page)
+    size = "each => parseFloat(getComputedStyle(each).fontSize)"
+    where = ".sheet .prompt, .sheet p" if name in {"worksheet", "answers"} else "main p"
+    assert page.locator(where).first.evaluate(size) >= 18
+
+
 @PAGES
 def test_without_script_nothing_that_is_needed_is_hidden(
     scriptless: Page, site: str, path: str
