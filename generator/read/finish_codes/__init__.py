@@ -1,0 +1,1 @@
+"""The files that teachers saved from the page that reads finish codes."""

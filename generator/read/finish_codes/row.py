@@ -1,0 +1,89 @@
+"""One row as the page for finish codes writes it: what counts of it, and nothing of whose it is."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+WANTED = ("lesson", "numbers", "code", "stops", "before", "after", "minutes")
+"""Columns that a file must have. ``label`` and ``answers`` may be there; neither is looked at."""
+LABEL = "label"
+_ID = r"[A-Za-z0-9][A-Za-z0-9_.-]{0,99}"
+_LESSON = re.compile(_ID, re.ASCII)
+_NUMBERS = re.compile(r"[A-Za-z0-9-]{1,40}", re.ASCII)
+_CODE = re.compile(r"[A-Za-z0-9*~$=-]{6,120}", re.ASCII)
+_STOPS = re.compile(rf"(?:{_ID}(?: {_ID})*)?", re.ASCII)
+_TOLD = re.compile(rf"(?:{_ID}=(?:right|wrong|none)(?: {_ID}=(?:right|wrong|none))*)?", re.ASCII)
+_MINUTES = re.compile(r"(under )?(\d{1,3})(?: to \d{1,3}| or more)?", re.ASCII)
+"""``under 5``, ``5 to 9``, ``60 or more``, or where the step begins alone."""
+_SHAPES = {
+    "lesson": (_LESSON, "no id of a lesson"),
+    "numbers": (_NUMBERS, "no mark of a lesson's numbers"),
+    "code": (_CODE, "no finish code"),
+    "stops": (_STOPS, "something else than ids of stops with a space between them"),
+    "before": (_TOLD, "something else than answers such as first-guess=right"),
+    "after": (_TOLD, "something else than answers such as first-guess=right"),
+    "minutes": (_MINUTES, "no minutes, such as 5 to 9"),
+}
+"""By column: what a cell looks like, and what it holds when it does not."""
+_SHORT = {"right": "r", "wrong": "w", "none": "n"}
+
+
+@dataclass(frozen=True, slots=True)
+class CodeRow:
+    """What counts of a row; each is plain ASCII without a tab."""
+
+    lesson: str
+    numbers: str
+    code: str
+    stops: str
+    """Ids with a space between them, each once."""
+    pairs: str
+    """``question=rw`` with a space between them: right, wrong or not answered, before and after."""
+    minutes: str
+    """Where their step begins."""
+
+
+def code_row(cells: Sequence[str], at: Mapping[str, int]) -> CodeRow | str:
+    """A row, or why it is none: a sentence that repeats nothing of what stands in it.
+
+    Args:
+        cells: as they stand.
+        at: where each wanted column stands.
+    """
+    told = {name: cells[place].strip().removeprefix("'") for name, place in at.items()}
+    for name, (shape, what) in _SHAPES.items():
+        if not shape.fullmatch(told[name]):
+            return (
+                f"the cell `{name}` holds {what}" if told[name] else f"the cell `{name}` is empty"
+            )
+    pairs = _pairs(told["before"], told["after"])
+    if pairs is None:
+        return "`before` and `after` name other questions, or one of them twice"
+    stops = " ".join(dict.fromkeys(told["stops"].split()))
+    code = told["code"].upper()
+    return CodeRow(told["lesson"], told["numbers"], code, stops, pairs, _begins(told["minutes"]))
+
+
+def _begins(minutes: str) -> str:
+    """Where a step of minutes begins."""
+    found = _MINUTES.fullmatch(minutes)
+    return found[2] if found and not found[1] else "0"
+
+
+def _pairs(before: str, after: str) -> str | None:
+    """Both answers to each question; nothing where the two cells do not go together."""
+    if not before and not after:
+        return ""
+    first, second = _answers(before), _answers(after)
+    if first is None or second is None or first.keys() != second.keys():
+        return None
+    return " ".join(f"{name}={first[name]}{second[name]}" for name in first)
+
+
+def _answers(cell: str) -> dict[str, str] | None:
+    """By question; nothing where one is named twice."""
+    told = [one.split("=") for one in cell.split()]
+    answers = {name: _SHORT[answer] for name, answer in told}
+    return answers if len(answers) == len(told) else None
