@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import subprocess
-import sys
 from collections.abc import Sequence
 from pathlib import Path
+
+from generator.write import installing
 
 
 class EncoderError(Exception):
@@ -54,6 +55,4 @@ def described(program: str, file: Path) -> str:
 
 def how_to_install() -> str:
     """The way to have it, as it is typed in this folder."""
-    program, here = Path(sys.executable), Path.cwd()
-    python = program.relative_to(here) if program.is_relative_to(here) else program
-    return f"run `{python} -m pip install imageio-ffmpeg` once, 30 MB, and try again"
+    return installing.how_to_install("imageio-ffmpeg", 30)

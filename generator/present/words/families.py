@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from generator.compute.brings import Level
 from generator.compute.day import Lean
+from generator.compute.learned import Verdict
 from generator.compute.likely import LIKELY, SumSlip
 from generator.compute.what_if import Reason, Way
 from generator.model.film import FILM_KEYS
@@ -71,6 +72,7 @@ COUNT_OF = Family(
 COUNT_HINT = Family("count_hint_", ("ones", "twos", "fours", "tens", "twenties", "groups"))
 DOING = Family("minutes_to_", ("watch", "work_out", "move", "talk"))
 FILM = Family("film_", FILM_KEYS)
+VERDICT = Family("report_verdict_", tuple(map(str, Verdict)))
 _EIGHT = tuple(map(str, range(1, 9)))
 GAPS = Family("gaps_", _EIGHT)
 WHICH_GAP = Family("which_gap_", _EIGHT)
@@ -100,6 +102,7 @@ FAMILIES = (
     COUNT_HINT,
     DOING,
     FILM,
+    VERDICT,
     GAPS,
     WHICH_GAP,
 )
