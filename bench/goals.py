@@ -70,5 +70,7 @@ GOALS: dict[str, AtMost | AtLeast] = {
     "full_import": AtMost("full food download with all packages, read", 120, "s"),
     "full_import_memory": AtMost("full food download with all packages, peak memory", 300, "MiB"),
     "full_find": AtMost("a food found among all packages", 1.0, "s"),
+    "report": AtMost("report of finish codes, all of it", 10, "s"),
+    "report_memory": AtMost("report of finish codes, peak memory", 300, "MiB"),
     "pairs": AtMost("foods pairs, ten thousand pairs", 1.0, "s"),
 }

@@ -29,6 +29,7 @@ BENCHES = (
     "said",
     "food_import",
     "food_pairs",
+    "report",
     "pacer",
     "pauses",
 )

@@ -60,6 +60,10 @@ COMMANDS = {
         "recording:recorded",
         "Keep what the numbers of LESSON were when it was filmed; `check` tells when one changes.",
     ),
+    "report": (
+        "reporting:report",
+        "Tell reach and learning of groups from CODES.csv, the files teachers saved from the page for codes.",
+    ),
     "update": (
         "own_site:update_command",
         "Move your site to the NEWER program, once that has checked and built it, or --back.",
