@@ -14,6 +14,7 @@ import generator.present.views
 from generator.present.form import At
 from generator.present.recording import views as recording_views
 from generator.present.recording.slides import slide as slides
+from generator.present.report import view as report_view
 from generator.present.stops.kind import Paper
 from generator.present.stops.kinds import KINDS
 from generator.present.words.say import Say
@@ -25,7 +26,7 @@ THEME = ROOT / "theme"
 
 def pages() -> dict[str, list[type]]:
     """The views that templates are filled with, by template."""
-    modules = [recording_views] + [
+    modules = [recording_views, report_view] + [
         import_module(f"generator.present.views.{module.name}")
         for module in iter_modules(generator.present.views.__path__)
     ]
