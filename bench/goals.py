@@ -57,6 +57,7 @@ GOALS: dict[str, AtMost | AtLeast] = {
     "choice": AtMost(
         "front page, slowest first choice to the next picture, 4 times throttled", 200, "ms"
     ),
+    "inp": AtMost("first touch to the next picture, 4 times throttled", 100, "ms"),
     "listed": AtMost("front page, wrong lists after a choice", 0, "found"),
     "pause_median": AtMost("pause point, how late the player halts, median", 50, "ms"),
     "pause_worst": AtMost("pause point, how late the player halts, worst", 150, "ms"),

@@ -25,6 +25,7 @@ BENCHES = (
     "preview",
     "pages",
     "home",
+    "inp",
     "rehearsal",
     "said",
     "food_import",
