@@ -58,6 +58,8 @@ GOALS: dict[str, AtMost | AtLeast] = {
         "front page, slowest first choice to the next picture, 4 times throttled", 200, "ms"
     ),
     "inp": AtMost("first touch to the next picture, 4 times throttled", 100, "ms"),
+    "kept": AtMost("a lesson kept for days without internet", 1000, "kB"),
+    "flows": AtMost("flows of a pause that go wrong", 0, "found"),
     "listed": AtMost("front page, wrong lists after a choice", 0, "found"),
     "pause_median": AtMost("pause point, how late the player halts, median", 50, "ms"),
     "pause_worst": AtMost("pause point, how late the player halts, worst", 150, "ms"),

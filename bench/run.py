@@ -21,6 +21,8 @@ BENCHES = (
     "startup",
     "first_view",
     "lengths",
+    "kept",
+    "engines",
     "builds",
     "preview",
     "pages",
