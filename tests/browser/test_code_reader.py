@@ -116,9 +116,6 @@ def test_labels_are_shown_as_they_are(page: Page, site: str) -> None:
 
 def test_ten_thousand_lines_of_noise_do_not_stop_the_page(page: Page, site: str) -> None:
     page.goto(f"{site}codes.html")
-    page.evaluate(
-        "window.longest = 0; let last = performance.now(); setInterval(() => { const now = performance.now(); window.longest = Math.max(window.longest, now - last); last = now; }, 20)"
-    )
     noise = [
         f"{at} $%&/ <b>{'x-' * 9}{at * 7919 % 104729:x} ABCD-{at:04}-WXYZ" for at in range(10_000)
     ]
@@ -128,8 +125,10 @@ def test_ten_thousand_lines_of_noise_do_not_stop_the_page(page: Page, site: str)
     page.get_by_role("button", name="Read the codes").click()
     status = page.locator("code-reader [role=status]")
     expect(status).to_contain_text("1 code read. 10,000 lines could not be read.")
-    assert page.locator("code-reader h2 + ul li").count() == 10_000
-    assert page.locator("code-reader h2 + ul li").last.inner_text().startswith("Line 10,000: ")
+    page.locator("code-reader h2 + details > summary").click()
+    lines = page.locator("code-reader h2 + details li")
+    assert lines.count() == 10_000
+    assert lines.last.inner_text().startswith("Line 10,000: ")
 
 
 def test_reading_again_or_clearing_ends_what_was_begun(page: Page, site: str) -> None:

@@ -10,6 +10,8 @@ import { Store } from "./store.js";
 
 /** Lines that are read before the page may do something else. */
 const AT_ONCE = 100;
+/** Bad lines that are seen at once; more are folded, for thousands take long to be laid out. */
+const UNFOLDED = 20;
 
 /**
  * Reads the finish codes of a class into a table, on the device alone. Nothing is kept unless it is
@@ -102,7 +104,7 @@ export class CodeReader extends LiveElement {
   show(table, bad) {
     const unread = bad.childElementCount;
     if (this.rows.length) this.results.append(this.scrolled(table), make("p", {}, makeButton(say("codes_csv"), () => this.save())), ...this.summary());
-    if (unread) this.results.append(make("h2", { textContent: say("codes_bad_title") }), bad);
+    if (unread) this.results.append(make("h2", { textContent: say("codes_bad_title") }), unread > UNFOLDED ? folded(bad) : bad);
     this.tell(`${say("codes_read_all", { n: this.rows.length })} ${unread ? say("codes_unread", { n: unread }) : ""}`.trim());
   }
 
@@ -132,4 +134,9 @@ export class CodeReader extends LiveElement {
   tell(text) {
     this.status?.replaceChildren(text);
   }
+}
+
+/** @param {HTMLUListElement} bad */
+function folded(bad) {
+  return make("details", {}, make("summary", { textContent: say("codes_unread", { n: bad.childElementCount }) }), bad);
 }
