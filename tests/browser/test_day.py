@@ -91,3 +91,21 @@ def test_the_answer_is_kept_and_can_be_changed(page: Page, day: Locator) -> None
     expect(hanging(day)).to_have_attribute("aria-label", re.compile("side of what the day took"))
     answer(day, "1", "To the right.")
     expect(hanging(day)).to_have_attribute("aria-label", re.compile("Three hollow plums"))
+
+
+@pytest.mark.parametrize("width", [320, 390, 1280])
+def test_the_name_of_a_meal_stands_alone_over_its_foods(
+    page: Page, day: Locator, width: int
+) -> None:
+    page.set_viewport_size({"width": width, "height": 844})
+    meals = day.locator(".day tbody").all()
+    assert len(meals) == 4  # Breakfast, Lunch, Afternoon, Dinner
+    above = 0.0
+    for meal in meals:
+        name, *foods = [each.bounding_box() or {} for each in meal.locator("th").all()]
+        assert foods
+        assert meal.get_by_role("rowheader").first.inner_text().istitle()
+        assert name["y"] >= above - 1
+        assert all(food["y"] >= name["y"] + name["height"] - 1 for food in foods)
+        above = foods[-1]["y"] + foods[-1]["height"]
+    assert page.evaluate("document.documentElement.scrollWidth") <= width

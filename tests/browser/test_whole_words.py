@@ -84,7 +84,7 @@ def test_what_opens_keeps_clear_of_the_next_button(page: Page, site: str, path: 
 
 def test_a_number_of_a_day_stays_with_its_unit_beside_a_long_name(page: Page, site: str) -> None:
     page.goto(f"{site}two-days/worksheet.html")
-    page.locator(".day th").first.evaluate(
+    page.locator(".day th[scope=row]").first.evaluate(
         "each => { each.textContent = 'Breakfast burrito with potatoes and peppers, 1 burrito of the large ones'; }"
     )
     number = page.locator(".day td").first

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import shutil
 from fractions import Fraction
 from pathlib import Path
@@ -80,6 +81,21 @@ def test_both_numbers_are_given_before_the_question_and_no_body_anywhere(project
     assert "up to 224" in after  # the band, a tenth, stands beside the question
     for body in ("163", " kg", " cm"):
         assert body not in html
+
+
+@pytest.mark.parametrize("file", ["index.html", "worksheet.html"])
+def test_each_meal_has_a_name_of_its_own_over_its_foods(project: Path, file: str) -> None:
+    html = next(one.content.decode() for one in outputs(project) if one.path == f"a-day/{file}")
+    table = html.partition('<table class="day">')[2].partition("</table>")[0]
+    heads = [
+        re.findall('<th scope="(.*?)".*?>(.*?)</th>', meal) for meal in table.split("</tbody>")
+    ]
+    plain = [[(scope, re.sub("<.*?>|,.*", "", says)) for scope, says in one] for one in heads]
+    assert plain == [
+        [("rowgroup", "Breakfast"), ("row", "Oatmeal"), ("row", "Whole milk")],
+        [("rowgroup", "Lunch"), ("row", "Soup of the hall")],
+        [],
+    ]
 
 
 @pytest.mark.parametrize("age", [3, 9, 18])

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import accumulate, groupby
+from operator import itemgetter
 
 from markupsafe import Markup
 
 from generator.compute.day import Lean
+from generator.compute.holding import Holding
 from generator.compute.result import Day
 from generator.model.measure import Measure
 from generator.model.stops.compare import Help
@@ -38,12 +41,19 @@ from generator.present.words.sources import holding_sources
 class EatenView:
     """A food of a day."""
 
-    when: str
-    """The meal, or empty where it is the same as above."""
     name: str
     amount: str
     value: str
     """Energy with its unit."""
+
+
+@dataclass(frozen=True, slots=True)
+class MealView:
+    """What was eaten at one meal of a day."""
+
+    name: str
+    """Empty where foods stand before the first meal that has a name."""
+    ate: tuple[EatenView, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +66,7 @@ class DayView:
     """Who it is, in a sentence."""
     ate_says: str
     """``What Mina ate``"""
-    ate: tuple[EatenView, ...]
+    meals: tuple[MealView, ...]
     did_says: str
     did: tuple[str, ...]
     help: str
@@ -114,7 +124,7 @@ def _view(told: StopInLesson[DayStop]) -> DayView:
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
         person=say(PERSON.key(person.sex), name=person.name),
         ate_says=say("day_ate", name=person.name),
-        ate=tuple(_eaten(day, say)),
+        meals=tuple(_meals(day, say)),
         did_says=say("day_did", name=person.name),
         did=stop.did,
         help=stop.help,
@@ -142,17 +152,24 @@ def _view(told: StopInLesson[DayStop]) -> DayView:
     )
 
 
-def _eaten(day: Day, say: Say) -> Iterator[EatenView]:
-    meal = ""
-    for item, held in zip(day.stop.ate, day.eaten, strict=True):
-        when = item.when or meal
-        yield EatenView(
-            when=when if when != meal else "",
-            name=food_name(held, say),
-            amount=amount_words(held, say),
-            value=say.quantity(held.shown.value, Measure.ENERGY),
-        )
-        meal = when
+def _meals(day: Day, say: Say) -> Iterator[MealView]:
+    """Each meal with its foods: a food that names none belongs to the meal above it."""
+    named = accumulate((item.when or "" for item in day.stop.ate), _meal_of)
+    eaten = zip(named, day.eaten, strict=True)
+    for name, foods in groupby(eaten, key=itemgetter(0)):
+        yield MealView(name, tuple(_eaten(held, say) for _, held in foods))
+
+
+def _meal_of(above: str, when: str) -> str:
+    return when or above
+
+
+def _eaten(held: Holding, say: Say) -> EatenView:
+    return EatenView(
+        name=food_name(held, say),
+        amount=amount_words(held, say),
+        value=say.quantity(held.shown.value, Measure.ENERGY),
+    )
 
 
 def _table(told: StopInLesson[DayStop]) -> tuple[str, ...]:
