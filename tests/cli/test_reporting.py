@@ -14,6 +14,7 @@ import pytest
 from click.testing import CliRunner, Result
 
 from generator.cli.commands import commands
+from tests.html_page import read_page
 from tests.project import GOOD, put
 from tests.site_project import copy_project
 
@@ -101,6 +102,7 @@ def test_page_paper_and_table_say_the_same(site: Path, tmp_path: Path) -> None:
     ):
         assert one in said
     assert "significant" not in said
+    read_page(tmp_path / "out/report.html")
     assert re.search(r"all but under 10 of 60|hidden, of 60", said)
     of = {(one["of"], one["figure"]): one for one in table(tmp_path)}
     assert of["guess", "right before"]["low"] == "27.1"
