@@ -134,6 +134,14 @@ def test_cut_lines_meet_on_both_sides_of_the_paper(
     assert middle == pytest.approx(pixels / 2, abs=2.5)
 
 
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+def test_names_of_meals_take_no_sheet_of_their_own(
+    page: Page, built_site: Path, paper: str
+) -> None:
+    page.goto((built_site / "two-days/worksheet.html").as_uri())
+    assert sheets(page, paper) == 3
+
+
 @pytest.fixture
 def pages(built_site: Path) -> Callable[[str], list[Path]]:
     """All pages of the demo's lessons of a name."""

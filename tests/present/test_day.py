@@ -84,7 +84,7 @@ def test_both_numbers_are_given_before_the_question_and_no_body_anywhere(project
 
 
 @pytest.mark.parametrize("file", ["index.html", "worksheet.html"])
-def test_each_meal_has_a_name_of_its_own_over_its_foods(project: Path, file: str) -> None:
+def test_each_meal_has_a_name_of_its_own_for_its_foods(project: Path, file: str) -> None:
     html = next(one.content.decode() for one in outputs(project) if one.path == f"a-day/{file}")
     table = html.partition('<table class="day">')[2].partition("</table>")[0]
     heads = [
