@@ -24,6 +24,8 @@ _DRAWN = """async () => {
   for (let turn = 0; turn < 500 && !seen.every(({complete}) => complete); turn++) await new Promise((go) => setTimeout(go, 10));
   await new Promise((go) => requestAnimationFrame(() => requestAnimationFrame(go)));
 }"""
+# Chromium's own controls wear a wheel while a film loads, and a bar of how far it is: never twice the same.
+_STILL = "() => document.querySelectorAll('video').forEach((each) => { each.controls = false; })"
 _TOOLS = """() => {
   const drawn = async (url) => {
     const picture = await createImageBitmap(await (await fetch(url)).blob());
@@ -79,9 +81,10 @@ def shots(
 
 
 def _drawn(page: Page) -> bytes:
-    """The page as PNG, once a film's still is there, which has no event of its own."""
+    """The page as PNG, its film without the browser's controls."""
+    page.evaluate(_STILL)
     _wait(page)
-    page.wait_for_timeout(300)
+    page.wait_for_timeout(300)  # a film's still has no event of its own
     return page.screenshot(animations="disabled")
 
 
