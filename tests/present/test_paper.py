@@ -60,15 +60,16 @@ def test_worksheet_and_answer_key_hold_the_same_problems(pages: dict[str, str]) 
     problems = texts(pages["worksheet"], "value")
     assert len(problems) == 6  # two sides of three rows
     assert texts(pages["answers"], "value") == problems
-    lines = len(texts(pages["worksheet"], "line")) - 1  # the date is no problem
-    assert len(texts(pages["answers"], "line")) == lines
+    assert len(texts(pages["answers"], "gap")) == len(texts(pages["worksheet"], "given")) == 3
 
 
-def test_the_answer_key_answers_every_line_and_the_worksheet_none(pages: dict[str, str]) -> None:
-    assert all(texts(pages["answers"], "line"))
-    assert texts(pages["answers"], "working")
+def test_the_answer_key_answers_and_the_worksheet_does_not(pages: dict[str, str]) -> None:
+    for name in ("line", "gap", "working"):
+        assert all(texts(pages["answers"], name))
+    assert all("÷ 50 =" in working for working in texts(pages["answers"], "working")[:3])
+    assert texts(pages["answers"], "likely")
     assert not any(texts(pages["worksheet"], "line"))
-    for name in ("working", "reveal"):
+    for name in ("gap", "working", "reveal", "likely"):
         assert texts(pages["worksheet"], name) == []
 
 

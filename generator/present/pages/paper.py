@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from itertools import islice
 from math import ceil
 
@@ -17,9 +18,11 @@ from generator.present.pictures.plums.drawing import FLAT, drawn
 from generator.present.pictures.plums.hung import hung
 from generator.present.pictures.plums.svg import plums_in_page
 from generator.present.pictures.qr import qr_code
+from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kind import Paper
 from generator.present.stops.kinds import kind_of
 from generator.present.stops.library_move import library_moves
+from generator.present.views.notes import AnswerView
 from generator.present.views.paper import (
     CardOnSheet,
     CardSheetView,
@@ -35,6 +38,8 @@ from generator.present.words.teaching import sentence_frames
 
 CARDS_A_SHEET = 4
 PRACTICE_A_SHEET = 3
+LIKELY_A_ROW = 2
+"""Wrong answers told on the key for each row: an adult beside a child takes in no more."""
 
 
 def cards_view(told: PageInLesson) -> CardsView:
@@ -76,7 +81,7 @@ def _sheet(told: PageInLesson, *, answers: bool) -> SheetView:
         back=told.links.lesson,
         plums=_plums(told),
         answers=answers,
-        stops=tuple(_on_sheet(told.stops)),
+        stops=tuple(_on_sheet(told, answers=answers)),
         parting=parting_view(told.result, say),
         practice=practice_views(told.result, say, PRACTICE_A_SHEET),
         frames=() if answers else sentence_frames(told.result, say),
@@ -99,11 +104,20 @@ def _address(told: PageInLesson, stop: StopView | None = None) -> str:
     return f"{address}#{stop.head.id}" if address and stop else address
 
 
-def _on_sheet(stops: tuple[StopView, ...]) -> Iterator[StopOnSheet]:
-    for stop in stops:
-        paper = kind_of(stop).paper
-        if paper is not Paper.LEFT_OUT:
-            yield StopOnSheet(stop, whole=paper is Paper.WHOLE)
+def _on_sheet(told: PageInLesson, *, answers: bool) -> Iterator[StopOnSheet]:
+    for index, stop in enumerate(told.stops):
+        kind = kind_of(stop)
+        if kind.paper is not Paper.LEFT_OUT:
+            likely = tuple(_likely(told, index)) if answers else ()
+            yield StopOnSheet(stop, whole=kind.paper is Paper.WHOLE, likely=likely)
+
+
+def _likely(told: PageInLesson, index: int) -> Iterator[AnswerView]:
+    """The likeliest wrong answers of each question; all of them stand in the teaching notes."""
+    stop = told.stops[index]
+    for answer in kind_of(stop).answers(in_lesson(index, told.result, told.surround.say), stop):
+        if answer.likely:
+            yield replace(answer, likely=answer.likely[:LIKELY_A_ROW])
 
 
 def cards_a_sheet(cards: int) -> int:

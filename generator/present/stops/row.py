@@ -20,7 +20,12 @@ from generator.present.words.amounts import (
     gap_working,
     holding_view,
 )
-from generator.present.words.counting import count_hint, count_question, count_up_words
+from generator.present.words.counting import (
+    count_hint,
+    count_question,
+    count_up_sum,
+    count_up_words,
+)
 from generator.present.words.number import number, quantity
 from generator.present.words.say import Say, digits
 
@@ -51,6 +56,7 @@ def row_view(at: int, comparison: Comparison, say: Say, *, asked_for: bool) -> R
         help=help_,
         hops=number_line(gap, say, sized=False) if help_ is Help.HOPS else Markup(""),
         count_up=count_up_words(gap, say),
+        hops_added=count_up_sum(gap, say),
         label=say("card_row", number=place),
         legend=say("row_legend", number=place, first=first.name, second=second.name),
         first=first,

@@ -49,6 +49,8 @@ class RowView:
     """The hops without their sizes, where they help; else empty."""
     count_up: str
     """A second way to the gap, in this row's numbers; empty where both sides are the same."""
+    hops_added: str
+    """``10 + 300 + 10 = 320``; empty where both sides are the same."""
     label: str
     """``Row 1``, for a screen reader; the question says the rest."""
     legend: str

@@ -9,6 +9,7 @@ from markupsafe import Markup
 
 from generator.present.views.asked import PartingView
 from generator.present.views.move_card import LibraryMoveView, MoveCardView
+from generator.present.views.notes import AnswerView
 from generator.present.views.page import LinkView, PageView
 from generator.present.views.practice import PracticeView
 from generator.present.views.stop import StopView
@@ -56,6 +57,8 @@ class StopOnSheet:
     stop: StopView
     whole: bool
     """Whether it is never torn over two sheets."""
+    likely: tuple[AnswerView, ...]
+    """Answers with the wrong ones that are likeliest; on the key alone."""
 
 
 @dataclass(frozen=True, slots=True)

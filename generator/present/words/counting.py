@@ -36,14 +36,19 @@ def count_hint(per: Decimal, say: Say) -> str:
 
 def count_up_words(gap: Gap, say: Say) -> str:
     """The gap by counting up, hop by hop: a second way beside taking away; empty for a gap of 0."""
-    hops = count_up(gap.smaller, gap.larger)
-    if not hops:
+    added = count_up_sum(gap, say)
+    if not added:
         return ""
-    sizes = [say.number(hop.size) for hop in hops]
-    added = " + ".join(sizes)
     return say(
         "way_count_up",
         smaller=say.number(gap.smaller),
         larger=say.number(gap.larger),
-        sum=say.from_left(f"{added} = {say.number(gap.size)}" if len(sizes) > 1 else added),
+        sum=added,
     )
+
+
+def count_up_sum(gap: Gap, say: Say) -> str:
+    """The hops added, ``10 + 300 + 10 = 320``; one hop alone, and empty for a gap of 0."""
+    sizes = [say.number(hop.size) for hop in count_up(gap.smaller, gap.larger)]
+    added = " + ".join(sizes)
+    return say.from_left(f"{added} = {say.number(gap.size)}" if len(sizes) > 1 else added)

@@ -57,4 +57,4 @@ def test_the_division_of_an_answer_key_has_the_decimal_mark_of_its_language(
 ) -> None:
     # CLDR: Spanish of Spain writes half as 0,5.
     shown = re.sub(r"<[^>]*>", "", answer_key)
-    assert re.findall(r"÷ \d[.,]?\d*", shown) == ["÷ 0,5"] * 2
+    assert re.findall(r"÷ \d[.,]?\d*", shown) == ["÷ 0,5"]
