@@ -77,18 +77,6 @@ def test_every_page_of_a_lesson_has_its_stamp(
         assert re.search(r'<html [^>]*data-stamp="[^"]*\b[0-9A-Z]{6}"', text), path
 
 
-@pytest.mark.parametrize("paper", PAPERS)
-@pytest.mark.parametrize("name", ["notes", "practice"])
-def test_no_sheet_holds_the_version_alone(
-    page: Page, pages: Callable[[str], list[Path]], name: str, paper: str
-) -> None:
-    for path in pages(name):
-        page.goto(path.as_uri())
-        whole = sheets(page, paper)
-        page.evaluate("document.querySelector('.bottom').remove()")
-        assert sheets(page, paper) == whole, path
-
-
 def test_every_card_leads_to_the_stop_of_its_move(pages: Callable[[str], list[Path]]) -> None:
     for path in pages("cards"):
         codes = re.findall(r"<svg[^>]*class=\"qr\".*?</svg>", path.read_text(encoding="utf-8"))
@@ -173,8 +161,3 @@ def pages(built_site: Path) -> Callable[[str], list[Path]]:
 def _of_lessons(site: Path, name: str) -> Iterator[Path]:
     for cards in sorted(site.glob("**/cards.html")):
         yield cards.with_name(f"{name}.html")
-
-
-def sheets(page: Page, paper: str) -> int:
-    """How many pages the browser prints; Chromium writes page objects uncompressed."""
-    return len(re.findall(rb"/Type /Page\b", page.pdf(format=paper)))

@@ -1,0 +1,68 @@
+"""No document of the demo ends on a sheet that is all but empty, and none prints what only a screen needs."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page
+
+from tests.printed_sheets import Sheet, printed_sheets
+
+PAPERS = ("A4", "Letter")
+LEAST = 0.15
+"""Of the last sheet's height, where there is more than one: less is not worth a sheet."""
+OF_LESSONS = ("worksheet", "answers", "cards", "notes", "practice", "transcript", "index")
+OF_SITE = ("index", "care", "sources", "teachers")
+MOST_NOTES = 4
+"""Sheets that an adult carries."""
+LETTERS = {"notes": 10}
+"""Points of the smallest letters; teaching notes are read by adults at arm's length, all else has 12."""
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("name", OF_LESSONS)
+def test_the_last_sheet_of_a_lessons_page_is_worth_its_paper(
+    page: Page, built_site: Path, serve: Callable[[Path], str], name: str, paper: str
+) -> None:
+    at = serve(built_site)
+    for cards in sorted(built_site.glob("**/cards.html")):
+        lesson = cards.parent.relative_to(built_site).as_posix()
+        sheets = printed(page, f"{at}{lesson}/{name}.html", paper)
+        if name == "notes":
+            assert len(sheets) <= MOST_NOTES, lesson
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("name", OF_SITE)
+def test_the_last_sheet_of_the_sites_page_is_worth_its_paper(
+    page: Page, built_site: Path, serve: Callable[[Path], str], name: str, paper: str
+) -> None:
+    at = serve(built_site)
+    for folder in ("", "es/"):
+        printed(page, f"{at}{folder}{name}.html", paper)
+
+
+@pytest.mark.parametrize("language", ["", "es/"])
+def test_notes_say_what_they_leave_to_the_screen(
+    page: Page, built_site: Path, language: str
+) -> None:
+    page.goto((built_site / f"{language}river-walk/notes.html").as_uri())
+    told = page.locator(".on-paper-alone")
+    assert not told.is_visible()
+    assert page.locator("#sources").is_visible()
+    page.emulate_media(media="print")
+    assert told.is_visible()
+    assert not page.locator("#sources").is_visible()
+    assert page.locator("#care").is_visible()
+
+
+def printed(page: Page, address: str, paper: str) -> list[Sheet]:
+    """The sheets of a page, none of which has small letters, and the last of which is filled."""
+    page.goto(address)
+    sheets = printed_sheets(page.pdf(format=paper))
+    assert len(sheets) == 1 or sheets[-1].filled >= LEAST, address
+    least = min(ink.letters for sheet in sheets for ink in sheet.inks if ink.letters)
+    assert least > LETTERS.get(Path(address).stem, 12) - 0.1, address
+    return sheets
