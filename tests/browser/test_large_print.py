@@ -9,6 +9,7 @@ import pytest
 from playwright.sync_api import Browser, Page
 
 from tests.browser.test_paper import RUNS_OVER, WITH_TEXT
+from tests.printed_sheets import printed_sheets
 
 SIZES = f"{WITH_TEXT}.filter(e => e.checkVisibility()).map(e => parseFloat(getComputedStyle(e).fontSize) * e.currentCSSZoom * 72 / 96)"
 
@@ -24,6 +25,20 @@ def test_every_letter_is_eighteen_points_and_on_the_paper(
     page.emulate_media(media="print")
     assert min(page.evaluate(SIZES)) >= 18
     assert page.evaluate(RUNS_OVER) == []
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+@pytest.mark.parametrize("name", ["worksheet", "answers", "cards"])
+@pytest.mark.parametrize("lesson", ["two-days", "es/garden-baskets"])
+def test_what_is_printed_is_as_large_and_inside_the_margins(
+    page: Page, built_site: Path, lesson: str, name: str, paper: str
+) -> None:
+    """Also the letters of pictures, by what stands in the document itself."""
+    page.goto(f"{(built_site / lesson / name).as_uri()}.html#large-print")
+    for sheet in printed_sheets(page.pdf(format=paper)):
+        assert min(ink.letters for ink in sheet.inks if ink.letters) >= 18
+        assert min(ink.box[0] for ink in sheet.inks) > 9
+        assert max(ink.box[2] for ink in sheet.inks) < sheet.width - 9
 
 
 def test_it_is_chosen_and_left_by_a_link_without_javascript(
