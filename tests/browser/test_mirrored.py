@@ -21,7 +21,7 @@ PAPER_WIDTH = 718
 OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
 RUNS_OVER = "document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth"
 PHYSICAL = re.compile(
-    r"^\s*(?:(?:padding|margin|border|inset)-(?:left|right)\b|left:|right:|text-align: (?:left|right)|float:)"
+    r"^\s*(?:(?:padding|margin|border|inset)-(?:left|right)\b|left:|right:|text-align: (?:left|right)|float: (?:left|right))"
 )
 BACKWARDS = r"""() => {
   const found = [];
