@@ -45,7 +45,7 @@ _TOOLS = """() => {
     if (first.width !== second.width || first.height !== second.height) return 1000;
     const [old, now] = [first, second].map((each) => each.getContext('2d').getImageData(0, 0, each.width, each.height).data);
     let points = 0;
-    for (let at = 0; at < old.length; at += 4) points += [0, 1, 2].some((n) => Math.abs(old[at + n] - now[at + n]) > 24);
+    for (let at = 0; at < old.length; at += 4) points += [0, 1, 2].some((n) => Math.abs(old[at + n] - now[at + n]) > 100);
     return 1000 * points / (old.length / 4);
   };
 }"""
