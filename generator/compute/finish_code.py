@@ -52,8 +52,11 @@ class Finished:
     stops: tuple[bool, ...]
     """Which stops are done."""
     answers: tuple[Found, ...]
+    """How each answer that counts was found."""
     before: tuple[Told, ...]
+    """What was answered to each question that is asked twice, the first time."""
     after: tuple[Told, ...]
+    """The same, the second time."""
     step: int
     """Of the minutes that the page was in sight: an index of ``MINUTES``."""
 

@@ -32,7 +32,9 @@ class Between:
     """The test of all counts that what is shown leaves open; both are one where none is hidden."""
 
     least: Chance
+    """The smallest that is possible."""
     most: Chance
+    """The largest that is possible."""
 
     @property
     def one(self) -> bool:
@@ -45,9 +47,13 @@ class Cells:
     """How the answers of before and after go together; the ways to change and the ways to stay."""
 
     stayed_right: int
+    """Right both times."""
     worse: int
+    """From right to wrong."""
     better: int
+    """From wrong to right."""
     stayed_wrong: int
+    """Wrong both times."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,10 +65,13 @@ class Learned:
     pairs: int | None
     """Codes with both answers; nothing where they are few, and all else is hidden then."""
     before: Part | None
+    """Who was right before; nothing where the pairs are few."""
     after: Part | None
+    """Who was right after; nothing where the pairs are few."""
     cells: Cells | None
     """Nothing where one of them is small: with both parts shown, one would tell the others."""
     verdict: Verdict
+    """What may be said of the difference."""
     chance: Between | None
     """Nothing where nothing is tested."""
 

@@ -20,7 +20,9 @@ class Chance:
     """How often chance alone would make a difference as large, both ways taken together; 0 to 1."""
 
     exact: Fraction
+    """By the exact test, conditional on who changed."""
     mid_p: Fraction
+    """The same with half the weight of the table that was seen."""
 
 
 def mcnemar(worse: int, better: int) -> Chance:

@@ -17,6 +17,7 @@ class StopReport:
     stop: str
     """Its id."""
     done: Part
+    """How many of the lesson's codes say that it is done."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,11 +25,15 @@ class LessonReport:
     """One lesson as it stood; nothing but its name where its codes are hidden."""
 
     key: LessonKey
+    """Which lesson it is, and with which numbers."""
     codes: int | None
+    """How many there are; nothing where they are hidden."""
     minutes: int | None
     """Where the step of minutes begins that half of the codes reach or pass."""
     stops: tuple[StopReport, ...]
+    """In the order of the page."""
     learned: tuple[Learned, ...]
+    """One for each question that is asked twice."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +41,7 @@ class Report:
     """Everything a report says."""
 
     lessons: tuple[LessonReport, ...]
+    """In the order of the tally."""
     codes: int | None
     """Of all lessons; nothing where that would tell a small count."""
     codes_shown: int

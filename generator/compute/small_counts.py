@@ -35,6 +35,7 @@ class Part:
     """Some of a number that is shown."""
 
     count: int | Hidden
+    """How many, or why that is not said."""
     of: int
     """All of them."""
 
@@ -44,7 +45,9 @@ class Shown:
     """Counts with what they come to; nothing where a count is hidden."""
 
     counts: tuple[int | None, ...]
+    """In the order they were given."""
     total: int | None
+    """What all of them come to."""
 
 
 def part(count: int, of: int, at_least: int) -> Part:

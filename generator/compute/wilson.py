@@ -18,7 +18,9 @@ class Interval:
     """Two shares, 0 to 1."""
 
     low: Decimal
+    """Where it begins."""
     high: Decimal
+    """Where it ends."""
 
 
 def wilson(count: int, of: int) -> Interval:

@@ -20,7 +20,9 @@ class Reach:
     """How many codes of a lesson there are."""
 
     key: LessonKey
+    """Which lesson."""
     codes: int
+    """How many there are."""
     minutes: int
     """Where the step of minutes begins that half of the codes reach or pass."""
 
@@ -30,9 +32,11 @@ class StopDone:
     """How many codes of a lesson say that a stop is done."""
 
     key: LessonKey
+    """Of which lesson."""
     stop: str
     """Its id."""
     codes: int
+    """How many say so."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,14 +44,17 @@ class Twice:
     """A question that was asked before and after, by what was answered both times."""
 
     key: LessonKey
+    """Of which lesson."""
     question: str
     """Id of the stop that asks first."""
     stayed_right: int
+    """Right both times."""
     worse: int
     """From right to wrong."""
     better: int
     """From wrong to right."""
     stayed_wrong: int
+    """Wrong both times."""
 
     @property
     def pairs(self) -> int:
@@ -70,7 +77,9 @@ class Same:
     """Codes of a lesson that are equal to another one of the same file."""
 
     key: LessonKey
+    """Of which lesson."""
     codes: int
+    """How many are equal to another."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +89,7 @@ class Alike:
     first: int
     """Place among the files that were read, counted from 0."""
     second: int
+    """The place of the other."""
     codes: int
     """That both hold, in the same order."""
 
@@ -89,7 +99,12 @@ class Tally:
     """All that was counted."""
 
     reach: tuple[Reach, ...]
+    """One for each lesson."""
     stops: tuple[StopDone, ...]
+    """One for each stop that a code names."""
     twice: tuple[Twice, ...]
+    """One for each question that is asked twice."""
     same: tuple[Same, ...]
+    """One for each lesson with equal codes."""
     alike: tuple[Alike, ...]
+    """One for each two files."""

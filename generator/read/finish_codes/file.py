@@ -25,9 +25,11 @@ class LeftOut:
     first: int
     """Counted from 1."""
     last: int
+    """Counted from 1; the same as the first where it is one line."""
     why: str
     """A sentence without a full stop."""
     hint: str
+    """What to do about it."""
 
     def __str__(self) -> str:
         lines = f"{self.first}" if self.first == self.last else f"{self.first}-{self.last}"
@@ -39,7 +41,9 @@ class Head:
     """What the first line of a file says."""
 
     separator: str
+    """What stands between two cells."""
     width: int
+    """How many cells a row has."""
     at: Mapping[str, int]
     """Where each wanted column stands."""
 

@@ -27,6 +27,7 @@ class Record:
     line: int
     """Where it begins, counted from 1."""
     cells: tuple[str, ...]
+    """What stands in each."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +35,9 @@ class Unread:
     """A line that is no row; what stands in it is kept nowhere."""
 
     line: int
+    """Counted from 1."""
     why: str
+    """A sentence without a full stop."""
 
 
 class Records:

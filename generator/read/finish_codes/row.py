@@ -35,8 +35,11 @@ class CodeRow:
     """What counts of a row; each is plain ASCII without a tab."""
 
     lesson: str
+    """Its id."""
     numbers: str
+    """The mark of its numbers."""
     code: str
+    """As the learner copied it."""
     stops: str
     """Ids with a space between them, each once."""
     pairs: str
