@@ -127,7 +127,7 @@ def test_the_preview_reads_well_on_a_phone(
 def test_the_button_prints(page: Page, made: Callable[[int], Path]) -> None:
     page.add_init_script("window.print = () => { window.printed = true; }")
     page.goto(f"{made(1).as_uri()}/cards.html")
-    page.get_by_role("button").click()
+    page.get_by_role("button", name="Print").click()
     assert page.evaluate("window.printed")
 
 

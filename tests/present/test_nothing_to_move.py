@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -15,6 +16,7 @@ from tests.site_project import copy_project
 
 ROW = "[{food: oatmeal-cooked, amount: 1 cup}, {food: bagel-plain, amount: 1 bagel}]"
 EVEN = GOOD.replace(ROW, "[{name: A, value: 100, source: x}, {name: B, value: 100, source: x}]")
+DEALT = re.compile("<template.*?</template>", re.DOTALL)
 SMALL = GOOD.replace(ROW, "[{name: A, value: 100, source: x}, {name: B, value: 105, source: x}]")
 
 
@@ -47,7 +49,8 @@ def pages(root: Path, lesson: str) -> dict[str, str]:
 
 
 def test_no_page_has_a_card_without_a_count(tmp_path: Path) -> None:
-    made = pages(tmp_path, EVEN)
+    # Apart from what is only dealt when somebody asks for it.
+    made = {name: DEALT.sub("", html) for name, html in pages(tmp_path, EVEN).items()}
     for name in ("index.html", "worksheet.html", "answers.html"):
         # on a worksheet it would give away that the gap is zero
         assert ("Row 1: nothing to move." in made[name]) == (name != "worksheet.html")
