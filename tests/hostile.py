@@ -78,7 +78,7 @@ def write_site(folder: Path, words: str) -> Path:
             project / f"site_data/{name}.yaml", lambda data, change=change: change(data, write)
         )
     for file in (project / "site_data/words").glob("*.yaml"):
-        _rewrite(file, lambda data: {key: _text(data[key], f"words.{key}", write) for key in data})
+        _rewrite(file, lambda data: _words(data, write))
     for file in [*(project / "lessons").glob("*.md"), *(project / "lessons/es").glob("*.md")]:
         text = file.read_text("utf-8").replace("<", "(")
         safe = write("", f"page.{file.stem}").replace("<", "&lt;").replace("{", "&#123;")
@@ -89,6 +89,14 @@ def write_site(folder: Path, words: str) -> Path:
 def _rewrite(file: Path, change: Callable[[Any], Any]) -> None:
     data = yaml.load(file.read_text("utf-8"), yaml.CSafeLoader)  # safe, and in C
     file.write_text(json.dumps(change(data), ensure_ascii=False, indent=1), "utf-8")
+
+
+def _words(data: dict[str, Any], write: Write) -> dict[str, Any]:
+    """All but the direction, which is one of two words and is read by nobody."""
+    return {
+        key: value if key == "direction" else _text(value, f"words.{key}", write)
+        for key, value in data.items()
+    }
 
 
 def _text(value: Any, field: str, write: Write) -> Any:

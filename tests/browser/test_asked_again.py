@@ -24,7 +24,7 @@ def asked(page: Page, stop: str) -> Locator:
 def answer(choice: Locator) -> Locator:
     """What is said of a choice."""
     choice.check()
-    stop = choice.page.locator("section", has=choice)
+    stop = choice.locator("xpath=ancestor::section[1]")
     stop.locator("[data-check]").click()
     return stop.get_by_role("status").first
 

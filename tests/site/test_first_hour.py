@@ -24,7 +24,7 @@ from tests.site_project import ROOT
 
 PAGE = (ROOT / "lessons/guide/first-hour.md").read_text("utf-8")
 BLOCK = re.compile(r"^```(sh|yaml)\n(.*?)^```$", re.MULTILINE | re.DOTALL)
-ANSWER = re.compile(r"^\| (?!question|---)[^|]+ \| ([^|]+) \|$", re.MULTILINE)
+ANSWER = re.compile(r"^\| (?!Question|---)[^|]+ \| ([^|]+) \|$", re.MULTILINE)
 PROGRAM = ["python3", "generator"]
 
 
