@@ -66,7 +66,6 @@ def apart(one: Box, other: Box) -> bool:
     [
         ("index.html", "figure.left .blocks", 320),
         ("index.html", "figure.left .blocks", 1280),
-        ("answers.html", ".asked .blocks", 794),
     ],
 )
 def test_every_ring_is_seen_around_its_blocks(
