@@ -158,9 +158,10 @@ def test_without_captions_there_is_no_page_of_them(tmp_path: Path) -> None:
 def test_what_is_said_stands_under_the_lesson_where_no_stop_has_a_time(tmp_path: Path) -> None:
     video = f"{{elsewhere: {THERE}, captions: {{en: v.en.vtt}}}}"
     made = lesson(tmp_path, video, {"v.en.vtt": VTT})
-    stops = tuple(stop for stop in made.lesson.file.stops if stop.kind == "talk")
+    each = zip(made.lesson.file.stops, made.lesson.ids, strict=True)
+    stops, ids = zip(*((stop, named) for stop, named in each if stop.kind == "talk"), strict=True)
     file = made.lesson.file.model_copy(update={"stops": stops})
-    view = transcript(replace(made, lesson=replace(made.lesson, file=file)), surround())
+    view = transcript(replace(made, lesson=replace(made.lesson, file=file, ids=ids)), surround())
     assert [(link.href, len(said)) for link, said in view.parts] == [("meal/index.html", 2)]
 
 
