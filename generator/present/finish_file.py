@@ -13,7 +13,7 @@ from generator.compute.result import Comparison, LessonResult
 from generator.model.names import TOTAL
 from generator.model.text_marks import For
 from generator.model.texts import LessonText, lesson_texts
-from generator.present.stops.in_lesson import in_lesson
+from generator.present.stops.in_lesson import stop_names
 from generator.present.views.notes import LikelyView
 from generator.present.words.amounts import food_name
 from generator.present.words.likely import count_likely, gap_likely
@@ -26,7 +26,7 @@ FINISH_FILE = "finish.json"
 
 def finish_json(result: LessonResult, say: Say) -> str:
     """The file of a lesson in a language."""
-    layout, headings = finish_layout(result), _headings(result, say)
+    layout, headings = finish_layout(result), stop_names(result, say)
     told = {
         "title": plain(result.lesson.file.title),
         "lesson": layout.lesson,
@@ -43,15 +43,6 @@ def finish_json(result: LessonResult, say: Say) -> str:
         ],
     }
     return json.dumps(told, ensure_ascii=False, separators=(",", ":"))
-
-
-def _headings(result: LessonResult, say: Say) -> dict[str, str]:
-    """What each stop is called, the parting question among them."""
-    found = {
-        ids.stop: in_lesson(at, result, say).plain_heading
-        for at, ids in enumerate(result.lesson.ids)
-    }
-    return {**found, PARTING: say("parting_title")}
 
 
 def _told(

@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from generator.compute.answers import PARTING
 from generator.compute.result import LessonResult
 from generator.model.text_marks import For
 from generator.model.texts import lesson_texts
-from generator.present.stops.in_lesson import in_lesson
+from generator.present.stops.in_lesson import stop_names
 from generator.present.words.prose import plain
 from generator.present.words.say import Say
 
@@ -27,13 +26,8 @@ class LessonNames:
 
 def lesson_names(result: LessonResult, say: Say) -> LessonNames:
     """The names of a lesson in a language."""
-    lesson = result.lesson
-    stops = {
-        ids.stop: in_lesson(at, result, say).plain_heading for at, ids in enumerate(lesson.ids)
-    }
-    if lesson.file.parting:
-        stops[PARTING] = say("parting_title")
-    return LessonNames(plain(lesson.file.title), stops, _questions(result))
+    title = plain(result.lesson.file.title)
+    return LessonNames(title, stop_names(result, say), _questions(result))
 
 
 def _questions(result: LessonResult) -> Mapping[str, str]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Generic, TypeVar
 
+from generator.compute.answers import PARTING
 from generator.compute.result import LessonResult
 from generator.model.stops.base import BaseStop
 from generator.present.views.stop import Head
@@ -54,3 +55,15 @@ def in_lesson(
 ) -> StopInLesson[BaseStop]:
     """The stop at an index of a lesson."""
     return StopInLesson(result.lesson.file.stops[index], index, result, say, folder)
+
+
+def stop_names(result: LessonResult, say: Say) -> dict[str, str]:
+    """By id, in the order of the page, what each stop is called where no Markdown is read.
+
+    The parting question is among them, where the lesson has one.
+    """
+    names = {
+        ids.stop: in_lesson(at, result, say).plain_heading
+        for at, ids in enumerate(result.lesson.ids)
+    }
+    return names | ({PARTING: say("parting_title")} if result.lesson.file.parting else {})
