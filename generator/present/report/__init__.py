@@ -1,1 +1,1 @@
-"""The report on finish codes: as a page, as paper and as a table, all of one view."""
+"""The report on finish codes: as a page, as paper and as a table, all made of what may be said."""

@@ -22,7 +22,7 @@ def share(name: str, part: Part, at_least: int, say: Say, *, known: bool = True)
     of = say.number(part.of)
     if isinstance(part.count, Hidden):
         told = _hidden(part.count, say.number(at_least), of, say)
-        return ShareView(name, known, told, "", None, None, part.of)
+        return ShareView(name, known, told, percent="", bar=None)
     interval = wilson(part.count, part.of)
     percent = _percent(Decimal(part.count) / part.of, say)
     low, high = _percent(interval.low, say), _percent(interval.high, say)
@@ -32,8 +32,6 @@ def share(name: str, part: Part, at_least: int, say: Say, *, known: bool = True)
         say("report_share", count=say.number(part.count), of=of),
         say("report_percent", percent=percent, low=low, high=high),
         _bar(part.count, part.of, interval),
-        part.count,
-        part.of,
     )
 
 

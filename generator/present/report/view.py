@@ -1,4 +1,4 @@
-"""What the report shows, for page, paper and table alike: no figure is made anywhere else."""
+"""What the report shows, on its page and on paper alike: neither makes a figure of its own."""
 
 from __future__ import annotations
 
@@ -28,9 +28,7 @@ class ShareView:
     percent: str
     """With its interval; empty where the count is hidden."""
     bar: BarView | None
-    count: int | None
-    """Nothing where it is hidden."""
-    of: int
+    """Nothing where the count is hidden."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,6 @@ from dataclasses import dataclass
 
 WANTED = ("lesson", "numbers", "code", "stops", "before", "after", "minutes")
 """Columns that a file must have. ``label`` and ``answers`` may be there; neither is looked at."""
-LABEL = "label"
 _ID = r"[A-Za-z0-9][A-Za-z0-9_.-]{0,99}"
 _LESSON = re.compile(_ID, re.ASCII)
 _NUMBERS = re.compile(r"[A-Za-z0-9-]{1,40}", re.ASCII)
