@@ -9,6 +9,7 @@ from pathlib import Path
 from generator.author.report_names import site_names
 from generator.carried import theme_of
 from generator.compute.report import Report, report
+from generator.compute.small_counts import AT_LEAST, LEAST
 from generator.model.tally import Tally
 from generator.present.report.names import LessonNames
 from generator.present.report.page import report_page
@@ -24,6 +25,8 @@ from generator.read.library import read_library
 from generator.steps.scratch import scratch
 from generator.write.installing import how_to_install
 from generator.write.whole import write_bytes_whole
+
+__all__ = ["AT_LEAST", "LEAST", "LEFT_OUT", "Made", "NoReportError", "Wishes", "make_report"]
 
 PAGE, PAPER, TABLE, LEFT_OUT = "report.html", "report.pdf", "report.csv", "not-counted.csv"
 """Names of the files; the last one is for whoever makes the report and for nobody else."""

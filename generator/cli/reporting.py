@@ -8,6 +8,8 @@ from pathlib import Path
 import click
 
 from generator.author.report import (
+    AT_LEAST,
+    LEAST,
     LEFT_OUT,
     Made,
     NoReportError,
@@ -25,8 +27,8 @@ _TOLD = 20
 @click.argument("files", metavar="CODES.csv...", nargs=-1, required=True, type=TypedPath())
 @click.option(
     "--at-least",
-    type=click.IntRange(5, 1000),
-    default=10,
+    type=click.IntRange(LEAST, 1000),
+    default=AT_LEAST,
     show_default=True,
     help="The smallest count that is shown; ask your district for its number.",
 )
