@@ -74,7 +74,7 @@ def row_layout(
         for place, pair in enumerate(names)
         for side, name in enumerate(pair)
     ]
-    return _any_layout(say) | {
+    return any_layout(say) | {
         "annotations": written,
         "height": 120 * len(names) + 160,
         "xaxis": {
@@ -130,7 +130,7 @@ def columns(
 
 def column_layout(comparison: Comparison, highest: float, say: Say, unit: str = "") -> Json:
     """Each piece says what it is; what is too low for words tells them under the pointer."""
-    return _any_layout(say) | {
+    return any_layout(say) | {
         "barmode": "stack",
         "bargap": 0.12,
         "height": 460,
@@ -148,7 +148,8 @@ def column_layout(comparison: Comparison, highest: float, say: Say, unit: str = 
     }
 
 
-def _any_layout(say: Say) -> Json:
+def any_layout(say: Say) -> Json:
+    """What the layout of every chart begins with: no ground of its own, letters, signs of numbers."""
     return {
         "paper_bgcolor": "rgba(0,0,0,0)",
         "plot_bgcolor": "rgba(0,0,0,0)",

@@ -8,7 +8,7 @@ from textwrap import wrap
 
 from plotly.io import to_json
 
-from generator.present.pictures.chart_layout import Json, separators
+from generator.present.pictures.chart_layout import Json, any_layout
 from generator.present.report.view import ReachView, ReportView, ShareView
 from generator.present.words.say import Say
 
@@ -34,14 +34,14 @@ def _charts(view: ReportView, say: Say) -> Iterator[tuple[str, Json]]:
 
 def _reach(lessons: Sequence[ReachView], say: Say) -> Json:
     rows = [one for one in lessons if one.codes is not None]
-    bars = _bars(rows, [one.codes for one in rows], [one.told for one in rows])
+    bars = _bars([one.codes for one in rows], [one.told for one in rows])
     return {"data": [bars], "layout": _layout([one.title for one in rows], None, say)}
 
 
 def _shares(shares: Sequence[ShareView], say: Say) -> Json:
     rows = [(one, one.bar) for one in shares if one.bar]
     percents = [one.percent for one, _ in rows]
-    bars = _bars([one for one, _ in rows], [float(bar.long) for _, bar in rows], percents)
+    bars = _bars([float(bar.long) for _, bar in rows], percents)
     bars["error_x"] = {
         "type": "data",
         "symmetric": False,
@@ -52,11 +52,11 @@ def _shares(shares: Sequence[ShareView], say: Say) -> Json:
     return {"data": [bars], "layout": _layout([one.name for one, _ in rows], 100, say)}
 
 
-def _bars(rows: Sequence[object], long: Sequence[object], said: Sequence[str]) -> Json:
+def _bars(long: Sequence[object], said: Sequence[str]) -> Json:
     return {
         "type": "bar",
         "orientation": "h",
-        "y": list(range(len(rows))),
+        "y": list(range(len(long))),
         "x": list(long),
         "hovertext": list(said),
         "hoverinfo": "text",
@@ -65,11 +65,8 @@ def _bars(rows: Sequence[object], long: Sequence[object], said: Sequence[str]) -
 
 
 def _layout(names: Sequence[str], most: int | None, say: Say) -> Json:
-    return {
-        "paper_bgcolor": "rgba(0,0,0,0)",
-        "plot_bgcolor": "rgba(0,0,0,0)",
+    return any_layout(say) | {
         "font": {"size": 15, "color": INK},
-        "separators": separators(say),
         "height": 48 * len(names) + 90,
         "bargap": 0.4,
         "xaxis": {
