@@ -111,8 +111,10 @@ class Judge:
     def _brought(self, near: Beside) -> tuple[Comparison, frozenset[Seat]] | None:
         """A food that a change brings, or at its own stop any food of it, where the number is its own."""
         found = self.language.said_of.food_before.search(near.before)
-        for one in self.changed if found else ():
-            seats = one.seats(found["food"]) if found else frozenset()
+        if not found:
+            return None
+        for one in self.changed:
+            seats = one.seats(found["food"])
             if one.brings(seats) or (seats and not self.comparison):
                 return one.comparison, seats
         return None

@@ -41,8 +41,7 @@ def computed_view(
 
 
 def _number(stop: str, answer: NumberAnswer, say: Say) -> AskedView:
-    shown = _held(answer, say) if answer.unit else ""
-    shown = shown or say.number(answer.value)
+    shown = _held(answer, say) if answer.unit else say.number(answer.value)
     written = in_line(
         say.number(as_decimal(part)) if isinstance(part, Fraction) else part
         for part in answer.parts
