@@ -104,10 +104,7 @@ class Site:
         folders = self.map.folders
         language = max(folders, key=lambda one: path.startswith(folders[one]) * len(folders[one]))
         presenter, entries = self.presenters[language], self.entries(language)
-        first = next(iter(folders))
-        body = presenter.with_lessons(
-            body, entries, () if language == first else self.entries(first)
-        )
+        body = presenter.with_lessons(body, entries, self._originals(language))
         below = path.removeprefix(folders[language])
         if below == FRONT:
             return presenter.home(entries, Markup(body), headed=headed)  # noqa: S704  # the educator's own Markdown
@@ -133,10 +130,13 @@ class Site:
 
     def codes(self) -> Iterator[Output]:
         """The page of each language that reads finish codes."""
-        first = next(iter(self.map.folders))
         for language, presenter in self.presenters.items():
-            others = () if language == first else self.entries(first)
-            yield presenter.codes(self.entries(language), others)
+            yield presenter.codes(self.entries(language), self._originals(language))
+
+    def _originals(self, language: str) -> tuple[LessonEntry, ...]:
+        """All lessons in the language they are written in; nothing where that is the one asked for."""
+        first = next(iter(self.map.folders))
+        return () if language == first else self.entries(first)
 
     def shared(self) -> Iterator[Output]:
         """The files that lessons share: styles, scripts, figures of moves."""
