@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TypedDict
 
 from markupsafe import Markup
 
@@ -16,32 +15,15 @@ from generator.present.words.move_text import move_text
 from generator.present.words.say import Say
 
 
-class ShownMove(TypedDict):
-    """All parts of a ``LibraryMoveView``; a card with a count has them too."""
-
-    id: str
-    name: str
-    count_is: str
-    steps: tuple[str, ...]
-    seated: str
-    care: str
-    room: str
-    noise: str
-    figures: tuple[Markup, ...]
-    seated_figures: tuple[Markup, ...]
-    pictures: tuple[str, ...]
-    seated_pictures: tuple[str, ...]
-
-
 def library_moves(moves: Mapping[str, Move], say: Say) -> tuple[LibraryMoveView, ...]:
     """Moves by their ids."""
-    return tuple(LibraryMoveView(**shown_move(name, move, say)) for name, move in moves.items())
+    return tuple(library_move(name, move, say) for name, move in moves.items())
 
 
-def shown_move(name: str, move: Move, say: Say) -> ShownMove:
+def library_move(name: str, move: Move, say: Say) -> LibraryMoveView:
     """A move by its id."""
     text = move_text(move, say)
-    return ShownMove(
+    return LibraryMoveView(
         id=name,
         name=text.name,
         count_is=say("one_count_is", count_is=text.count_is),

@@ -16,7 +16,7 @@ from generator.present.pictures.figures.file import drawn_alone
 from generator.present.recording.slides.slide import Before, Content, MoveCount
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Doing, Paper, StopKind, nothing
-from generator.present.stops.library_move import library_moves, shown_move
+from generator.present.stops.library_move import library_move, library_moves
 from generator.present.stops.row import row_address
 from generator.present.views.move_card import LibraryMoveView, MoveCardView
 from generator.present.views.stop import Head
@@ -86,7 +86,7 @@ def _card(
     worked = compare.rows[place - 1].help is Help.WORKED
     asked = {Solve.GAP, Solve.COUNT} & {*compare.solve} and not worked
     return MoveCardView(
-        **shown_move(counted.move_id, move, say),
+        move=library_move(counted.move_id, move, say),
         count=number(count.whole, say),
         left_over=say.number(count.left_over) if count.left_over else "",
         pace=move.pace,

@@ -9,7 +9,7 @@ from markupsafe import Markup
 from generator.present.views.number import Number
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True)
 class LibraryMoveView:
     """A move as anyone can do it."""
 
@@ -31,10 +31,11 @@ class LibraryMoveView:
     seated_pictures: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class MoveCardView(LibraryMoveView):
+@dataclass(frozen=True, slots=True)
+class MoveCardView:
     """A move with its count."""
 
+    move: LibraryMoveView
     count: Number
     """Whole counts."""
     left_over: str
