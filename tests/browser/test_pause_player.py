@@ -105,6 +105,28 @@ def test_who_goes_back_meets_the_pause_anew(player: Page) -> None:
     assert_halted(player, 1.0)
 
 
+BACK_ON_A_BUSY_PAGE = """() => {
+  const video = document.querySelector("video");
+  video.addEventListener("seeking", () => {
+    const begun = performance.now();
+    while (performance.now() - begun < 500); // the film plays on meanwhile
+  }, { once: true });
+  video.addEventListener("timeupdate", function back() {
+    if (video.currentTime < 1.1) return;
+    video.removeEventListener("timeupdate", back);
+    video.currentTime = 0.9;
+  });
+}"""
+
+
+def test_who_goes_back_on_a_busy_page_meets_the_pause_anew(player: Page) -> None:
+    play(player)
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
+    player.evaluate(BACK_ON_A_BUSY_PAGE)
+    go_on(player, "think")
+    expect(player.get_by_role("heading", name="Think")).to_be_focused()
+
+
 def test_who_goes_back_while_it_is_held_meets_it_anew(player: Page) -> None:
     play(player)
     expect(player.get_by_role("heading", name="Think")).to_be_focused()

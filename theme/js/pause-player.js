@@ -195,7 +195,10 @@ export class PausePlayer extends LiveElement {
     const { last } = this;
     if (video.currentTime >= last) return;
     if (this.film?.isNeeded && last > 0) this.film.bring(last);
-    else this.armAfter(video.currentTime);
+    else {
+      this.last = video.currentTime; // now: when a busy page looks again, the film may be past the pause
+      this.armAfter(this.last);
+    }
   }
 
   /**
