@@ -140,9 +140,10 @@ def _unknown_locale(source: Source, language: str) -> list[Problem]:
 
 def _unknown_direction(source: Source) -> list[Problem]:
     """A direction that no browser knows (HTML Standard, 3.2.6.4: ``dir``)."""
-    written = _texts(source).get("direction", _DIRECTIONS[0])
-    if written in _DIRECTIONS:
-        return []
+    data = source.data if isinstance(source.data, dict) else {}
+    written = data.get("direction", _DIRECTIONS[0])
+    if written in _DIRECTIONS or written is None or isinstance(written, list):
+        return []  # what is no text at all is told as such
     what = f"a language is not written in the direction `{written}`"
     hint = (
         "write `direction: ltr` where it is written from the left, `direction: rtl` from the right"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -73,6 +74,14 @@ def test_one_mistake(tmp_path: Path, path: str, old: str, new: str, what: str) -
     assert told[0].place.path == path
     changed = text[: text.index(old)].count("\n") + 1
     assert 1 <= told[0].place.line <= changed + old.count("\n") + 3
+
+
+@pytest.mark.parametrize("written", ["", " [rtl]"])
+def test_a_direction_that_is_no_text_is_told_once(tmp_path: Path, written: str) -> None:
+    file = site(tmp_path) / EN
+    text = file.read_text(encoding="utf-8")
+    file.write_text(re.sub(r"direction: .*", f"direction:{written}", text), encoding="utf-8")
+    assert [problem.what for problem in wrong(tmp_path)] == ["`direction` must be a text"]
 
 
 @pytest.mark.parametrize("path", [FOODS, MOVES, SITE, EN])
