@@ -12,6 +12,7 @@ LONGEST = (
     "browser/test_pages.py",
     "engine/test_edits.py",
     "browser/test_pacer.py",
+    "browser/test_pacer_window.py",
     "browser/test_deal.py",
     "browser/test_gap_calculator.py",
     "cli/test_video.py",

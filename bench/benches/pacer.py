@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from bench.measuring.browser import launched
 from bench.measuring.demo import built_demo
 from bench.measuring.row import Case, Row, row
+from tests.browser.opened_pacer import LESSON, begin
 from tests.browser.pacer_watch import latest
-from tests.browser.test_pacer import LESSON, begin
 from tests.local_server import serving
 
 SECONDS = 120

@@ -9,7 +9,7 @@ from typing import Literal
 import pytest
 from playwright.sync_api import Browser, Locator, Page, expect
 
-from tests.browser.test_pacer import hold_time, show_counts
+from tests.browser.opened_pacer import hold_time, show_counts
 
 SCHEMES: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 OWN, FEW = "river-walk", "soup-night"

@@ -1,4 +1,4 @@
-"""What a count sounds like: soft, short, from nothing to nothing, and each unlike the others."""
+"""What a count sounds like: silent unless asked, soft, short, from nothing to nothing, and each unlike the others."""
 
 from __future__ import annotations
 
@@ -7,7 +7,9 @@ from pathlib import Path
 from typing import TypedDict
 
 import pytest
-from playwright.sync_api import Page
+from playwright.sync_api import Page, expect
+
+from tests.browser.opened_pacer import LESSON, begin, begin_out_of_time, pace
 
 THEME = Path(__file__).parents[2] / "theme"
 BEGINS = 0.1
@@ -73,3 +75,48 @@ def test_each_is_known_from_the_others(heard: dict[str, Heard]) -> None:
     """The mill wheel knocks low, the kettle sings high, the river is between."""
     assert heard["mill"]["pitch"] * 1.5 < heard["kettle"]["pitch"]
     assert heard["mill"]["to"] < heard["kettle"]["to"] < heard["river"]["to"]
+
+
+@pytest.fixture
+def address(built_site: Path, serve: Callable[[Path], str]) -> str:
+    """A lesson of the demo whose move counts what its rows find."""
+    return f"{serve(built_site)}{LESSON}/index.html"
+
+
+COUNT_SOUNDS = """
+  window.sounds = 0;
+  const Context = AudioContext;
+  window.AudioContext = class extends Context { constructor() { super(); window.sounds += 1; } };
+"""
+
+
+def test_no_sound_is_asked_for_before_a_tap_that_wants_it(page: Page, address: str) -> None:
+    page.add_init_script(COUNT_SOUNDS)
+    page.goto(address)
+    pacer = begin(page)
+    expect(pacer.get_by_label("Quiet")).to_be_checked()
+    pacer.get_by_role("button", name="Start").click()
+    assert page.evaluate("sounds") == 0
+    pacer.get_by_label("Kettle").check()
+    assert page.evaluate("sounds") == 1
+    page.reload()
+    pacer = begin(page)
+    expect(pacer.get_by_label("Kettle")).to_be_checked()
+    assert page.evaluate("sounds") == 0
+    pacer.get_by_label("Quiet").check()
+    expect(pacer).to_contain_text("No sound.")
+    page.reload()
+    pacer = begin(page)
+    pacer.get_by_role("button", name="Start").click()
+    assert page.evaluate("sounds") == 0, "quiet is kept"
+
+
+def test_a_chosen_sound_is_seen_as_well_as_heard(page: Page, address: str) -> None:
+    pacer = begin_out_of_time(page, address)
+    drawn = pacer.locator(".pacer-beat")
+    pacer.get_by_role("button", name="Start").click()
+    page.clock.run_for(60_000 // pace(pacer) + 100)
+    expect(drawn).to_have_text("")
+    pacer.get_by_label("Mill wheel").check()
+    page.clock.run_for(60_000 // pace(pacer))
+    expect(drawn).to_have_text("clack")
