@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -216,10 +215,3 @@ def test_larkmead_stands_nowhere_else(built_site: Path) -> None:
         if 'class="village"' in file.read_text("utf-8")
     }
     assert drawn == {"index.html", "es/index.html"}
-
-
-@pytest.mark.parametrize("paper", ["A4", "Letter"])
-def test_the_demos_front_page_prints_on_one_sheet(page: Page, site: str, paper: str) -> None:
-    """Two lessons stand beside one another; Chromium writes page objects uncompressed."""
-    page.goto(f"{site}index.html")
-    assert len(re.findall(rb"/Type\s*/Page\b", page.pdf(format=paper))) == 1
