@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import cache
 from pathlib import Path
+
+import pytest
 
 from tests.made import outputs, write_files
 from tests.project import ROOT, library
@@ -22,6 +26,11 @@ def built_lesson(root: Path, moves: list[str]) -> Path:
     lesson.write_text(_text(moves), encoding="utf-8")
     write_files(outputs(root), root / "site")
     return root / "site" / "print"
+
+
+def lessons_of_moves(folders: pytest.TempPathFactory) -> Callable[[int], Path]:
+    """`made(n)` gives the built folder of a lesson with the library's first n moves, each built once."""
+    return cache(lambda moves: built_lesson(folders.mktemp("moves"), every_move()[:moves]))
 
 
 def every_move() -> list[str]:

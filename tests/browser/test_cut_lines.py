@@ -10,7 +10,7 @@ from playwright.sync_api import Page
 
 from generator.present.pages.paper import cards_a_sheet
 from tests.browser.test_paper import CUT_OFF, PAPERS
-from tests.paper_lesson import built_lesson, every_move
+from tests.paper_lesson import every_move, lessons_of_moves
 from tests.printed_sheets import Box, Sheet, printed_sheets
 
 CARDS = {1: 1, 2: 2, 3: 3, 4: 4, 5: 3, 6: 3, 7: 4, 8: 4, 9: 3, 10: 4}
@@ -28,7 +28,7 @@ IN_BANDS = """([parts, left]) => {
 
 @pytest.fixture(scope="module")
 def made(tmp_path_factory: pytest.TempPathFactory) -> Callable[[int], Path]:
-    return lambda moves: built_lesson(tmp_path_factory.mktemp("cut"), every_move()[:moves])
+    return lessons_of_moves(tmp_path_factory)
 
 
 @pytest.mark.parametrize(("cards", "parts"), CARDS.items())

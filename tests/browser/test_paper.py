@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page
 
-from tests.paper_lesson import built_lesson, every_move
+from tests.paper_lesson import every_move, lessons_of_moves
 
 PAPERS = ("A4", "Letter")
 POINTS = {"A4": (595, 842), "Letter": (612, 792)}
@@ -19,17 +19,7 @@ POINTS = {"A4": (595, 842), "Letter": (612, 792)}
 
 @pytest.fixture(scope="module")
 def made(tmp_path_factory: pytest.TempPathFactory) -> Callable[[int], Path]:
-    """`made(n)` gives the built folder of a lesson with so many moves from the library."""
-    folders: dict[int, Path] = {}
-
-    def make(moves: int) -> Path:
-        if moves not in folders:
-            folders[moves] = built_lesson(
-                tmp_path_factory.mktemp(f"cards-{moves}"), every_move()[:moves]
-            )
-        return folders[moves]
-
-    return make
+    return lessons_of_moves(tmp_path_factory)
 
 
 @pytest.mark.parametrize("paper", PAPERS)
