@@ -1,4 +1,4 @@
-"""No document of the demo ends on a sheet that is all but empty, and none prints what only a screen needs."""
+"""Documents of the demo take few sheets, none ends on one that is all but empty or prints what only a screen needs."""
 
 from __future__ import annotations
 
@@ -15,23 +15,26 @@ LEAST = 0.15
 """Of the last sheet's height, where there is more than one: less is not worth a sheet."""
 OF_LESSONS = ("worksheet", "answers", "cards", "notes", "practice", "transcript", "index")
 OF_SITE = ("index", "care", "sources", "teachers")
-MOST_NOTES = 4
-"""Sheets that an adult carries."""
+MOST = {"worksheet": 2, "answers": 2, "notes": 4}
+"""Sheets that a child works at, and that an adult carries."""
+LONGER = {"two-days/worksheet": 3}
+"""Two days of all that an adult ate and did fill the first sheet, the names of meals beside their foods; a comparison
+and a walk follow them."""
 LETTERS = {"notes": 10}
 """Points of the smallest letters; teaching notes are read by adults at arm's length, all else has 12."""
 
 
 @pytest.mark.parametrize("paper", PAPERS)
 @pytest.mark.parametrize("name", OF_LESSONS)
-def test_the_last_sheet_of_a_lessons_page_is_worth_its_paper(
+def test_a_lessons_page_takes_few_sheets_and_the_last_is_worth_its_paper(
     page: Page, built_site: Path, serve: Callable[[Path], str], name: str, paper: str
 ) -> None:
     at = serve(built_site)
     for cards in sorted(built_site.glob("**/cards.html")):
         lesson = cards.parent.relative_to(built_site).as_posix()
         sheets = printed(page, f"{at}{lesson}/{name}.html", paper)
-        if name == "notes":
-            assert len(sheets) <= MOST_NOTES, lesson
+        most = LONGER.get(f"{lesson}/{name}", MOST.get(name, len(sheets)))
+        assert len(sheets) <= most, lesson
 
 
 @pytest.mark.parametrize("paper", PAPERS)
@@ -64,5 +67,5 @@ def printed(page: Page, address: str, paper: str) -> list[Sheet]:
     sheets = printed_sheets(page.pdf(format=paper))
     assert len(sheets) == 1 or sheets[-1].filled >= LEAST, address
     least = min(ink.letters for sheet in sheets for ink in sheet.inks if ink.letters)
-    assert least > LETTERS.get(Path(address).stem, 12) - 0.1, address
+    assert least >= LETTERS.get(Path(address).stem, 12), address
     return sheets
