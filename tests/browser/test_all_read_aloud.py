@@ -17,6 +17,7 @@ from generator.model.text_marks import For, marked_fields
 from generator.model.texts import LessonText, lesson_texts
 from generator.present.words.prose import plain
 from tests.browser.test_read_aloud import OURS, SAID, SPEECH
+from tests.browser.watched import OPEN_ALL
 from tests.kinds_of_stop import held_by
 from tests.project import read
 from tests.site_project import build_project, copy_project
@@ -32,7 +33,6 @@ stops:
 IN_TIME = ("watch", "ask", "compare", "what_if", "day", "move", "talk")
 """The kinds in the order of the times that their examples have."""
 LESSON = HEAD + "".join(f"{example_of(kind).strip()}\n" for kind in IN_TIME)
-OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
 
 
 def of_learners(lesson: Lesson) -> Iterator[LessonText]:

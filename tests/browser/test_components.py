@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import Page
 
 from generator.steps.run import begin
-from tests.browser.watched import wait_for_all
+from tests.browser.watched import OPEN_ALL, wait_for_all
 from tests.made import write_files
 from tests.site_project import ROOT, copy_project
 
@@ -40,7 +40,7 @@ def test_every_state_is_accessible(
     page.set_viewport_size({"width": width, "height": 900})
     page.emulate_media(color_scheme="dark" if scheme == "dark" else "light")
     page.goto(serve(preview) + path)
-    page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)")
+    page.evaluate(OPEN_ALL)
     assert axe(page) == []
 
 

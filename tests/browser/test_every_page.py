@@ -10,7 +10,15 @@ from time import sleep
 import pytest
 from playwright.sync_api import Browser, Page, Request
 
-from tests.browser.watched import unanswered, violations, wait_for_all, wait_for_answers, watch
+from tests.browser.watched import (
+    OPEN_ALL,
+    RUNS_OVER,
+    unanswered,
+    violations,
+    wait_for_all,
+    wait_for_answers,
+    watch,
+)
 from tests.local_server import serving
 from tests.site_project import ROOT
 
@@ -20,9 +28,7 @@ IN_SPANISH = sorted(
 )
 LESSON_PAGES = {f"{lesson}/index.html" for lesson in (*LESSONS, *IN_SPANISH)}
 WIDTHS = (320, 768, 1280)
-OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
 BRING_ALL = "document.querySelectorAll('img[loading=lazy]').forEach(each => each.loading = 'eager')"
-RUNS_OVER = "document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth"
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,6 +8,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page
 
+from tests.browser.watched import OPEN_ALL
+
 ROWS = """piles => piles.map(pile => {
   const rows = {};
   for (const block of pile.querySelectorAll('.hundred')) {
@@ -30,7 +32,7 @@ def test_hundreds_stand_in_rows_of_five_on_a_phone(
 ) -> None:
     page.set_viewport_size({"width": width, "height": 844})
     page.goto(f"{serve(built_site)}{lesson}/index.html")
-    page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)")
+    page.evaluate(OPEN_ALL)
     page.locator("match-blocks .loose .hundred").first.wait_for()  # those to be matched by hand too
     piles = page.locator(".thread .blocks").evaluate_all(ROWS)
     assert max(sum(rows) for rows in piles) > 10

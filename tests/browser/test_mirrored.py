@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page
 
-from tests.browser.watched import violations
+from tests.browser.watched import OPEN_ALL, RUNS_OVER, violations
 from tests.local_server import serving
 from tests.mirrored_site import build_mirrored
 from tests.site_project import ROOT
@@ -18,8 +18,6 @@ from tests.site_project import ROOT
 WIDTHS = (320, 390, 1280)
 PAPER_WIDTH = 718
 """CSS pixels between the margins of A4, 10 mm each, at 96 to the inch."""
-OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
-RUNS_OVER = "document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth"
 PHYSICAL = re.compile(
     r"^\s*(?:(?:padding|margin|border|inset)-(?:left|right)\b|left:|right:|text-align: (?:left|right)|float: (?:left|right))"
 )

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, Route
 
-from tests.browser.watched import hold, unanswered, wait_for_all, wait_for_answers
+from tests.browser.watched import OPEN_ALL, hold, unanswered, wait_for_all, wait_for_answers
 from tests.site_project import ROOT
 
 Serve = Callable[[Path], str]
@@ -36,7 +36,6 @@ SCREENS = {
     "wide": (1280, "dark"),
 }
 
-OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
 # What can be reached with the Tab key, in the order of the page.
 REACHABLE = """() => [...document.querySelectorAll('a[href], button, input, select, textarea, summary, video[controls], [tabindex]')]
   .filter(each => each.tabIndex >= 0 && !each.disabled && each.checkVisibility({visibilityProperty: true}))

@@ -10,6 +10,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from generator.compute.practice_set import Plan, practice_set
+from tests.browser.watched import OPEN_ALL
 
 Serve = Callable[[Path], str]
 LESSON = "river-walk"
@@ -166,7 +167,7 @@ def test_axe_finds_nothing(
     page.goto(address)
     page.locator(".problems [name=gap]").first.fill("7")
     page.locator(".problems [name=gap]").first.press("Enter")
-    page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)")
+    page.evaluate(OPEN_ALL)
     assert axe(page) == []
     assert page.evaluate("document.scrollingElement.scrollWidth") <= width
 

@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page
 
+from tests.browser.watched import OPEN_ALL
 from tests.made import outputs, write_files
 from tests.project import put, site
 
@@ -73,7 +74,7 @@ def test_every_ring_is_seen_around_its_blocks(
 ) -> None:
     page.set_viewport_size({"width": width, "height": 900})
     page.goto((lesson / file).as_uri())
-    page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)")
+    page.evaluate(OPEN_ALL)
     found = page.locator(piles).evaluate_all(BOXES)
     assert [len(pile["rings"]) for pile in found] == [step[-1] for step in STEPS]
     for pile in found:

@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import Browser, Page
 
 from tests import chromium
-from tests.browser.watched import violations
+from tests.browser.watched import OPEN_ALL, RUNS_OVER, violations
 from tests.conftest import QUIET
 from tests.local_server import serving
 
@@ -25,8 +25,6 @@ TYPES = (
     "market-drinks/transcript.html",
 )  # fmt: skip
 """A page of each kind, both languages among them."""
-OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
-RUNS_OVER = "document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth"
 COVERED = """() => [...document.querySelectorAll('*')].filter(each => {
   const { position, top } = getComputedStyle(each);
   return position === 'fixed' || (position === 'sticky' && top !== 'auto' && each.getBoundingClientRect().height > 60);

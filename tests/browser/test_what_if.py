@@ -10,6 +10,7 @@ from zipfile import ZipFile
 import pytest
 from playwright.sync_api import Browser, Locator, Page, expect
 
+from tests.browser.watched import OPEN_ALL
 from tests.pots_lesson import pots_project
 from tests.site_project import build_project
 
@@ -155,7 +156,7 @@ def test_blocks_only_leaves_out_its_numbers_and_says_which_way(page: Page, stop:
     choose(stop, "Barley", "The gap gets smaller.")
     said = stop.get_by_role("status")
     assert said.inner_text() == "Just as you guessed. The gap gets smaller."
-    page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)")
+    page.evaluate(OPEN_ALL)
     assert re.findall(r"\d+\s(?:g\b|−)", stop.inner_text()) == []
     expect(stop.locator(".blocks:visible")).not_to_have_count(0)
     page.get_by_role("button", name="Blocks only").click()
@@ -176,7 +177,7 @@ def test_it_fits_and_keeps_nobody_out_with_everything_open(
     page.emulate_media(color_scheme="dark" if scheme == "dark" else "light")
     page.goto(f"{serve(site)}{path}/index.html")
     page.locator("#swap input").first.check()
-    page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)")
+    page.evaluate(OPEN_ALL)
     assert page.evaluate("document.documentElement.scrollWidth") == 320
     assert axe(page) == []
 

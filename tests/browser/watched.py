@@ -23,6 +23,10 @@ ALL_THERE = """async () => {
   await new Promise(go => setTimeout(go)); // what waits for it runs first
 }"""
 
+OPEN_ALL = "document.querySelectorAll('details').forEach(each => each.open = true)"
+RUNS_OVER = "document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth"
+"""Pixels that a page is wider than its screen."""
+
 
 def watch(context: BrowserContext, complaints: list[str]) -> None:
     """Note errors in the console of every page, and requests to anyone else's host."""
