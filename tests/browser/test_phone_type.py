@@ -8,6 +8,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page
 
+from tests.browser.watched import wait_for_all
+
 LESSONS = ("river-walk", "es/garden-baskets", "two-days")
 LINE = "svg.line"
 """Hops on a line: a picture that shrinks with a phone of 320 px, whose numbers the working says too."""
@@ -40,7 +42,7 @@ def test_what_is_read_is_18_px_and_small_print_16(
 ) -> None:
     page.set_viewport_size({"width": width, "height": 844})
     page.goto(f"{address}{lesson}/index.html")
-    page.wait_for_load_state("networkidle")
+    wait_for_all(page)
     found = page.evaluate(SIZES, [SMALL, LINE if width < 390 else ".none"])
     assert len(found) > 30
     assert [text for size, small, text in found if size < (16 if small else 18) - 0.01] == []
