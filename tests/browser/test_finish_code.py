@@ -192,7 +192,10 @@ def test_what_is_cleared_is_told_no_more(page: Page, site: str) -> None:
 
 
 def test_a_page_that_is_only_looked_at_keeps_nothing(page: Page, site: str) -> None:
+    page.clock.install()
     page.goto(f"{site}soup-night/index.html")
+    expect(button(page)).to_be_visible()
+    page.clock.run_for(5 * 60_000)
     code_of(page)
     page.dispatch_event("body", "pagehide")
     assert (
