@@ -1,9 +1,7 @@
-import { announce } from "../../js/announce.js";
-import { hear, tellOf } from "../../js/events.js";
+import { hear } from "../../js/events.js";
 import { lessonStore } from "../../js/lesson-store.js";
 import { LiveElement } from "../../js/live-element.js";
-import { bringPlay } from "../../js/play-loader.js";
-import { say } from "../../js/say.js";
+import { askPlay } from "../../js/play-asked.js";
 
 /**
  * Keeps the count of its move covered until its row was found, its working was opened or the
@@ -21,10 +19,11 @@ export class MoveCard extends LiveElement {
   connected(signal) {
     const { row = "" } = this.dataset;
     const thread = this.closest("lesson-thread");
-    this.offer ||= this.button("count-with")?.textContent ?? "";
+    const asked = this.button("count-with");
+    this.offer ||= asked?.textContent ?? "";
     this.cover(row !== "" && !this.store.get(`shown ${row}`));
     this.button("show")?.addEventListener("click", () => this.show(row), { signal });
-    this.button("count-with")?.addEventListener("click", () => this.countAlong(), { signal });
+    asked?.addEventListener("click", () => askPlay(asked, this.offer, "count-along", this), { signal });
     hear(thread, "gap-found", (form) => this.uncover(form), signal);
     hear(thread, "lesson-cleared", () => this.cover(row !== ""), signal);
     const opened = (/** @type {Event} */ { target }) => target instanceof Element && target.matches("[data-working][open]") && this.uncover(target);
@@ -48,17 +47,6 @@ export class MoveCard extends LiveElement {
     this.toggleAttribute("data-covered", covered);
     this.button("show")?.toggleAttribute("hidden", !covered);
     this.button("count-with")?.toggleAttribute("hidden", covered);
-  }
-
-  async countAlong() {
-    try {
-      await bringPlay();
-      this.button("count-with")?.replaceChildren(this.offer);
-      tellOf(this, "count-along");
-    } catch {
-      this.button("count-with")?.replaceChildren(say("play_failed"));
-      announce(say("play_failed"));
-    }
   }
 
   /**
