@@ -274,3 +274,14 @@ def test_it_keeps_nobody_out(page: Page, site: str, axe: Callable[[Page], list[s
     code_of(page)
     assert axe(page) == []
     assert page.evaluate("document.documentElement.scrollWidth") <= 320
+
+
+def test_on_paper_stands_only_a_code_that_was_asked_for(page: Page, site: str) -> None:
+    page.goto(f"{site}soup-night/index.html")
+    expect(button(page)).to_be_visible()
+    page.emulate_media(media="print")
+    expect(page.locator("finish-code")).to_be_hidden()
+    page.emulate_media(media="screen")
+    code_of(page)
+    page.emulate_media(media="print")
+    expect(page.locator("finish-code output")).to_be_visible()
