@@ -68,7 +68,7 @@ def test_it_is_said_in_spanish_too(
     row = page.get_by_role("group", name="¿Quién está aquí?")
     names = ["barca", "tetera", "rueda", "hoja", "piedra", "cuchara"]
     assert row.locator("[aria-pressed]").all_inner_texts() == names
-    expect(row.get_by_role("button", name="Borrar todo lo que hizo barca")).to_be_visible()
+    expect(row.get_by_role("button", name="Borrar todo lo que hizo “barca”")).to_be_visible()
 
 
 def test_six_things_are_drawn_and_no_two_alike(lesson: Page) -> None:
