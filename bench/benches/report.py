@@ -6,7 +6,6 @@ import csv
 import shutil
 import tempfile
 from collections.abc import Iterator
-from itertools import cycle, islice
 from pathlib import Path
 
 from bench.measuring.process import PLUMLINE, ROOT, middle, run
@@ -16,7 +15,7 @@ CODES = 100_000
 A_CLASS = 25
 HEAD = ("label", "lesson", "numbers", "code", "stops", "answers", "before", "after", "minutes")
 STOPS = "hello tomatoes the-most soups pairs-of-tens stir-it whole-pot table-talk goodbye parting"
-ANSWERED = cycle(("right", "wrong", "wrong", "none", "right", "wrong", "wrong"))
+ANSWERED = ("right", "wrong", "wrong", "none", "right", "wrong", "wrong")
 
 
 def rows(case: Case) -> Iterator[Row]:
@@ -47,7 +46,7 @@ def _classes(folder: Path, number: int) -> Iterator[Path]:
             writer = csv.writer(text)
             writer.writerow(HEAD)
             for at in range(first, first + A_CLASS):
-                before, after = islice(ANSWERED, 2)
+                before, after = (ANSWERED[(2 * at + one) % len(ANSWERED)] for one in (0, 1))
                 lesson = "soup-night" if at % 3 else "river-walk"
                 code = f"7K3M-{at * 7919 % 10**8:08}-4"
                 done = " ".join(stops[: 2 + at % 9])

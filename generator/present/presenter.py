@@ -15,7 +15,7 @@ from generator.present.pages.codes import CODES, codes_view
 from generator.present.pages.components import PATH, components_view
 from generator.present.pages.home import FRONT, PROSE, home_view
 from generator.present.pages.lesson_list import LIST, lesson_list
-from generator.present.pages.not_found import NOT_FOUND, not_found_view
+from generator.present.pages.not_found import NOT_FOUND, from_root, not_found_view
 from generator.present.pages.page import Surround
 from generator.present.views.home import ProseView
 from generator.present.views.page import LinkView, View
@@ -66,7 +66,10 @@ class Presenter:
             headed: whether it has a main heading of its own.
             draft: whether only a preview shows it.
         """
-        page = self.surround.page(path, title, first_words(body), look=PROSE)
+        lost = self.surround.folder + path == NOT_FOUND
+        if lost:
+            body = from_root(body, self._from_anywhere())
+        page = self.surround.page(path, title, first_words(body), look=PROSE, searched=not lost)
         heading, end, rest = Markup(body).partition("</h1>")  # noqa: S704  # made by MkDocs from a trusted file
         view = ProseView(
             page,
@@ -96,17 +99,22 @@ class Presenter:
             told: the lessons of each language, by who makes its pages; this one first.
         """
         view = not_found_view((one.surround, entries) for one, entries in told.items())
-        site, preview = self.surround.site, self.surround.preview
-        published = "" if preview else site.address  # a preview stands at the root of its host
-        page = self._theme.fill(view, self._say, FromAnywhere(published, preview=preview))
-        return Output(NOT_FOUND, page.encode())
+        return Output(NOT_FOUND, self._fill(view, NOT_FOUND).encode())
 
     def _fill(self, view: View, path: str) -> str:
         return self._theme.fill(view, self._say, self._at(path))
 
     def _at(self, path: str) -> OnSite:
         """The addresses of a page in the language's folder."""
-        return OnSite(self.surround.folder + path, preview=self.surround.preview)
+        page = self.surround.folder + path
+        if page == NOT_FOUND:
+            return self._from_anywhere()
+        return OnSite(page, preview=self.surround.preview)
+
+    def _from_anywhere(self) -> FromAnywhere:
+        site, preview = self.surround.site, self.surround.preview
+        published = "" if preview else site.address  # a preview stands at the root of its host
+        return FromAnywhere(published, preview=preview)
 
 
 def _in_guide(path: str) -> bool:

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from generator.engine.side_by_side import each_made
 from generator.present.output import Output
+from generator.present.pages.not_found import NOT_FOUND
 from generator.steps.by_hand import ByHand
 from generator.steps.lessons import KeptLesson
 from generator.steps.run import Run
@@ -70,10 +71,10 @@ def pieces_of(site: Site, root: Path) -> list[Piece]:
 def other_files(site: Site, by_hand: ByHand) -> Iterator[Output]:
     """What lessons share, the pages of the site itself, the pages written by hand, and their pictures."""
     yield from site.shared()
-    yield site.not_found()
     yield from by_hand.files
-    written = {page.path for page in by_hand.pages}
-    yield from (page for page in site.codes() if page.path not in written)
+    written = {one.path for one in (*by_hand.pages, *by_hand.files)}
+    made = (site.not_found(), *site.codes())
+    yield from (page for page in made if page.path not in written)
     for page in by_hand.pages:
         headed, draft = page.path in by_hand.headed, page.path in by_hand.drafts
         body = page.content.decode()
@@ -97,4 +98,4 @@ def _written(pieces: list[Piece], unpacker: Unpacker, keep_out: int | None) -> I
 def _found_by_searching(site: Site, by_hand: ByHand) -> list[str]:
     """Pages in order: those written by hand, and the first of each lesson."""
     lessons = [path for path, stops in site.map.lessons.items() if stops is not None]
-    return [page.path for page in by_hand.pages] + lessons
+    return [page.path for page in by_hand.pages if page.path != NOT_FOUND] + lessons

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 
 from markupsafe import Markup
 
+from generator.present.addresses import Addresses
 from generator.present.entry import LessonEntry
 from generator.present.pages.home import FRONT, MANY, PROSE
 from generator.present.pages.page import Surround
@@ -14,6 +16,8 @@ from generator.present.views.page import LinkView
 
 NOT_FOUND = "404.html"
 """Its path from the site's root; hosts of static sites know it by this name (common practice, no source)."""
+_LEADS = re.compile(r'(<[a-z]+ [^<>]*?\b(?:href|src)=")(?![/#]|[a-z][a-z0-9+.-]*:)([^"]*)')
+"""An address in a tag that begins neither at the root of a host nor with a scheme, and is more than a place."""
 
 
 def not_found_view(told: Iterable[tuple[Surround, Iterable[LessonEntry]]]) -> NotFoundView:
@@ -46,3 +50,13 @@ def _in_language(surround: Surround, entries: Iterable[LessonEntry]) -> NotFound
 def _lesson(folder: str, entry: LessonEntry) -> LinkView:
     title = Markup(entry.title)  # noqa: S704  # made safe when it was written down
     return LinkView(f"{folder}{entry.id}/index.html", title)
+
+
+def from_root(body: str, at: Addresses) -> str:
+    """The body of such a page written by hand, its addresses beginning at the root of the host.
+
+    Args:
+        body: clean HTML, as of a page at the site's root.
+        at: the addresses of the page.
+    """
+    return _LEADS.sub(lambda found: found[1] + at.root + found[2], body)
