@@ -1,0 +1,73 @@
+"""Whoever points a phone at a printed page comes to the page that the address beside the code names."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from urllib.parse import urlsplit
+
+import pytest
+from playwright.sync_api import Page
+
+from tests.html_page import having, read_page, text
+from tests.outside.pictures import codes_on_sheets
+
+ADDRESS = "https://kitchen.larkmead.example/"
+PAPERS = ("A4", "Letter")
+
+
+@pytest.fixture
+def at(built_site: Path, serve: Callable[[Path], str]) -> str:
+    return serve(built_site)
+
+
+def lessons(site: Path) -> list[str]:
+    found = [one.parent.relative_to(site).as_posix() for one in sorted(site.glob("**/cards.html"))]
+    assert found
+    return found
+
+
+def leads_somewhere(site: Path, address: str) -> bool:
+    """Whether the page and the place on it are there."""
+    assert address.startswith(ADDRESS), address
+    path, mark = urlsplit(address.removeprefix(ADDRESS))[2::2]
+    page = site / path
+    return page.is_file() and (
+        not mark or any(one.get("id") == mark for one in read_page(page).iter())
+    )
+
+
+@pytest.mark.parametrize(("paper", "mark"), [("A4", ""), ("Letter", ""), ("A4", "#large-print")])
+def test_a_worksheet_leads_back_to_its_lesson(
+    page: Page, built_site: Path, at: str, paper: str, mark: str
+) -> None:
+    for lesson in lessons(built_site):
+        page.goto(f"{at}{lesson}/worksheet.html{mark}")
+        *_, told = having(read_page(built_site / lesson / "worksheet.html"), "stamp")
+        [first, *rest] = codes_on_sheets(page.pdf(format=paper))
+        assert first == [text(told).split(" · ")[-1]], lesson
+        assert first == [f"{ADDRESS}{lesson}/index.html"]
+        assert not any(rest)
+        assert leads_somewhere(built_site, first[0])
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_each_card_leads_to_where_its_moves_are_counted(
+    page: Page, built_site: Path, at: str, paper: str
+) -> None:
+    page.emulate_media(media="print")
+    for lesson in lessons(built_site):
+        page.goto(f"{at}{lesson}/cards.html")
+        shown = page.locator(".qr:visible").count()
+        read = [one for sheet in codes_on_sheets(page.pdf(format=paper)) for one in sheet]
+        assert len(read) == shown > 0, lesson
+        assert all(one.startswith(f"{ADDRESS}{lesson}/index.html#") for one in read)
+        assert all(leads_somewhere(built_site, one) for one in set(read))
+
+
+def test_a_code_that_is_cut_off_is_not_read(page: Page, built_site: Path) -> None:
+    """A reader that forgave everything would find nothing."""
+    file = built_site / lessons(built_site)[0] / "worksheet.html"
+    page.goto(file.as_uri())
+    page.locator(".head .qr").evaluate("(code) => code.setAttribute('viewBox', '0 9 37 37')")
+    assert not any(codes_on_sheets(page.pdf(format="A4")))
