@@ -39,13 +39,23 @@ def encode(number: int, length: int) -> str:
     Raises:
         ValueError: the number is negative or does not fit.
     """
+    written = symbols(number, length) + CHECKS[number % len(CHECKS)]
+    return "-".join(written[at : at + GROUP] for at in range(0, len(written), GROUP))
+
+
+def symbols(number: int, length: int) -> str:
+    """A number as so many symbols, without a check symbol and in one group.
+
+    Raises:
+        ValueError: the number is negative or does not fit.
+    """
     if not 0 <= number < len(SYMBOLS) ** length:
         raise ValueError(f"{number} does not fit {length} symbols")
-    written = CHECKS[number % len(CHECKS)]
+    written = ""
     for _ in range(length):
         number, value = divmod(number, len(SYMBOLS))
         written = SYMBOLS[value] + written
-    return "-".join(written[at : at + GROUP] for at in range(0, len(written), GROUP))
+    return written
 
 
 def decode(text: str) -> tuple[int, int] | Misread:
@@ -54,11 +64,11 @@ def decode(text: str) -> tuple[int, int] | Misread:
     Case does not matter, O is 0, I and L are 1, and hyphens may stand anywhere.
     """
     plain = "".join(_READ_AS.get(one, one) for one in text.upper() if one not in _HYPHENS)
-    symbols, check = plain[:-1], plain[-1:]
-    if not symbols or check not in CHECKS or not set(symbols) <= set(SYMBOLS):
+    read, check = plain[:-1], plain[-1:]
+    if not read or check not in CHECKS or not set(read) <= set(SYMBOLS):
         return Misread.NO_SYMBOL
     number = 0
-    for one in symbols:
+    for one in read:
         number = number * len(SYMBOLS) + SYMBOLS.index(one)
     right = CHECKS.index(check) == number % len(CHECKS)
-    return (number, len(symbols)) if right else Misread.WRONG_CHECK
+    return (number, len(read)) if right else Misread.WRONG_CHECK

@@ -13,6 +13,7 @@ from functools import lru_cache
 from itertools import count, islice
 
 from generator.compute.mistakes import Mistake, bug_answers
+from generator.compute.text_hash import text_hash
 from generator.model.grades import GradeBand
 
 LARGEST = {GradeBand.K_2: 100, GradeBand.G3_5: 1000, GradeBand.G6_8: 3000}
@@ -88,20 +89,12 @@ def _telling(pair: PracticeProblem, *, at_zero: bool) -> int:
 
 def _pairs(seed: str, largest: int) -> Iterator[PracticeProblem]:
     """Pairs of numbers that are neither tiny nor nearly alike."""
-    draws = _draws(_hash(seed))
+    draws = _draws(text_hash(seed))
     least = max(1, largest // 50)
     while True:
         one, other = (1 + next(draws) % largest for _ in range(2))
         if min(one, other, abs(one - other)) >= least:
             yield PracticeProblem(max(one, other), min(one, other))
-
-
-def _hash(text: str) -> int:
-    """32 bits of a text by FNV-1a (Fowler, Noll and Vo; RFC 9923), from memory of its constants."""
-    state = 0x811C9DC5
-    for byte in text.encode():
-        state = (state ^ byte) * 0x01000193 & 0xFFFFFFFF
-    return state
 
 
 def _draws(state: int) -> Iterator[int]:

@@ -13,7 +13,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from generator.compute.mistakes import Mistake, gap_answers, gap_mistake
-from generator.compute.practice import LARGEST, _draws, _hash, practice_problems
+from generator.compute.practice import LARGEST, _draws, practice_problems
+from generator.compute.text_hash import text_hash
 
 EXAMPLES = json.loads(
     (Path(__file__).parents[1] / "examples" / "practice.json").read_text(encoding="utf-8")
@@ -45,7 +46,7 @@ def test_a_seed_gives_its_problems(case: SeedCase) -> None:
 
 @pytest.mark.parametrize("case", EXAMPLES["hash"], ids=lambda case: case["text"] or "nothing")
 def test_texts_are_hashed_as_published(case: dict[str, object]) -> None:
-    assert _hash(str(case["text"])) == case["hash"], case["source"]
+    assert text_hash(str(case["text"])) == case["hash"], case["source"]
 
 
 @pytest.mark.parametrize("case", EXAMPLES["shifts"], ids=lambda case: str(case["before"]))

@@ -7,7 +7,8 @@ import * as clock from "../../theme/js/pacer-clock.js";
 import { blocksLeft } from "../../theme/js/pacer-tens.js";
 import { pauseBetween, untilNext } from "../../theme/js/pause-points.js";
 import { practiceSet } from "../../theme/js/practice-kinds.js";
-import { hashOf, practiceProblems, shifted } from "../../theme/js/practice-numbers.js";
+import { practiceProblems, shifted } from "../../theme/js/practice-numbers.js";
+import { textHash } from "../../theme/js/text-hash.js";
 import { scriptPlace, wordsBefore, wordsRead } from "../../theme/js/recording/scroll-place.js";
 import { clock as told, lineAt, sentences } from "../../theme/js/transcript-lines.js";
 import { examples } from "./examples.js";
@@ -78,7 +79,7 @@ for (const { title, seed, largest, per, problems } of drawn.sets)
   });
 
 test("practice draws as Python does", () => {
-  for (const { text, hash } of drawn.hash) assert.equal(hashOf(text), hash);
+  for (const { text, hash } of drawn.hash) assert.equal(textHash(text), hash);
   for (const { before, after } of drawn.shifts) assert.equal(shifted(before), after);
   for (const { seed, largest, problems } of drawn.problems) {
     const made = practiceProblems(seed, largest);

@@ -14,9 +14,19 @@ const HYPHENS = /[-\u2010\u2011\u2013\u2014\u2212]/g;
  * @param {number} length in symbols, without the check symbol
  */
 export function encode(number, length) {
-  let written = CHECK_SYMBOLS.charAt(Number(number % 37n));
-  for (let rest = number, left = length; left; left--, rest /= 32n) written = SYMBOLS.charAt(Number(rest % 32n)) + written;
+  const written = plainSymbols(number, length) + CHECK_SYMBOLS.charAt(Number(number % 37n));
   return (written.match(OF_FOUR) ?? []).join("-");
+}
+
+/**
+ * A number as so many symbols, without a check symbol and in one group.
+ * @param {bigint} number
+ * @param {number} length
+ */
+export function plainSymbols(number, length) {
+  let written = "";
+  for (let rest = number, left = length; left; left--, rest /= 32n) written = SYMBOLS.charAt(Number(rest % 32n)) + written;
+  return written;
 }
 
 /**

@@ -1,4 +1,5 @@
 import { bugAnswers } from "./mistakes.js";
+import { textHash } from "./text-hash.js";
 
 /**
  * Subtraction practice from a seed: the same problems as generator/compute/practice.py, which says
@@ -32,14 +33,6 @@ export function* practiceProblems(seed, largest) {
 }
 
 /**
- * 32 bits of a text by FNV-1a.
- * @param {string} text
- */
-export function hashOf(text) {
-  return new TextEncoder().encode(text).reduce((state, byte) => Math.imul(state ^ byte, 0x01000193) >>> 0, 0x811c9dc5);
-}
-
-/**
  * The next state of a xorshift of 32 bits with shifts 13, 17 and 5.
  * @param {number} state
  */
@@ -56,7 +49,7 @@ export function shifted(state) {
  * @returns {Generator<Problem, never>}
  */
 function* pairsOf(seed, largest) {
-  let state = hashOf(seed) || 1;
+  let state = textHash(seed) || 1;
   const draw = () => 1 + (((state = shifted(state)) >>> 3) % largest);
   const least = Math.max(1, Math.floor(largest / 50));
   for (;;) {
