@@ -17,6 +17,9 @@ from generator.present.pages.home import FRONT, care_needs, front_needs
 from generator.present.pages.neighbours import ALONE, Neighbours
 from generator.present.pages.page import Surround
 from generator.present.pages.take_home import KEEP_LIST, ON_REQUEST, take_home_name
+from generator.present.papers.made import made_papers
+from generator.present.papers.press import Press
+from generator.present.papers.table import lesson_papers
 from generator.present.pictures.figures.of_moves import move_pictures, moves_of
 from generator.present.pictures.plums.files import cover_files
 from generator.present.words.say import Say
@@ -37,6 +40,7 @@ class Surroundings:
     pages: Pages
     """By language: address and title of the hand-written pages."""
     theme: Theme
+    press: Press
     assets: Mapping[str, Output]
     """Styles, scripts and pictures that all lessons share, by path."""
     media: Read
@@ -58,17 +62,34 @@ def make_lesson(
         around: what stands around it.
         beside: by language, the lessons before and after it; nothing where it is looked at by itself.
     """
-    lessons = [
-        LessonInLanguage(around.theme, result, _surround(language, results, around, beside or {}))
-        for language, result in results.items()
-    ]
+    lessons = in_languages(results, around, beside)
     data = [one for lesson in lessons for one in lesson_data(lesson.result, lesson.surround)]
     data += cover_files(lessons[0].result)
     if around.preview:
         return (*data, *(page for lesson in lessons for page in lesson.on_site(None)))
     shared = (*around.assets.values(), *move_pictures(moves_of(results.values())))
     files = _Files({one.path: one.content for one in (*shared, *data)}, around.media)
-    return (*data, *(one for lesson in lessons for one in _with_copies(lesson, files)))
+    pages = (one for lesson in lessons for one in _with_copies(lesson, files))
+    papers = (one for lesson in lessons for one in _papers(lesson, around.press))
+    return (*data, *pages, *papers)
+
+
+def in_languages(
+    results: Mapping[str, LessonResult],
+    around: Surroundings,
+    beside: Mapping[str, Neighbours] | None = None,
+) -> list[LessonInLanguage]:
+    """A lesson in each of its languages, ready to be filled in; arguments as of ``make_lesson``."""
+    return [
+        LessonInLanguage(around.theme, result, _surround(language, results, around, beside or {}))
+        for language, result in results.items()
+    ]
+
+
+def _papers(lesson: LessonInLanguage, press: Press) -> Iterator[Output]:
+    """The papers of a lesson in one language as files."""
+    files = lesson_papers(lesson.result, lesson.surround)
+    return made_papers(files, lesson.told, press)
 
 
 def _with_copies(lesson: LessonInLanguage, files: _Files) -> Iterator[Output]:

@@ -19,6 +19,7 @@ from tests.closing_lesson import closing_project
 from tests.local_server import serving
 from tests.longest import place
 from tests.made import outputs, write_files
+from tests.made_papers import demo_papers
 from tests.once import once
 from tests.once_each import once_each
 from tests.site_project import build_demo
@@ -77,6 +78,18 @@ def built_site(tmp_path_factory: pytest.TempPathFactory) -> Path:
     if "PYTEST_XDIST_WORKER" in os.environ:
         folder = folder.parent  # what all processes of this run share
     return once(folder / "demo", lambda: build_demo(folder / "demo-project"))
+
+
+@pytest.fixture(scope="session")
+def made_papers(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Every paper of the demo in every size and language, large print too, made once for all processes.
+
+    By path as on the site: ``soup-night/papers/worksheet-a4.pdf``, ``es/soup-night/papers/…-large-letter.pdf``.
+    """
+    folder = tmp_path_factory.getbasetemp()
+    if "PYTEST_XDIST_WORKER" in os.environ:
+        folder = folder.parent  # what all processes of this run share
+    return once(folder / "papers-made", lambda: demo_papers(folder / "papers"))
 
 
 @pytest.fixture(scope="session")

@@ -8,7 +8,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-from tests.site_project import EPOCH, ROOT, copy_project, write_lesson
+from tests.site_project import EPOCH, ROOT, copy_project, make_papers, write_lesson
 
 FILES = ROOT / "tests" / "examples" / "made-up-kind"
 NUMBERS = ROOT / "tests" / "examples" / "made-up-kind-with-numbers"
@@ -47,6 +47,7 @@ def project_with_the_kind(folder: Path) -> Path:
     site = root / "site_data/site.yaml"
     site.write_text(site.read_text("utf-8") + "publish_recording_pack: true\n", "utf-8")
     stops = [{"quiz": {"id": "ciruela", "title": "Water", **QUIZ}}]
+    make_papers(root, "worksheet", "answers", "a4")
     head = {"title": "Two plums", "summary": "Choose one.", "grades": "3-5", "minutes": 5}
     lesson = write_lesson(root, "plums", {**head, "stops": stops})
     (lesson.parent / "lesson.es.yaml").write_text(QUIZ_IN_SPANISH, "utf-8")

@@ -23,7 +23,10 @@ SAID = "said.txt"
 
 
 def copy_project(folder: Path, *, lessons: bool = True) -> Path:
-    """Copy what a site is made of into a folder; without its lessons, `lessons/` is empty and its address a usual one."""
+    """Copy what a site is made of into a folder; without its lessons, `lessons/` is empty, its address a usual one.
+
+    Nor does it make papers then, unless its test asks for them by `make_papers`.
+    """
     folder.mkdir(parents=True, exist_ok=True)
     for name in ("site_data", "theme"):
         shutil.copytree(ROOT / name, folder / name)
@@ -33,6 +36,7 @@ def copy_project(folder: Path, *, lessons: bool = True) -> Path:
     else:
         (folder / "lessons").mkdir()
         _give_address(folder / "site_data/site.yaml")
+        make_papers(folder)
     return folder
 
 
@@ -40,6 +44,13 @@ def _give_address(file: Path) -> None:
     """One that could be somebody's; `check` asks about the demo's, which is nobody's."""
     text = file.read_text("utf-8")
     file.write_text(text.replace("kitchen.larkmead.example/", "kitchen.example.org/"), "utf-8")
+
+
+def make_papers(project: Path, *words: str) -> None:
+    """Say which papers the site makes."""
+    file = project / "site_data/site.yaml"
+    lines = [one for one in file.read_text("utf-8").splitlines() if not one.startswith("papers:")]
+    file.write_text("\n".join([*lines, f"papers: [{', '.join(words)}]", ""]), "utf-8")
 
 
 def run_mkdocs(project: Path, *options: str) -> Result:

@@ -75,8 +75,16 @@ def _end_with_parent() -> None:
 
 def _context() -> tuple[BaseContext, bool]:
     """How processes begin: as copies of this one, with all it has loaded, where that is safe."""
-    copies = sys.platform == "linux" and threading.active_count() == 1
+    copies = sys.platform == "linux" and _threads() == 1
     return multiprocessing.get_context("fork" if copies else "spawn"), copies
+
+
+def _threads() -> int:
+    """Threads of this process, those of libraries among them: a copy has none of them, and waits for them forever."""
+    try:
+        return len(os.listdir("/proc/self/task"))  # noqa: PTH208  # names alone are counted
+    except OSError:
+        return threading.active_count()
 
 
 def _cores() -> int:

@@ -9,6 +9,7 @@ from pydantic import BeforeValidator, Field
 
 from generator.model.base import Frozen
 from generator.model.captions import CaptionLimits
+from generator.model.papers import USUAL, PaperWord
 from generator.model.text_marks import Text
 
 LANGUAGE_TAG = r"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"
@@ -61,6 +62,8 @@ class SiteFile(Frozen):
     """Whether the pages for filming are on the published site; in the preview they always are."""
     keep_lessons: bool = True
     """Whether families may keep lessons on their devices; where not, what is kept goes at the next visit."""
+    papers: tuple[PaperWord, ...] = USUAL
+    """Which papers each lesson has as PDF files; ``a4`` or ``letter`` alone makes one size, ``large`` adds large print."""
     standards: Mapping[str, Standard] = Field(default_factory=dict)
     """Paraphrase by code."""
 

@@ -46,6 +46,10 @@ class LessonInLanguage:
         self._theme, self.result, self.surround = theme, result, surround
         stops = stop_views(result, surround)  # made once: most pages show the same stops
         links = lesson_links(result, surround)
+        self.told = PageInLesson(
+            result, stops, surround, page_around(START, result, surround), links
+        )
+        """What the views of its papers are made from."""
         self.pages = tuple(
             self._viewed(entry, PageInLesson(result, stops, surround, page, links))
             for entry in lesson_pages(result, surround.builds)

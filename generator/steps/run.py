@@ -196,5 +196,5 @@ def forget(root: Path) -> None:
     """Trust nothing that was made before."""
     for name in ("built", "contents.json", "uses.json"):
         (root / ".cache" / name).unlink(missing_ok=True)
-    for name in ("lessons", "library", "by-hand", "templates"):
+    for name in ("lessons", "library", "by-hand", "templates", "papers"):
         remove(root / ".cache" / name)

@@ -11,6 +11,7 @@ from generator.present.assets.environment import Theme
 from generator.present.assets.later import later_files
 from generator.present.assets.shared import shared_files
 from generator.present.languages import folder_of
+from generator.present.papers.press import Press
 from generator.present.stops.missing_parts import missing_parts
 from generator.present.words.say import Say
 from generator.problems import LessonError, Place, Problem
@@ -40,6 +41,7 @@ def surroundings(root: Path, library: Library, *, preview: bool = False) -> Surr
         says=says,
         pages={one: handwritten_pages(root, folder_of(one, site)) for one in site.languages},
         theme=Theme(theme, root / ".cache" / "templates"),
+        press=Press(theme, root / ".cache" / "papers"),
         assets={output.path: output for output in shared},
         media=BesideLessons(root / "lessons"),
         preview=preview,

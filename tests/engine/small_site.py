@@ -12,7 +12,14 @@ import yaml
 from generator.build import build
 from generator.plugin import write_by_hand
 from generator.problems import LessonError
-from tests.site_project import ROOT, copy_project, hashes, small_lesson, write_lesson
+from tests.site_project import (
+    ROOT,
+    copy_project,
+    hashes,
+    make_papers,
+    small_lesson,
+    write_lesson,
+)
 
 FOODS = ("apple-raw", "pizza-cheese", "banana-raw", "carrot-raw", "bagel-plain")
 MOVES = ("march", "side-step", "wall-push")
@@ -21,6 +28,7 @@ MOVES = ("march", "side-step", "wall-push")
 def small_site(root: Path) -> Path:
     """Four lessons, one with a film and one translated, five foods, three moves, two pages by hand."""
     copy_project(root, lessons=False)
+    make_papers(root, "worksheet", "a4")
     for name, entries in (("foods", FOODS), ("moves", MOVES)):
         (root / f"site_data/{name}.yaml").write_text(_only(name, entries), "utf-8")
     for name, food in zip(("one", "two", "three"), FOODS[1:], strict=False):

@@ -15,7 +15,7 @@ from generator.present.words.families import FAMILIES
 from tests.project import ROOT, library
 
 CODE = sorted((ROOT / "generator").rglob("*.py"))
-TEMPLATES = sorted((ROOT / "theme").rglob("*.html"))
+TEMPLATES = [file for end in ("html", "typ") for file in sorted((ROOT / "theme").rglob(f"*.{end}"))]
 BY_NAME = re.compile(r"^language_\w+$")
 """What a language calls itself, where CLDR's name is not ours: asked for by a tag the site names."""
 SETTINGS = {"locale"}

@@ -13,6 +13,8 @@ _WHOLE = (
     "place_hundred_thousands",
 )
 _PARTS = ("place_tenths", "place_hundredths")
+PLACES = (*_WHOLE, *_PARTS)
+"""Keys of what the heads of the columns say."""
 
 
 def columns(larger: str, smaller: str, gap: str) -> tuple[ColumnView, ...]:

@@ -70,6 +70,7 @@ def _files(kind: AnyKind, theme: Path) -> Iterator[MissingPart]:
     told = {
         "page.html": True,
         "paper.html": kind.paper is not Paper.LEFT_OUT,
+        "paper.typ": kind.paper is not Paper.LEFT_OUT,
         "paper.css": kind.paper_style,
         "style.css": kind.name in kind.styles or _brought(kind, "style.css", _shared(kind, theme)),
         "element.js": kind.script == kind.name or _brought(kind, "element.js", [script]),
@@ -103,7 +104,9 @@ def _brought(kind: AnyKind, part: str, entries: list[Path]) -> bool:
 
 def _texts(kind: AnyKind, theme: Path, words: Mapping[str, Words]) -> Iterator[MissingPart]:
     """The kind's own words, and every text that its templates, element and record say by name."""
-    files = [*theme.glob(f"stops/{kind.name}/*.html"), *theme.glob(f"stops/{kind.name}/*.js")]
+    files = [
+        file for end in ("html", "js", "typ") for file in theme.glob(f"stops/{kind.name}/*.{end}")
+    ]
     spec = find_spec(f"{__package__}.{kind.name}")
     if spec and spec.origin:
         files.append(Path(spec.origin))

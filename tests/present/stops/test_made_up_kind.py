@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from tests.html_page import having, read_page, text
+from tests.made_papers import words
 from tests.made_up_kind import (
     add_numbers,
     build_there,
@@ -36,7 +37,7 @@ def site(project: Path) -> Path:
     return project / "site"
 
 
-def test_it_takes_the_files_of_the_list_and_no_more_than_eight() -> None:
+def test_it_takes_the_files_of_the_list_and_no_more_than_nine() -> None:
     listed = (ROOT / "DEVELOPERS.md").read_text("utf-8")
     steps = listed.partition("## A new kind of stop")[2].partition("\n## ")[0]
     told = set(re.findall(r"^\d+\. `([^`]*)`", steps, re.MULTILINE))
@@ -44,7 +45,7 @@ def test_it_takes_the_files_of_the_list_and_no_more_than_eight() -> None:
         re.sub(r"/words/\w+", "/words/<language>", name.replace("quiz", "<kind>"))
         for name in files_of_the_kind()
     } == told
-    assert len(files_of_the_kind()) <= 8
+    assert len(files_of_the_kind()) <= 9
 
 
 @pytest.mark.parametrize("folder", FOLDERS)
@@ -54,6 +55,16 @@ def test_it_is_on_the_page(site: Path, folder: str) -> None:
     shown, language = text(stop), FOLDERS[folder]
     for said in (HEADING[language], PROMPT[language], RIGHT[language]):
         assert said in shown
+
+
+@pytest.mark.parametrize("folder", FOLDERS)
+def test_it_is_in_the_files_for_paper(site: Path, folder: str) -> None:
+    papers, language = site / folder / "plums/papers", FOLDERS[folder]
+    sheet, key = (words(papers / f"{name}-a4.pdf") for name in ("worksheet", "answers"))
+    for said in (HEADING[language], PROMPT[language]):
+        assert said in sheet
+        assert said in key
+    assert RIGHT[language] in key.rpartition(PROMPT[language])[2]
 
 
 @pytest.mark.parametrize("folder", FOLDERS)

@@ -1,0 +1,70 @@
+"""Every paper of a lesson, one entry each, in the order a teacher uses them: files and links read this."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from generator.compute.result import LessonResult
+from generator.model.papers import PaperWord
+from generator.present.pages.page import Build, Surround
+from generator.present.pages.page_of_lesson import Reader
+from generator.present.pages.paper import answers_view, worksheet_view
+from generator.present.papers.paper import Paper, PaperFile, Size
+
+
+def _every(_: LessonResult) -> bool:
+    return True
+
+
+# The same stands on the same line of every entry.
+# fmt: off
+PAPERS: tuple[Paper, ...] = (
+    Paper(
+        name=PaperWord.WORKSHEET, view=worksheet_view, template="sheet",
+        title="worksheet_title", reader=Reader.FAMILY, has=_every,
+    ),
+    Paper(
+        name=PaperWord.ANSWERS, view=answers_view, template="sheet",
+        title="answers_title", reader=Reader.FAMILY, has=_every,
+    ),
+)
+# fmt: on
+PACKET = "packet_title"
+"""Key of the title of all papers of a lesson in one file."""
+_SIZES = {PaperWord.A4: Size.A4, PaperWord.LETTER: Size.LETTER}
+
+
+def lesson_papers(result: LessonResult, surround: Surround) -> tuple[PaperFile, ...]:
+    """The files that a lesson's papers are on the site; none in a preview."""
+    if Build.PUBLISHED not in surround.builds:
+        return ()
+    wanted = surround.site.papers
+    sizes = tuple(size for word, size in _SIZES.items() if word in wanted) or tuple(Size)
+    prints = (False, True) if PaperWord.LARGE in wanted else (False,)
+    return tuple(
+        one
+        for large in prints
+        for size in sizes
+        for one in every_paper(result, surround.folder, size, large=large)
+        if one.name in wanted
+    )
+
+
+def every_paper(
+    result: LessonResult, folder: str, size: Size, *, large: bool
+) -> Iterator[PaperFile]:
+    """Every paper that a lesson can have in a size, whatever its site makes; the packet last.
+
+    Args:
+        result: the lesson.
+        folder: of its language on the site: ``es/``, or nothing.
+        size: of the paper.
+        large: whether in large print.
+    """
+    ending = f"{'-large' if large else ''}-{size.value}.pdf"
+    start = f"{folder}{result.lesson.id}/papers/"
+    papers = tuple(one for one in PAPERS if one.has(result))
+    for one in papers:
+        yield PaperFile(one.name, one.title, (one,), size, large, f"{start}{one.name}{ending}")
+    packet = PaperWord.PACKET
+    yield PaperFile(packet, PACKET, papers, size, large, f"{start}{packet}{ending}")

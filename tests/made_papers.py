@@ -1,0 +1,39 @@
+"""Papers of the demo as files, and what poppler's programs say of them: a reader that did not make them."""
+
+from __future__ import annotations
+
+import subprocess
+from pathlib import Path
+
+from generator.author.papers import papers_of
+from tests.made import write_files
+from tests.project import ROOT
+
+
+def demo_papers(folder: Path) -> Path:
+    """Every paper of the demo in a folder, by its path on the site."""
+    write_files(papers_of(ROOT, prints=(False, True)), folder)
+    return folder
+
+
+def info(file: Path) -> dict[str, str]:
+    """What ``pdfinfo`` says of a file."""
+    lines = _said("pdfinfo", file).splitlines()
+    return {name: value.strip() for name, _, value in (line.partition(":") for line in lines)}
+
+
+def words(file: Path) -> str:
+    """What ``pdftotext`` reads in a file, in the order of its content, each run of spaces as one."""
+    return " ".join(_said("pdftotext", "-raw", file, "-").split())
+
+
+def structure(file: Path) -> str:
+    """The tree of its tags, with what is read aloud in the place of pictures."""
+    return _said("pdfinfo", "-struct-text", file)
+
+
+def _said(*words_: str | Path) -> str:
+    done = subprocess.run(
+        list(words_), capture_output=True, text=True, encoding="utf-8", check=True
+    )
+    return done.stdout

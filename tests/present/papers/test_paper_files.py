@@ -1,0 +1,97 @@
+"""Papers as files: what readers that did not make them find in them."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+
+from generator.author.papers import papers_of
+from generator.present.papers.paper import Size
+from generator.present.papers.table import PAPERS
+from tests.made_papers import info, structure, words
+from tests.project import GOOD, ROOT, put, site
+
+LESSONS = ("bean-stew", "garden-baskets", "market-drinks", "river-walk", "soup-night", "two-days")
+SIZES = {"a4": "595.276 x 841.89 pts (A4)", "letter": "612 x 792 pts (letter)"}
+"""ISO 216 and ANSI Y14.1, in points of 1/72 inch (from memory)."""
+
+
+def test_every_paper_of_the_demo_is_there(made_papers: Path) -> None:
+    found = {file.relative_to(made_papers).as_posix() for file in made_papers.rglob("*.pdf")}
+    for lesson in LESSONS:
+        for name in ("worksheet", "answers", "packet"):
+            for ending in ("a4", "letter", "large-a4", "large-letter"):
+                assert f"{lesson}/papers/{name}-{ending}.pdf" in found
+    assert (
+        "es/soup-night/papers/worksheet-a4.pdf" not in found
+        or (ROOT / "lessons/soup-night/lesson.es.yaml").exists()
+    )
+
+
+def test_each_is_tagged_and_says_its_title_language_and_size(made_papers: Path) -> None:
+    # PDF/UA-1 (ISO 14289-1): tagged, with a title and a language (clauses from memory).
+    for file in made_papers.rglob("*.pdf"):
+        told = info(file)
+        assert told["Tagged"] == "yes", file
+        assert ": " in told["Title"], file
+        assert told["Page size"] == SIZES[file.stem.rpartition("-")[2]], file
+        spanish = file.relative_to(made_papers).parts[0] == "es"
+        assert re.search(
+            rb"/Lang\s*\(es-US\)" if spanish else rb"/Lang\s*\(en-US\)", file.read_bytes()
+        )
+
+
+@pytest.mark.parametrize("lesson", LESSONS)
+@pytest.mark.parametrize("size", SIZES)
+def test_a_worksheet_and_its_key_take_two_sheets(made_papers: Path, lesson: str, size: str) -> None:
+    folder = made_papers / lesson / "papers"
+    assert int(info(folder / f"answers-{size}.pdf")["Pages"]) <= 2
+    most = 3 if lesson == "two-days" else 2
+    assert int(info(folder / f"worksheet-{size}.pdf")["Pages"]) <= most
+
+
+def test_nothing_of_the_machine_is_in_a_file(made_papers: Path) -> None:
+    for file in made_papers.rglob("*-a4.pdf"):
+        told = info(file)
+        assert not {"CreationDate", "ModDate"} & told.keys()
+        assert str(ROOT).encode() not in file.read_bytes()
+        assert "Author" not in told
+
+
+def test_two_makes_give_the_same_bytes(made_papers: Path) -> None:
+    for one in papers_of(ROOT, ["soup-night"], [Size.A4]):
+        assert (made_papers / one.path).read_bytes() == one.content, one.path
+
+
+def test_headings_lists_tables_and_pictures_are_tagged(made_papers: Path) -> None:
+    said = structure(made_papers / "soup-night/papers/worksheet-a4.pdf")
+    for tag in ("H1", "H2", "Table", "TH", "TD", "Figure"):
+        assert re.search(rf"^\s*{tag}\b", said, re.MULTILINE), tag
+
+
+HOSTILE = '#panic("out") $x^2$ *not bold* `raw` @ref <label> = no heading // gone'
+
+
+def test_what_a_hand_wrote_is_never_read_as_a_program(tmp_path: Path) -> None:
+    """Every field of the page's text that typst could take for its own marks stands there as it was written."""
+    root = site(tmp_path)
+    text = GOOD.replace("title: Two breakfasts", f"title: '{HOSTILE}'")
+    text = text.replace("prompt: What do you like?", "prompt: '#panic() $x$ @ref = <a>'")
+    text = text.replace("sides: [At home, On the way]", "sides: ['#home', '$way']")
+    put(root, text)
+    (root / "theme").symlink_to(ROOT / "theme")
+    for one in papers_of(root, sizes=[Size.A4]):
+        file = tmp_path / Path(one.path).name
+        file.write_bytes(one.content)
+        said = words(file)
+        assert HOSTILE in said.replace("’", "'"), one.path
+        assert "#panic() $x$ @ref = <a>" in said
+        assert "#home" in said or "$way" in said
+
+
+def test_every_template_is_named_by_an_entry() -> None:
+    shared = {"look", "frame", "asked"}
+    files = {file.stem for file in (ROOT / "theme/papers").glob("*.typ")} - shared
+    assert files == {one.template for one in PAPERS}
