@@ -10,10 +10,10 @@ from generator.author.report_names import site_names
 from generator.carried import theme_of
 from generator.compute.report import Report, report
 from generator.compute.small_counts import AT_LEAST, LEAST
-from generator.model.tally import Tally
+from generator.model.tally import LessonKey, Tally
 from generator.present.report.names import LessonNames
 from generator.present.report.page import report_page
-from generator.present.report.paper import report_pdf
+from generator.present.report.paper import Paper, report_pdf
 from generator.present.report.table import left_out_csv, report_csv
 from generator.present.report.view import ReportView
 from generator.present.report.viewed import Read, report_view
@@ -26,7 +26,16 @@ from generator.steps.scratch import scratch
 from generator.write.installing import how_to_install
 from generator.write.whole import write_bytes_whole
 
-__all__ = ["AT_LEAST", "LEAST", "LEFT_OUT", "Made", "NoReportError", "Wishes", "make_report"]
+__all__ = [
+    "AT_LEAST",
+    "LEAST",
+    "LEFT_OUT",
+    "Made",
+    "NoReportError",
+    "Paper",
+    "Wishes",
+    "make_report",
+]
 
 PAGE, PAPER, TABLE, LEFT_OUT = "report.html", "report.pdf", "report.csv", "not-counted.csv"
 """Names of the files; the last one is for whoever makes the report and for nobody else."""
@@ -46,6 +55,8 @@ class Wishes:
     """The smallest count that is shown."""
     language: str
     """A language of the site; empty for its first one."""
+    paper: Paper
+    """What the PDF is to be printed on."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,11 +125,14 @@ def make_report(root: Path, files: Sequence[tuple[Path, str]], wishes: Wishes) -
     if not codes:
         return Made((), 0, 0, (), left_out)
     names = site_names(root, (one.key.lesson for one in tally.reach), library, say)
-    told = report(tally, {one: tuple(named.stops) for one, named in names.items()}, wishes.at_least)
+    stops = {one: tuple(named.stops) for one, named in names.items()}
+    answers = {LessonKey(one, named.numbers): tuple(named.answers) for one, named in names.items()}
+    told = report(tally, stops, answers, wishes.at_least)
     read = Read(sum(one.last - one.first + 1 for one in left_out), len(alike))
     programme = library.site.programme_in.get(say.language, library.site.programme)
     view = report_view(told, read, names, programme, say)
-    made = _write(_Content(told, names, view, say), left_out, Path(theme_of(root)), wishes.into)
+    content = _Content(told, names, view, say)
+    made = _write(content, left_out, Path(theme_of(root)), wishes)
     same = sum(one.codes for one in tally.same)
     return Made(made, codes, same, alike, left_out)
 
@@ -141,17 +155,18 @@ class _Content:
 
 
 def _write(
-    made: _Content, left_out: Sequence[LeftOut], theme: Path, into: Path
+    made: _Content, left_out: Sequence[LeftOut], theme: Path, wishes: Wishes
 ) -> tuple[Path, ...]:
     """Everything made first, then written."""
     contents = {
         PAGE: report_page(made.view, made.say, theme).encode(),
-        PAPER: report_pdf(made.view, made.say, theme),
+        PAPER: report_pdf(made.view, made.say, theme, wishes.paper),
         TABLE: report_csv(made.report, made.names).encode("utf-8-sig"),
     }
     if left_out:
         lines = ((one.file, one.first, one.last, one.why, one.hint) for one in left_out)
         contents[LEFT_OUT] = left_out_csv(lines).encode("utf-8-sig")
+    into = wishes.into
     into.mkdir(parents=True, exist_ok=True)
     if not left_out:
         (into / LEFT_OUT).unlink(missing_ok=True)  # it is of a report that was here before

@@ -13,6 +13,7 @@ from generator.author.report import (
     LEFT_OUT,
     Made,
     NoReportError,
+    Paper,
     Wishes,
     make_report,
 )
@@ -34,6 +35,13 @@ _TOLD = 20
 )
 @click.option("--language", default="", help="A language of the site; its first one otherwise.")
 @click.option(
+    "--paper",
+    type=click.Choice([one.name.lower() for one in Paper]),
+    default=Paper.LETTER.name.lower(),
+    show_default=True,
+    help="What the PDF is to be printed on.",
+)
+@click.option(
     "--into",
     type=TypedPath(file_okay=False),
     default="report",
@@ -41,11 +49,13 @@ _TOLD = 20
     help="The folder that the report is written into.",
 )
 @root_option
-def report(files: tuple[Path, ...], at_least: int, language: str, into: Path, root: Path) -> None:
+def report(  # noqa: PLR0913, PLR0917  # click hands every option over by its name
+    files: tuple[Path, ...], at_least: int, language: str, paper: str, into: Path, root: Path
+) -> None:
     """Tell reach and learning of groups from CODES.csv, the files teachers saved from the page for codes."""
     named, again = _named(files)
     try:
-        made = make_report(root, named, Wishes(into, at_least, language))
+        made = make_report(root, named, Wishes(into, at_least, language, Paper[paper.upper()]))
     except NoReportError as error:
         raise click.ClickException(f"{error}.") from None
     for name in again:

@@ -27,7 +27,7 @@ class Hidden(StrEnum):
     ALL_BUT_FEW = "all_but_few"
     """What it lacks to all of them is small."""
     UNTOLD = "untold"
-    """All of them are so few that either it or what it lacks is small."""
+    """It or what it lacks may be small, and which of them is not said."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -73,6 +73,20 @@ class Twice:
 
 
 @dataclass(frozen=True, slots=True)
+class RightAnswers:
+    """How often an answer of a lesson was right."""
+
+    key: LessonKey
+    """Of which lesson."""
+    answer: str
+    """Its id."""
+    first: int
+    """Codes that had it right at first."""
+    later: int
+    """Codes that had it right later, and not at first."""
+
+
+@dataclass(frozen=True, slots=True)
 class Same:
     """Codes of a lesson that are equal to another one of the same file."""
 
@@ -104,6 +118,8 @@ class Tally:
     """One for each stop that a code names."""
     twice: tuple[Twice, ...]
     """One for each question that is asked twice."""
+    right: tuple[RightAnswers, ...]
+    """One for each answer that a code names."""
     same: tuple[Same, ...]
     """One for each lesson with equal codes."""
     alike: tuple[Alike, ...]

@@ -26,16 +26,24 @@ FINISH_FILE = "finish.json"
 
 def finish_json(result: LessonResult, say: Say) -> str:
     """The file of a lesson in a language."""
-    layout, headings = finish_layout(result), stop_names(result, say)
+    layout, headings, names = (
+        finish_layout(result),
+        stop_names(result, say),
+        answer_names(result, say),
+    )
     told = {
         "title": plain(result.lesson.file.title),
         "lesson": layout.lesson,
         "numbers": layout.numbers,
         "stops": [{"id": stop, "name": headings[stop]} for stop in layout.stops],
         "answers": [
-            {"id": one.id, "stop": one.stop, "name": name, "likely": likely}
+            {
+                "id": one.id,
+                "stop": one.stop,
+                "name": names[one.id],
+                "likely": _likely(one, result, say),
+            }
             for one in answers_that_count(result)
-            for name, likely in (_told(one, headings[one.stop], result, say),)
         ],
         "twice": [
             {"id": one.before, "name": headings[one.before], "again": at}
@@ -45,16 +53,26 @@ def finish_json(result: LessonResult, say: Say) -> str:
     return json.dumps(told, ensure_ascii=False, separators=(",", ":"))
 
 
-def _told(
-    answer: CountedAnswer, heading: str, result: LessonResult, say: Say
-) -> tuple[str, list[dict[str, str]]]:
-    """What an answer is called, and what to say of wrong ones, as the notes have it."""
+def answer_names(result: LessonResult, say: Say) -> dict[str, str]:
+    """By the id of each answer that counts, what it is called."""
+    headings = stop_names(result, say)
+    return {
+        one.id: f"{headings[one.stop]}. {_row(one, comparison, say)}"
+        if comparison
+        else headings[one.stop]
+        for one in answers_that_count(result)
+        for comparison in (result.comparisons.get(one.stop),)
+    }
+
+
+def _likely(answer: CountedAnswer, result: LessonResult, say: Say) -> list[dict[str, str]]:
+    """What to say of wrong answers, as the notes have it."""
     comparison = result.comparisons.get(answer.stop)
     if comparison is None:
         day = result.days.get(answer.stop)
         slips = gap_likely(day.balance.both, say) if day else ()
-        return heading, [*_sentences(slips), *_hint(answer, result)]
-    return f"{heading}. {_row(answer, comparison, say)}", list(_of_row(answer, comparison, say))
+        return [*_sentences(slips), *_hint(answer, result)]
+    return list(_of_row(answer, comparison, say))
 
 
 def _row(answer: CountedAnswer, comparison: Comparison, say: Say) -> str:

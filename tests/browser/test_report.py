@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from generator.compute.report import report
-from generator.model.tally import LessonKey, Reach, StopDone, Tally, Twice
+from generator.model.tally import LessonKey, Reach, RightAnswers, StopDone, Tally, Twice
 from generator.present.report.names import LessonNames
 from generator.present.report.page import report_page
 from generator.present.report.viewed import Read, report_view
@@ -21,6 +21,7 @@ TALLY = Tally(
     reach=(Reach(SOUP, 120, 10), Reach(WALK, 80, 15)),
     stops=(StopDone(SOUP, "hello", 90), StopDone(WALK, "walk", 40)),
     twice=(Twice(SOUP, "hello", 20, 12, 30, 18),),
+    right=(RightAnswers(WALK, "walk.gap", 20, 30),),
     same=(),
     alike=(),
 )
@@ -31,7 +32,9 @@ NAMES = {"soup": LessonNames("Soup <b> & more", {"hello": "A <b>hello</b>"}, {"h
 def made(tmp_path: Path) -> str:
     """Address of a report that lies in a folder."""
     say = Say(library().words["en"])
-    told = report_view(report(TALLY, {"soup": ("hello",)}, 10), Read(0, 0), NAMES, "Kitchen", say)
+    told = report_view(
+        report(TALLY, {"soup": ("hello",)}, {}, 10), Read(0, 0), NAMES, "Kitchen", say
+    )
     file = tmp_path / "report.html"
     file.write_text(report_page(told, say, ROOT / "theme"), "utf-8")
     return file.as_uri()
@@ -71,7 +74,7 @@ def test_in_print_the_tables_have_the_bars(made: str, page: Page) -> None:
     expect(page.locator("[data-chart]:visible")).to_have_count(4)
     page.emulate_media(media="print")
     expect(page.locator("[data-chart]:visible")).to_have_count(0)
-    expect(page.locator(".stripe:visible")).to_have_count(6)
+    expect(page.locator(".stripe:visible")).to_have_count(7)
 
 
 def test_without_scripts(made: str, browser: Browser) -> None:
@@ -79,7 +82,7 @@ def test_without_scripts(made: str, browser: Browser) -> None:
     page = context.new_page()
     page.goto(made)
     expect(page.locator("[data-chart]:visible")).to_have_count(0)
-    expect(page.locator(".stripe:visible")).to_have_count(6)
+    expect(page.locator(".stripe:visible")).to_have_count(7)
     expect(page.get_by_role("heading", name="Soup <b> & more")).to_be_visible()
     expect(page.get_by_text("More went from wrong to right")).to_be_visible()
     context.close()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import csv
 import io
 import re
@@ -13,7 +14,11 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner, Result
 
+from generator.author.report_names import site_names
 from generator.cli.commands import commands
+from generator.present.report.names import LessonNames
+from generator.present.words.say import Say
+from generator.read.library import read_library
 from tests.html_page import read_page
 from tests.project import GOOD, put
 from tests.site_project import copy_project
@@ -125,8 +130,17 @@ def test_paper_by_a_reader_that_did_not_make_it(site: Path, tmp_path: Path) -> N
     info = subprocess.run(["pdfinfo", paper], capture_output=True, text=True, check=True).stdout
     assert re.search(r"Tagged:\s+yes", info)
     assert re.search(r"Title:\s+What the finish codes tell", info)
+    assert re.search(r"Page size:\s+612 x 792", info)  # Letter, 8.5 by 11 inches of 72 points
+    fonts = subprocess.run(["pdffonts", paper], capture_output=True, text=True, check=True).stdout
+    assert {line.split()[0].partition("+")[2] for line in fonts.splitlines()[2:]} == {
+        "NotoSans-Regular",
+        "NotoSans-Bold",
+    }
     report(site, tmp_path, {"a.csv": rows()})
     assert paper.read_bytes() == first
+    report(site, tmp_path, {"a.csv": rows()}, "--paper", "a4")
+    info = subprocess.run(["pdfinfo", paper], capture_output=True, text=True, check=True).stdout
+    assert re.search(r"Page size:\s+595.2\d* x 841.\d+ pts \(A4\)", info)
 
 
 def test_no_label_and_no_small_count_in_any_file(site: Path, tmp_path: Path) -> None:
@@ -209,3 +223,58 @@ def test_without_the_engine_one_sentence_says_how_to_have_it(
     assert done.exit_code == 1
     assert "the part that counts finish codes is not installed: run `" in done.stderr
     assert "-m pip install duckdb` once, 25 MB, and try again." in done.stderr
+
+
+def of_answers(site: Path, numbers: str) -> list[str]:
+    """60 codes: of each answer 25 right at first, 15 later; of the last one 3 at first, 40 later."""
+    *names, last = _named(site).answers
+    hows = ["first"] * 25 + ["later"] * 15 + ["no"] * 20
+    lasts = ["first"] * 3 + ["later"] * 40 + ["no"] * 17
+    return [
+        f"Zoë,meal,{numbers},7K3M-{at:04}-4,guess,"
+        f"{' '.join([*(f'{name}={how}' for name in names), f'{last}={lasts[at]}'])},,,5"
+        for at, how in enumerate(hows)
+    ]
+
+
+def _named(site: Path) -> LessonNames:
+    library = read_library(site)
+    return site_names(site, ["meal"], library, Say(library.words["en"]))["meal"]
+
+
+def test_what_most_missed_by_answer(site: Path, tmp_path: Path) -> None:
+    named = _named(site)
+    *names, last = named.answers.values()
+    assert names
+    report(site, tmp_path, {"a.csv": of_answers(site, named.numbers)})
+    said = page_words(tmp_path)
+    # Wilson of 25 and of 40 of 60 as scipy 1.17 has them (C)
+    assert f"{names[0]} 25 of 60 42% (30% to 54%) 40 of 60 · 67% (54% to 77%)" in said
+    assert f"{last} under 10 of 60 hidden 43 of 60 · 72%" in said
+    assert f"did not have these right at first: {'; '.join([last, *names])}." in said
+    of = {(one["of"], one["figure"]): one for one in table(tmp_path) if one["part"] == "answers"}
+    *ids, last_id = named.answers
+    assert of[ids[0], "right at last"]["count"] == "40"
+    assert of[last_id, "right at first"]["hidden"] == "few"
+    assert not of[last_id, "right at first"]["count"]
+
+
+def test_answers_to_other_numbers_are_told_by_their_ids(site: Path, tmp_path: Path) -> None:
+    report(site, tmp_path, {"a.csv": of_answers(site, "A1B2")})
+    assert f"{next(iter(_named(site).answers))} (not known to this site)" in page_words(tmp_path)
+
+
+def test_a_name_of_a_file_is_no_formula(site: Path, tmp_path: Path) -> None:
+    report(site, tmp_path, {"a.csv": rows()})
+    (tmp_path / "=cmd|' (calc)'!A0.csv").write_text("=1+1,@SUM(A1)\n", "utf-8")
+    with contextlib.chdir(tmp_path):
+        words = ["report", "a.csv", "=cmd|' (calc)'!A0.csv", "--into", "out", "--root", str(site)]
+        assert CliRunner().invoke(commands, words).exit_code == 0
+    text = (tmp_path / "out/not-counted.csv").read_text("utf-8-sig")
+    assert not [
+        cell
+        for row in csv.reader(io.StringIO(text))
+        for cell in row
+        if cell[:1] in tuple("=+-@\t\r")
+    ]
+    assert "'=cmd" in text

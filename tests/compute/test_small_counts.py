@@ -8,15 +8,17 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
 from itertools import product
 
 import pytest
 
+from generator.compute.answered import answered
 from generator.compute.learned import Learned, Verdict, learned
 from generator.compute.mcnemar import FEWEST
 from generator.compute.report import Report, report
 from generator.compute.small_counts import Hidden, Part, Shown, part, shown
-from generator.model.tally import LessonKey, Reach, StopDone, Tally, Twice
+from generator.model.tally import LessonKey, Reach, RightAnswers, StopDone, Tally, Twice
 
 
 def told_apart(
@@ -154,13 +156,58 @@ def test_verdicts() -> None:
     assert answers((1, 1, 1, 1), 10).verdict is Verdict.HIDDEN
 
 
+@pytest.mark.parametrize("at_least", [2, 3, 5])
+def test_right_at_first_and_at_last(at_least: int) -> None:
+    """Right at first, right later, not right, right at last: as far as each is hidden."""
+
+    def show(table: Sequence[int]) -> tuple[object, list[int]]:
+        found = answered(RightAnswers(KEY, "gap", *table[:2]), sum(table[:3]), at_least)
+        first, last = (isinstance(one.count, int) for one in (found.first, found.last))
+        hidden = {0: first, 1: first and last, 2: last, 3: last}
+        return found, [at for at, seen in hidden.items() if not seen]
+
+    tables = [
+        (first, later, none, first + later)
+        for first, later, none in product(range(24), repeat=3)
+        if at_least <= first + later + none <= 23
+    ]
+    assert told_apart(tables, show) == []
+    for table in tables:
+        found = answered(RightAnswers(KEY, "gap", *table[:2]), sum(table[:3]), at_least)
+        if isinstance(found.first.count, int) and isinstance(found.last.count, int):
+            assert min(table[:3]) >= at_least
+        if found.missed:
+            assert table[0] * 2 < sum(table[:3])
+
+
+def test_what_more_than_half_missed() -> None:
+    def missed(first: int, codes: int) -> bool:
+        return answered(RightAnswers(KEY, "gap", first, 0), codes, 10).missed
+
+    assert [missed(first, 60) for first in (0, 9, 10, 29, 30, 55)] == [True] * 4 + [False] * 2
+    assert not missed(0, 19)  # too few to say which
+
+
+def test_an_answer_that_is_told_before_and_after_is_told_nowhere_else() -> None:
+    """Of all codes it would tell how many of those without an answer before were right after."""
+    right = tuple(RightAnswers(KEY, name, 20, 12) for name in ("again.answer", "soups.gap"))
+    tally = Tally((Reach(KEY, 60, 10),), (), (Twice(KEY, "guess", 12, 12, 12, 12),), right, (), ())
+    known = report(tally, {}, {KEY: ("soups.gap", "parting.answer")}, 10).lessons[0]
+    assert [one.answer for one in known.answers] == ["soups.gap", "parting.answer"]
+    assert report(tally, {}, {}, 10).lessons[0].answers == ()  # nobody knows which is which
+    alone = report(replace(tally, twice=()), {}, {}, 10).lessons[0]
+    assert [one.answer for one in alone.answers] == ["again.answer", "soups.gap"]
+    none = report(replace(tally, right=()), {}, {KEY: ("soups.gap",)}, 10).lessons[0]
+    assert none.answers == ()
+
+
 def one_report(table: Sequence[int], at_least: int) -> Report:
     """Two lessons, the first with a stop that some have done."""
     first, second, done = table
     other = LessonKey("walk", "B2")
     reach = (Reach(KEY, first, 10), Reach(other, second, 5))
     stops = (StopDone(KEY, "hello", done),) if done else ()
-    return report(Tally(reach, stops, (), (), ()), {"soup": ("hello",)}, at_least)
+    return report(Tally(reach, stops, (), (), (), ()), {"soup": ("hello",)}, {}, at_least)
 
 
 def test_a_lesson_that_is_hidden_tells_nothing_of_its_stops() -> None:

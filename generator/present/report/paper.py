@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import asdict
+from enum import StrEnum
 from pathlib import Path
 
 import typst
@@ -22,6 +23,10 @@ _SAID = (
     "report_stop",
     "report_done",
     "report_percent_head",
+    "report_answers",
+    "report_answer",
+    "report_first",
+    "report_last",
     "report_learned",
     "report_answered",
     "report_right",
@@ -33,13 +38,21 @@ _SAID = (
 """Headings of the page, the same on paper."""
 
 
-def report_pdf(view: ReportView, say: Say, theme: Path) -> bytes:
+class Paper(StrEnum):
+    """The size of a sheet, by the name that typst has for it."""
+
+    LETTER = "us-letter"
+    A4 = "a4"
+
+
+def report_pdf(view: ReportView, say: Say, theme: Path, paper: Paper) -> bytes:
     """The file.
 
     Args:
         view: what it shows.
         say: the words of its language.
         theme: folder of the theme.
+        paper: what it is to be printed on.
     """
     return bytes(
         typst.compile(
@@ -47,11 +60,13 @@ def report_pdf(view: ReportView, say: Say, theme: Path) -> bytes:
             root=theme,
             format="pdf",
             sys_inputs={
+                "paper": paper,
                 "view": json.dumps(asdict(view), ensure_ascii=False),
                 "words": json.dumps({key: say(key) for key in _SAID}, ensure_ascii=False),
                 "colours": json.dumps(asdict(LIGHT)),
             },
-            ignore_system_fonts=True,
+            font_paths=[theme / "vendor" / "noto-sans"],
+            ignore_system_fonts=True,  # they are other ones on every machine
             pdf_standards=["ua-1"],
             timestamp=0,
         )

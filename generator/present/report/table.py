@@ -77,6 +77,13 @@ def _of_lesson(one: LessonReport, known: Mapping[str, str]) -> Iterator[Cells]:
     for stop in one.stops:
         few = stop.done.count in (Hidden.FEW, Hidden.UNTOLD) and stop.stop not in known
         yield {"part": "stops", "of": "" if few else stop.stop, "figure": "done"} | _part(stop.done)
+    for answer in one.answers:
+        yield {"part": "answers", "of": answer.answer, "figure": "right at first"} | _part(
+            answer.first
+        )
+        yield {"part": "answers", "of": answer.answer, "figure": "right at last"} | _part(
+            answer.last
+        )
     for learned in one.learned:
         few = learned.pairs is None and learned.question not in known
         of = "" if few else learned.question

@@ -62,12 +62,25 @@ class QuestionView:
 
 
 @dataclass(frozen=True, slots=True)
+class AnswerView:
+    """An answer of a lesson, of all its codes."""
+
+    first: ShareView
+    """Right at first, with the name of the answer."""
+    last: str
+    """Right at last: how many and how many percent, or that it is hidden."""
+
+
+@dataclass(frozen=True, slots=True)
 class LessonView:
     """A lesson whose codes are shown."""
 
     title: str
     known: bool
     stops: tuple[ShareView, ...]
+    answers: tuple[AnswerView, ...]
+    missed: str
+    """Which of them more than half did not have at first, as far as that is shown; empty without answers."""
     questions: tuple[QuestionView, ...]
 
 

@@ -9,6 +9,7 @@ from generator.compute.learned import Learned
 from generator.compute.report import LessonReport, Report, StopReport
 from generator.compute.small_counts import Hidden
 from generator.model.tally import LessonKey
+from generator.present.report.answers import answers_view, missed_by_most
 from generator.present.report.names import LessonNames
 from generator.present.report.told import share, verdict
 from generator.present.report.view import (
@@ -114,7 +115,15 @@ class _Viewed:
         names = self.names.get(one.key.lesson, _NO_NAMES)
         stops = tuple(self._stop(stop, names) for stop in one.stops)
         questions = tuple(self._question(learned, names) for learned in one.learned)
-        return LessonView(self._title(one.key), one.key.lesson in self.names, stops, questions)
+        called = names.answers if names.numbers == one.key.numbers else {}
+        return LessonView(
+            self._title(one.key),
+            one.key.lesson in self.names,
+            stops,
+            answers_view(one.answers, called, self.report.at_least, self.say),
+            missed_by_most(one.answers, called, self.say),
+            questions,
+        )
 
     def _stop(self, one: StopReport, names: LessonNames) -> ShareView:
         known = one.stop in names.stops

@@ -11,7 +11,16 @@ from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from generator.model.tally import Alike, LessonKey, Reach, Same, StopDone, Tally, Twice
+from generator.model.tally import (
+    Alike,
+    LessonKey,
+    Reach,
+    RightAnswers,
+    Same,
+    StopDone,
+    Tally,
+    Twice,
+)
 from generator.read.finish_codes.row import CodeRow
 
 if TYPE_CHECKING:
@@ -26,13 +35,13 @@ _MEMORY = "100MB"
 _TABLE = """
 CREATE TABLE codes (
   file INTEGER, line INTEGER, lesson VARCHAR, numbers VARCHAR, code VARCHAR,
-  stops VARCHAR, pairs VARCHAR, minutes INTEGER
+  stops VARCHAR, pairs VARCHAR, answers VARCHAR, minutes INTEGER
 )
 """
 _INSERT = """
 INSERT INTO codes
 SELECT cells[1]::INTEGER, cells[2]::INTEGER, cells[3], cells[4], cells[5], cells[6], cells[7],
-  cells[8]::INTEGER
+  cells[8], cells[9]::INTEGER
 FROM (SELECT string_split(unnest(string_split(?, chr(10))), chr(9)) AS cells)
 """
 _REACH = """
@@ -53,6 +62,14 @@ FROM (
   FROM (SELECT lesson, numbers, unnest(string_split(pairs, ' ')) AS pair FROM codes WHERE pairs <> '')
 )
 GROUP BY lesson, numbers, question ORDER BY lesson, numbers, question
+"""
+_RIGHT = """
+SELECT lesson, numbers, answer, count(*) FILTER (how = 'f'), count(*) FILTER (how = 'l')
+FROM (
+  SELECT lesson, numbers, split_part(one, '=', 1) AS answer, split_part(one, '=', 2) AS how
+  FROM (SELECT lesson, numbers, unnest(string_split(answers, ' ')) AS one FROM codes WHERE answers <> '')
+)
+GROUP BY lesson, numbers, answer ORDER BY lesson, numbers, answer
 """
 _SAME = """
 SELECT lesson, numbers, sum(times)
@@ -115,7 +132,7 @@ def counted(rows: Iterable[tuple[int, CodeRow]], scratch: Path) -> Tally:
 def _pieces(rows: Iterable[tuple[int, CodeRow]]) -> Iterator[str]:
     """Rows as text, some thousand at once: a cell between tabs, a row a line."""
     lines = (
-        f"{file}\t{number}\t{row.lesson}\t{row.numbers}\t{row.code}\t{row.stops}\t{row.pairs}\t{row.minutes}"
+        f"{file}\t{number}\t{row.lesson}\t{row.numbers}\t{row.code}\t{row.stops}\t{row.pairs}\t{row.answers}\t{row.minutes}"
         for number, (file, row) in enumerate(rows)
     )
     while piece := "\n".join(islice(lines, _AT_ONCE)):
@@ -131,6 +148,9 @@ def _tally(engine: DuckDBPyConnection) -> Tally:
         reach=tuple(Reach(_key(row), *map(_whole, row[2:])) for row in asked(_REACH)),
         stops=tuple(StopDone(_key(row), str(row[2]), _whole(row[3])) for row in asked(_STOPS)),
         twice=tuple(Twice(_key(row), str(row[2]), *map(_whole, row[3:])) for row in asked(_TWICE)),
+        right=tuple(
+            RightAnswers(_key(row), str(row[2]), *map(_whole, row[3:])) for row in asked(_RIGHT)
+        ),
         same=tuple(Same(_key(row), _whole(row[2])) for row in asked(_SAME)),
         alike=tuple(Alike(*map(_whole, row)) for row in asked(_ALIKE)),
     )

@@ -10,13 +10,20 @@ from pathlib import Path
 
 import pytest
 
-from generator.model.tally import Alike, LessonKey, Reach, StopDone, Twice
+from generator.model.tally import Alike, LessonKey, Reach, RightAnswers, StopDone, Twice
 from generator.read.finish_codes.counting import NoEngineError, counted
 from generator.read.finish_codes.row import CodeRow
 
 
 def row(code: str, **other: str) -> CodeRow:
-    usual = {"lesson": "soup", "numbers": "A1", "stops": "hello", "pairs": "", "minutes": "10"}
+    usual = {
+        "lesson": "soup",
+        "numbers": "A1",
+        "stops": "hello",
+        "pairs": "",
+        "answers": "",
+        "minutes": "10",
+    }
     return CodeRow(code=code, **(usual | other))
 
 
@@ -32,6 +39,7 @@ def test_against_a_plain_count(tmp_path: Path) -> None:
                 numbers=luck.choice(["A1", "B2"]),
                 stops=" ".join(one for one in ("hello", "rows", "end") if luck.random() < 0.6),
                 pairs=luck.choice(["", "q=rw", "q=wr p=nr", "q=ww p=rr", "q=rn", "q=rr"]),
+                answers=luck.choice(["", "gap=f", "gap=l lean=f", "gap=n lean=l", "lean=n"]),
                 minutes=luck.choice(["0", "5", "10"]),
             ),
         )
@@ -52,6 +60,15 @@ def test_against_a_plain_count(tmp_path: Path) -> None:
     assert tally.twice == tuple(
         Twice(key, question, *(pairs[key, question, told] for told in ("rr", "rw", "wr", "ww")))
         for key, question in sorted({(key, question) for key, question, _ in pairs})
+    )
+    right = Counter(
+        (LessonKey(one.lesson, one.numbers), *answer.split("="))
+        for _, one in rows
+        for answer in one.answers.split()
+    )
+    assert tally.right == tuple(
+        RightAnswers(key, answer, right[key, answer, "f"], right[key, answer, "l"])
+        for key, answer in sorted({(key, answer) for key, answer, _ in right})
     )
     same = Counter((at, one.lesson, one.numbers, one.code) for at, one in rows)
     twins: Counter[LessonKey] = Counter()

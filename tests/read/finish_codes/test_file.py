@@ -16,7 +16,7 @@ from generator.read.finish_codes.row import CodeRow
 
 HEAD = "label,lesson,numbers,code,stops,answers,before,after,minutes"
 ROW = "soup-night,A1B2,7K3M-9QRT-4,hello soups,soups.gap=first,guess=wrong,guess=right,10"
-WHOLE = CodeRow("soup-night", "A1B2", "7K3M-9QRT-4", "hello soups", "guess=wr", "10")
+WHOLE = CodeRow("soup-night", "A1B2", "7K3M9QRT4", "hello soups", "guess=wr", "soups.gap=f", "10")
 LABEL = "Zoë Pérez"
 
 
@@ -62,8 +62,8 @@ def test_line_ends_of_both_kinds_in_one_file(tmp_path: Path) -> None:
 
 
 def test_columns_in_any_order_and_none_of_the_label(tmp_path: Path) -> None:
-    head = "Minutes,after,before,stops,code,numbers,lesson,remarks"
-    row = "10,guess=right,guess=wrong,hello soups,7k3m-9qrt-4,A1B2,soup-night,ill last week"
+    head = "Minutes,after,before,answers,stops,code,numbers,lesson,remarks"
+    row = "10,guess=right,guess=wrong,soups.gap=first,hello soups,7k3m-9qrt-4,A1B2,soup-night,ill last week"
     assert read(tmp_path, f"sep=,\n{head}\n{row}\n".encode()) == [WHOLE]
 
 
@@ -102,6 +102,8 @@ def test_a_huge_cell(tmp_path: Path) -> None:
         (2, "=1+1", "the cell `numbers` holds no mark of a lesson's numbers"),
         (3, LABEL, "the cell `code` holds no finish code"),
         (4, f"hello {LABEL}", "the cell `stops` holds something else than ids of stops"),
+        (5, "soups.gap=maybe", "the cell `answers` holds something else than answers such as"),
+        (5, "a=no a=first", "the cell `answers` names one of them twice"),
         (6, f"{LABEL}=right", "the cell `before` holds something else than answers"),
         (7, "guess=maybe", "the cell `after` holds something else than answers"),
         (7, "other=right", "`before` and `after` name other questions, or one of them twice"),
