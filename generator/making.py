@@ -9,10 +9,12 @@ from generator.compute.result import LessonResult
 from generator.media.content import Content, pieces_of
 from generator.model.site import SiteFile
 from generator.present.assets.environment import Theme
+from generator.present.cartridge.version import Version
 from generator.present.languages import Pages, folder_of
 from generator.present.lesson import LessonInLanguage
 from generator.present.lesson_data import lesson_data
 from generator.present.output import Output
+from generator.present.pages.cartridges import cartridge_name
 from generator.present.pages.home import FRONT, care_needs, front_needs
 from generator.present.pages.neighbours import ALONE, Neighbours
 from generator.present.pages.page import Surround
@@ -23,6 +25,7 @@ from generator.present.papers.table import lesson_papers
 from generator.present.pictures.figures.of_moves import move_pictures, moves_of
 from generator.present.pictures.plums.files import cover_files
 from generator.present.words.say import Say
+from generator.write.cartridge import cartridge_file
 from generator.write.keep_list import keep_list
 from generator.write.take_home import take_home
 
@@ -109,6 +112,18 @@ def _with_copies(lesson: LessonInLanguage, files: _Files) -> Iterator[Output]:
     way_in = {**by_hand, **{path: len(files.read(path)) for path in loaded}}.items()
     listed = keep_list(folder, told.file.title, own, way_in, ON_REQUEST)
     yield Output(f"{folder}/{KEEP_LIST}", listed, source=source)
+    yield from _cartridges(lesson, files)
+
+
+def _cartridges(lesson: LessonInLanguage, files: _Files) -> Iterator[Output]:
+    """The lesson for learning platforms, in each version; no page needs it and no copy holds it."""
+    cartridge, told = lesson.cartridge(), lesson.result.lesson
+    if cartridge is None:
+        return
+    for version in Version:
+        path = f"{lesson.surround.folder}{told.id}/{cartridge_name(told.id, version)}"
+        file = cartridge_file(cartridge, version, lesson.surround.say, files.held)
+        yield Output(path, bytes(file), source=told.places.file)
 
 
 class _Files:

@@ -30,7 +30,7 @@ _PIECE = 1 << 20
 """Bytes in memory at a time: the copy of a lesson holds its film."""
 _QUICK = 1
 """Level of zlib: a third of the bytes for a fiftieth of the time a lesson takes to make."""
-_PACKED_ALREADY = (".zip", ".png", ".jpg", ".webp", ".gz")
+_PACKED_ALREADY = (".zip", ".imscc", ".png", ".jpg", ".webp", ".gz")
 
 
 @dataclass(frozen=True, slots=True)

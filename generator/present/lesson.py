@@ -9,8 +9,11 @@ from generator.compute.result import LessonResult
 from generator.present.addresses import Addresses, InCopy, OnSite
 from generator.present.assets.brought import with_brought
 from generator.present.assets.environment import Theme
+from generator.present.cartridge.lesson import lesson_cartridge
+from generator.present.cartridge.parts import Cartridge
 from generator.present.form import Form
 from generator.present.output import Output
+from generator.present.pages.cartridges import has_cartridges
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import stop_views
 from generator.present.pages.page import Surround
@@ -49,7 +52,7 @@ class LessonInLanguage:
         self.told = PageInLesson(
             result, stops, surround, page_around(START, result, surround), links
         )
-        """What the views of its papers are made from."""
+        """What the views of its papers, and its cartridge, are made from."""
         self.pages = tuple(
             self._viewed(entry, PageInLesson(result, stops, surround, page, links))
             for entry in lesson_pages(result, surround.builds)
@@ -80,6 +83,10 @@ class LessonInLanguage:
         names: Mapping[str, str] = {page.path: page.entry.name for page in carried}
         for page in carried:
             yield self._put(page, InCopy(names, read, self.surround.site.address), "")
+
+    def cartridge(self) -> Cartridge | None:
+        """The lesson for a learning platform; nothing where no address is known for what it links to."""
+        return lesson_cartridge(self.told) if has_cartridges(self.surround) else None
 
     def kept(self, pages: Iterable[Output]) -> tuple[Output, ...]:
         """Those of the pages that are of use without a network."""

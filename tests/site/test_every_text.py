@@ -74,6 +74,25 @@ def copies(site: Path) -> dict[str, str]:
     return found
 
 
+def cartridges(site: Path) -> dict[str, Counter[tuple[str, tuple[str, ...]]]]:
+    """What every file of every cartridge is made of, and the HTML in its questions."""
+    found: dict[str, Counter[tuple[str, tuple[str, ...]]]] = {}
+    for file in sorted(site.rglob("*.imscc")):
+        with ZipFile(file) as packed:
+            for name in (one for one in packed.namelist() if one.endswith(".xml")):
+                root = fromstring(packed.read(name))  # noqa: S314  # made by the program, in this test
+                asked = [one.text or "" for one in root.iter() if str(one.tag).endswith("}mattext")]
+                html = (bones(read_html(f"<!doctype html><title>q</title>{one}")) for one in asked)
+                found[f"{file.relative_to(site)}/{name}"] = sum(html, bones(root))
+    return found
+
+
+def test_the_words_change_nothing_of_any_cartridge_but_words(hostile: Path, plain: Path) -> None:
+    told = cartridges(hostile)
+    assert len(told) > 100
+    assert told == cartridges(plain)
+
+
 def test_the_words_change_no_markup_of_any_page(hostile: Path, plain: Path) -> None:
     names = [page.relative_to(plain) for page in pages(plain)]
     assert [page.relative_to(hostile) for page in pages(hostile)] == names

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from generator.compute.answers import PARTING
 from generator.compute.result import LessonResult
+from generator.present.pages.cartridges import lesson_cartridges
 from generator.present.pages.class_lines import class_lines
 from generator.present.pages.codes import CODES
 from generator.present.pages.in_lesson import PageInLesson
@@ -75,6 +76,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         brings=brings_views(result.holdings, say),
         day_needs=day_needs(result, say),
         downloads=told.links.paper,
+        cartridges=lesson_cartridges(lesson.id, surround),
         stamp=print_stamp(result),
     )
     return replace(view, contents=notes_parts(view, say))

@@ -26,5 +26,6 @@ def notes_parts(view: NotesView, say: Say) -> tuple[LinkView, ...]:
         ("sources", say("notes_sources"), True),
         ("brings", say("notes_brings"), view.brings),
         ("on-paper", say("on_paper"), True),
+        ("platform", say("cartridge_title"), True),
     )
     return tuple(LinkView(f"#{name}", words) for name, words, shown in every if shown)

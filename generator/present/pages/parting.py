@@ -6,8 +6,10 @@ from markupsafe import Markup
 
 from generator.compute.answers import PARTING
 from generator.compute.result import LessonResult
+from generator.present.stops.asked_question import asked_question
 from generator.present.views.asked import PartingView
 from generator.present.views.notes import AnswerView
+from generator.present.views.question import QuestionView
 from generator.present.words.asked import computed_view
 from generator.present.words.prose import inline
 from generator.present.words.say import Say
@@ -25,6 +27,15 @@ def parting_view(result: LessonResult, say: Say) -> PartingView | None:
         reveal=inline(parting.reveal) if parting.reveal else Markup(""),
         asked=asked,
     )
+
+
+def parting_question(result: LessonResult, say: Say) -> tuple[QuestionView, ...]:
+    """The question as a learning platform asks it; none where the lesson has no parting question."""
+    parting, asked = result.lesson.file.parting, computed_view(PARTING, result, say)
+    if parting is None or asked is None:
+        return ()
+    texts = (parting.prompt, parting.hint or "", parting.reveal or "")
+    return (asked_question(PARTING, say("parting_title"), texts, asked, say),)
 
 
 def parting_answer(result: LessonResult, say: Say) -> tuple[AnswerView, ...]:

@@ -8,10 +8,12 @@ from markupsafe import Markup
 
 from generator.model.stops.ask import AskStop
 from generator.present.recording.slides.slide import Question
+from generator.present.stops.asked_question import asked_question
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Doing, Paper, StopKind, little, nothing
 from generator.present.views.asked import AskedView
 from generator.present.views.notes import AnswerView
+from generator.present.views.question import QuestionView
 from generator.present.views.stop import Head
 from generator.present.words.asked import choices_view, computed_view
 from generator.present.words.prose import inline, plain
@@ -109,6 +111,15 @@ def _answers(told: StopInLesson[AskStop], view: AskView) -> tuple[AnswerView, ..
     return (AnswerView(told.heading, (view.prompt, *lines), says, ()),)
 
 
+def _questions(told: StopInLesson[AskStop], view: AskView) -> tuple[QuestionView, ...]:
+    """The question, unless it is open or asked again later: what is answered here does not count yet."""
+    if view.asked is None or view.before:
+        return ()
+    stop = _question(told).stop
+    texts = (stop.prompt or "", stop.hint or "", stop.reveal or "")
+    return (asked_question(told.id, told.plain_heading, texts, view.asked, told.say),)
+
+
 KIND = StopKind(
     stop=AskStop,
     sees=AskView,
@@ -123,6 +134,7 @@ KIND = StopKind(
     doing=Doing.WORK_OUT,
     work=little,
     answers=_answers,
+    questions=_questions,
     discussion=nothing,
     look_for=_look_for,
     sources=nothing,

@@ -15,6 +15,7 @@ from generator.model.stops.compare import CompareStop, Solve
 from generator.present.pictures.chart import chart_view
 from generator.present.recording.slides.slide import Content, Held, Question, RowOfTwo
 from generator.present.recording.spoken import paragraphs
+from generator.present.stops.compare_questions import compare_questions
 from generator.present.stops.estimate import estimate_answer, estimate_view
 from generator.present.stops.hanging import hanging_view
 from generator.present.stops.in_lesson import StopInLesson, in_lesson
@@ -213,6 +214,7 @@ KIND = StopKind(
     doing=Doing.WORK_OUT,
     work=_work,
     answers=_answers,
+    questions=compare_questions,
     discussion=nothing,
     look_for=_look_for,
     sources=_sources,

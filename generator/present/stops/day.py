@@ -17,6 +17,7 @@ from generator.model.stops.compare import Help
 from generator.model.stops.day import DayStop
 from generator.present.pictures.number_line import number_line
 from generator.present.pictures.plumb_line import plumb_tilt
+from generator.present.stops.day_questions import day_questions
 from generator.present.stops.day_slides import day_slides, day_task
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.kind import Doing, Paper, StopKind, nothing
@@ -216,6 +217,7 @@ KIND = StopKind(
     doing=Doing.WORK_OUT,
     work=_work,
     answers=_answers,
+    questions=day_questions,
     discussion=nothing,
     look_for=_look_for,
     sources=_sources,

@@ -13,6 +13,7 @@ from generator.present.stops.in_lesson import StopInLesson
 from generator.present.views.amounts import SourceView
 from generator.present.views.move_card import MoveCardView
 from generator.present.views.notes import AnswerView, DiscussionView
+from generator.present.views.question import QuestionView
 from generator.present.views.stop import StopView
 from generator.present.words.say import Say
 
@@ -70,6 +71,8 @@ class StopKind(Generic[S, V]):
     """How much there is to do beside the film, in shares of the lesson's time: ours, no source."""
     answers: Callable[[StopInLesson[S], V], tuple[AnswerView, ...]]
     """Its answers for the teacher."""
+    questions: Callable[[StopInLesson[S], V], tuple[QuestionView, ...]]
+    """Its answers that count as questions that a learning platform can ask, in the order of the stop."""
     discussion: Callable[[V], tuple[DiscussionView, ...]]
     """What of it the notes list to talk over."""
     look_for: Callable[[StopInLesson[S]], tuple[str, ...]]

@@ -170,6 +170,7 @@ KIND = StopKind(
     doing=Doing.MOVE,
     work=_work,
     answers=nothing,
+    questions=nothing,
     discussion=nothing,
     look_for=_look_for,
     sources=nothing,

@@ -66,6 +66,7 @@ KIND = StopKind(
     doing=Doing.TALK,
     work=_work,
     answers=nothing,
+    questions=nothing,
     discussion=_discussion,
     look_for=nothing,
     sources=nothing,

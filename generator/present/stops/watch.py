@@ -75,6 +75,7 @@ KIND = StopKind(
     doing=Doing.WATCH,
     work=_work,
     answers=nothing,
+    questions=nothing,
     discussion=nothing,
     look_for=nothing,
     sources=nothing,

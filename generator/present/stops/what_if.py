@@ -191,6 +191,7 @@ KIND = StopKind(
     doing=Doing.WORK_OUT,
     work=_work,
     answers=_answers,
+    questions=nothing,
     discussion=nothing,
     look_for=_look_for,
     sources=_sources,

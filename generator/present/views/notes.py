@@ -8,6 +8,7 @@ from typing import ClassVar
 from markupsafe import Markup
 
 from generator.present.views.amounts import BringsView, SourceView
+from generator.present.views.cartridges import CartridgesView
 from generator.present.views.page import LinkView, PageView
 
 
@@ -150,6 +151,8 @@ class NotesView:
     day_needs: tuple[str, ...]
     """What each day took, as its equation with every value."""
     downloads: tuple[LinkView, ...]
+    cartridges: CartridgesView
+    """The lesson for a learning platform."""
     stamp: str
     contents: tuple[LinkView, ...] = ()
     """Its parts, by what of the above it has."""

@@ -68,6 +68,7 @@ KIND = StopKind(
     doing=Doing.WORK_OUT,
     work=little,
     answers=_answers,
+    questions=nothing,
     discussion=nothing,
     look_for=nothing,
     sources=nothing,

@@ -1,0 +1,257 @@
+"""The files for learning platforms, as lxml and the schemas of 1EdTech read them, against the built site.
+
+The namespaces, types and names are those of references 10.1 and of the schemas (read at their source);
+that importers differ, so that both versions are there, is S.
+"""
+
+from __future__ import annotations
+
+import re
+from decimal import Decimal
+from pathlib import Path
+from zipfile import ZipFile
+
+import html5lib
+import pytest
+from lxml import etree
+
+from tests.cartridges import MANIFEST, QTI, SCHEMAS, complaints, held, xml_in
+from tests.html_page import read_page
+from tests.project import library
+
+SITE = library().site.address
+with_schemas = pytest.mark.skipif(
+    not SCHEMAS.is_dir(), reason="the schemas of Common Cartridge are not beside this project"
+)
+Cartridges = dict[str, dict[str, bytes]]
+
+
+@pytest.fixture(scope="module")
+def cartridges(built_site: Path) -> Cartridges:
+    """What each holds, by its path on the site."""
+    found = sorted(built_site.rglob("*.imscc"))
+    return {file.relative_to(built_site).as_posix(): held(file) for file in found}
+
+
+def lessons(cartridges: Cartridges) -> Cartridges:
+    """Those of one lesson."""
+    return {path: one for path, one in cartridges.items() if not path.endswith("lessons")}
+
+
+def items(cartridge: dict[str, bytes], kind: str) -> list[etree._Element]:
+    """Its questions: of the ``assessment`` or of the ``objectbank``."""
+    return [
+        item
+        for _, root in xml_in(cartridge)
+        for told in root.iterfind(f"{QTI}{kind}")
+        for item in told.iter(f"{QTI}item")
+    ]
+
+
+def words(told: etree._Element) -> list[str]:
+    """The paragraphs of all texts in an element, read the way a browser reads them."""
+    texts = [html5lib.parseFragment(one.text or "") for one in told.iter(f"{QTI}mattext")]
+    return ["".join(line.itertext()) for text in texts for line in text]
+
+
+def right(item: etree._Element) -> list[str]:
+    """What gets all points."""
+    return [
+        one.findtext(f"{QTI}conditionvar/{QTI}varequal") or ""
+        for one in item.iter(f"{QTI}respcondition")
+        if one.findtext(f"{QTI}setvar") == "100"
+    ]
+
+
+def numbers(line: str) -> list[Decimal]:
+    return [Decimal(one.replace(",", "")) for one in re.findall(r"\d[\d,]*(?:\.\d+)?", line)]
+
+
+def test_every_lesson_has_both_versions_in_each_of_its_languages(
+    built_site: Path, cartridges: Cartridges
+) -> None:
+    folders = [file.parent for file in built_site.rglob("keep.json")]
+    assert len(folders) >= 9
+    wanted = {
+        f"{folder.relative_to(built_site).as_posix()}/{folder.name}-{version}.imscc"
+        for folder in folders
+        for version in ("1.1", "1.3")
+    }
+    assert wanted <= cartridges.keys()
+
+
+@with_schemas
+def test_every_file_is_valid(cartridges: Cartridges) -> None:
+    told = [
+        f"{path}: {name}: {complaint}"
+        for path, one in cartridges.items()
+        for name, content in one.items()
+        if name.endswith(".xml")
+        for complaint in complaints(content)
+    ]
+    assert told == []
+    assert sum(len(one) for one in cartridges.values()) > 100
+
+
+@with_schemas
+@pytest.mark.parametrize(
+    ("taken", "put"),
+    [
+        ("<schemaversion>1.1.0", "<schemaversion>1.2.0"),
+        ('structure="rooted-hierarchy"', 'structure="flat"'),
+        ("lomr:intendedEndUserRole", "lomr:role"),
+        ("<fieldentry>cc.fib.v0p1", "<fieldentry>cc.number.v0p1"),
+        ('linkrefid="right"', 'linkrefid="nothing"'),
+        ("<itemmetadata>", "<item-metadata>"),
+    ],
+)
+def test_the_validator_sees_what_is_wrong(cartridges: Cartridges, taken: str, put: str) -> None:
+    """Each of these is caught by a schema, or by a rule that is written into one."""
+    whole = b"\n".join(cartridges["river-walk/river-walk-1.1.imscc"].values()).decode()
+    assert taken in whole
+    held_by = next(
+        one.decode()
+        for one in cartridges["river-walk/river-walk-1.1.imscc"].values()
+        if taken in one.decode()
+    )
+    wrong = held_by.replace(taken, put).replace(taken.replace("<", "</"), put.replace("<", "</"))
+    assert complaints(wrong.encode())
+
+
+def test_every_link_leads_to_a_page_and_a_place_of_the_site(
+    built_site: Path, cartridges: Cartridges
+) -> None:
+    ids: dict[str, set[str]] = {}
+    links = 0
+    for cartridge in cartridges.values():
+        whole = b"\n".join(one for name, one in cartridge.items() if name.endswith(".xml"))
+        found = set(re.findall(r'(?:<url href="|href=")(https?://[^"]+)"', whole.decode()))
+        for link in found | set(re.findall(r"https?://kitchen[^\"&<]+", whole.decode())):
+            assert link.startswith(SITE)
+            path, _, place = link.removeprefix(SITE).partition("#")
+            if path not in ids:
+                page = read_page(built_site / path)
+                ids[path] = {one.get("id", "") for one in page.iter()}
+            assert not place or place in ids[path], link
+            links += 1
+    assert links > 200
+
+
+def test_a_list_names_every_file_and_no_other(cartridges: Cartridges) -> None:
+    for path, cartridge in cartridges.items():
+        manifest = etree.fromstring(cartridge[MANIFEST])
+        named = [one.get("href") for one in manifest.iter("{*}file")]
+        assert sorted([*named, MANIFEST]) == sorted(cartridge), path
+        resources = {one.get("identifier") for one in manifest.iter("{*}resource")}
+        shown = [one.get("identifierref") for one in manifest.iter("{*}item")]
+        assert {one for one in shown if one} <= resources
+        bank = [one for one in manifest.iter("{*}resource") if "question-bank" in one.get("type")]
+        assert len(bank) == 1  # the standard takes one, and shows it to nobody
+        assert resources - set(shown) == {bank[0].get("identifier")}
+
+
+def test_what_is_the_teachers_is_marked_so(cartridges: Cartridges) -> None:
+    for path, cartridge in cartridges.items():
+        manifest = etree.fromstring(cartridge[MANIFEST])
+        for resource in manifest.iter("{*}resource"):
+            file = cartridge[resource.find("{*}file").get("href")].decode()
+            roles = [one.findtext("{*}value") for one in resource.iter("{*}intendedEndUserRole")]
+            is_teachers = "/notes.html" in file or "/answers.html" in file
+            assert roles == (["Instructor"] if is_teachers else []), path
+
+
+def test_the_standards_of_the_lesson_are_told_and_no_identifier_is_made_up(
+    built_site: Path, cartridges: Cartridges
+) -> None:
+    for path, cartridge in cartridges.items():
+        if path.count("/") == 0 or path.startswith("es/lessons"):
+            continue
+        manifest = etree.fromstring(cartridge[MANIFEST])
+        told = [one.text for one in manifest.iterfind(".//{*}taxon/{*}id")]
+        page = read_page((built_site / path).parent / "notes.html")
+        shown = [
+            "".join(one.itertext())
+            for one in page.iter("dt")
+            if re.fullmatch(r"\d\.[A-Z]+\.[A-Z]\.\d", "".join(one.itertext()))
+        ]
+        assert told == shown, path
+        assert b"GUID" not in cartridge[MANIFEST]
+
+
+def test_what_is_right_is_what_the_numbers_of_the_question_come_to(cartridges: Cartridges) -> None:
+    """Worked out again from what each question itself says; rows, totals, counts and days."""
+    seen = {"gap": 0, "count": 0, "sums": 0, "day": 0}
+    for path, cartridge in cartridges.items():
+        if path.startswith("es/"):
+            continue
+        for item in items(cartridge, "assessment"):
+            lines, answers = words(item.find(f"{QTI}presentation")), right(item)
+            if lines[0].startswith("Two numbers"):
+                larger, smaller = numbers(lines[0])
+                groups = {"ones": 1, "twos": 2, "fours": 4, "fives": 5, "tens": 10, "twenties": 20, "fifties": 50, "hundreds": 100}  # fmt: skip
+                per = next((n for word, n in groups.items() if f"many {word}?" in lines[1]), 0)
+                per = per or int(numbers(lines[1])[0])
+                wanted, kind = (larger - smaller) // per, "count"
+                assert "Nobody moves because of what they ate." in lines[2]
+            elif lines[-2].startswith("How much more"):
+                first, second = (numbers(line.rpartition("(")[2])[0] for line in lines[:2])
+                wanted, kind = abs(first - second), "gap"
+            elif lines[-2].startswith("Add up"):
+                first, second = (sum(numbers(line.rpartition(":")[2])) for line in lines[:2])
+                wanted, kind = abs(first - second), "sums"
+            elif lines[-2].startswith("How far apart are the two"):
+                first, second = (numbers(line)[0] for line in lines[1:3])
+                wanted, kind = abs(first - second), "day"
+            else:
+                continue
+            assert numbers(answers[0]) == [wanted], (path, lines)
+            seen[kind] += 1
+    assert all(seen.values()), seen
+
+
+def test_no_wrong_answer_is_right_and_none_is_told_twice(cartridges: Cartridges) -> None:
+    told = 0
+    for path, cartridge in cartridges.items():
+        for item in items(cartridge, "assessment"):
+            every = [one.text for one in item.iter(f"{QTI}varequal")]
+            assert len(set(every)) == len(every), (path, item.get("title"))
+            told += len(every) - len(right(item))
+    assert told > 50
+
+
+def test_bank_and_questions_given_together_ask_the_same(cartridges: Cartridges) -> None:
+    for path, cartridge in cartridges.items():
+        bank, quiz = items(cartridge, "objectbank"), items(cartridge, "assessment")
+        assert [words(one) for one in bank] == [words(one) for one in quiz], path
+        assert not {one.get("ident") for one in bank} & {one.get("ident") for one in quiz}
+
+
+def test_both_versions_call_everything_alike_and_no_two_lessons_share_a_name(
+    cartridges: Cartridges,
+) -> None:
+    """What is taken in a second time is meant to be brought up to date and not to stand there twice."""
+    seen: dict[str, str] = {}
+    for path, cartridge in cartridges.items():
+        named = re.findall(rb'(?:identifier|ident)="(p[0-9a-f]{32})"', b"".join(cartridge.values()))
+        other = path.replace("1.1.imscc", "1.3.imscc")
+        assert sorted(cartridge) == sorted(cartridges[other]), path
+        for name in {one.decode() for one in named}:
+            whose = path.rpartition("-")[0]
+            if "/" in whose.removeprefix("es/"):
+                assert seen.setdefault(name, whose) == whose
+
+
+def test_no_copy_and_no_kept_lesson_holds_one(built_site: Path) -> None:
+    for file in built_site.rglob("keep.json"):
+        assert "imscc" not in file.read_text("utf-8")
+    for file in built_site.rglob("*-take-home.zip"):
+        with ZipFile(file) as packed:
+            assert not [name for name in packed.namelist() if "imscc" in name]
+
+
+def test_the_notes_lead_to_both_and_say_which_to_try_first(built_site: Path) -> None:
+    for file in built_site.rglob("notes.html"):
+        page = read_page(file)
+        links = [one.get("href", "") for one in page.iter("a") if "imscc" in one.get("href", "")]
+        assert links == [f"{file.parent.name}-{version}.imscc" for version in ("1.1", "1.3")]
+        assert "1.1" in "".join(page.itertext())
