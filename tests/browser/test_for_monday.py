@@ -36,7 +36,7 @@ def test_it_is_all_in_sight(page: Page, built_site: Path, at: str) -> None:
         assert page.evaluate("scrollY") == 0
         page.set_viewport_size(PHONE)
         assert page.evaluate(RUNS_OVER) <= 0
-        assert inside(page.locator("#for-monday").bounding_box(), PHONE), path
+        assert inside(page.locator(".for-monday h2").bounding_box(), PHONE), path
 
 
 def inside(box: object, screen: dict[str, int]) -> bool:

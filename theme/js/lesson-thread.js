@@ -7,6 +7,9 @@ import { Progress } from "./progress.js";
 import { say } from "./say.js";
 import { noteLook } from "./tried.js";
 
+/** A row that is not found yet, and that the learner sees: Blocks only leaves those out that are all numbers. */
+const OPEN_ROW = "form:not([data-found], [data-blocks-only] [data-with-numbers])";
+
 /**
  * Fills the knots of the stops that are done and hangs the plum where the learner is. Whatever a
  * learner did in this lesson can be cleared, which sends `lesson-cleared` to this element.
@@ -113,7 +116,7 @@ export class LessonThread extends LiveElement {
    */
   findRow(stop, inside) {
     inside.closest("form")?.setAttribute("data-found", "");
-    const open = [...stop.querySelectorAll("form:not([data-found])")].filter((row) => row.querySelector("input"));
+    const open = [...stop.querySelectorAll(OPEN_ROW)].filter((row) => row.querySelector("input"));
     if (!open.length) this.finish(stop);
   }
 
