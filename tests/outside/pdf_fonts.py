@@ -6,20 +6,19 @@ import re
 from collections.abc import Iterator
 from functools import cache
 
-from pypdf import PdfReader
 from pypdf.generic import DictionaryObject
 
-from tests.outside.pdf_parts import painted
+from tests.outside.pdf_parts import Opened
 
 _NO_CHARACTERS = {"", "\0", "\ufeff", "\ufffe"}
 _HEX = rb"<([0-9A-Fa-f\s]+)>"
 
 
-def of_fonts(reader: PdfReader) -> Iterator[str]:
+def of_fonts(file: Opened) -> Iterator[str]:
     """Fonts that are not in the file, and letters that no program can read."""
     seen: dict[int, tuple[DictionaryObject, set[bytes]]] = {}
-    for page in reader.pages:
-        for one in painted(reader, page):
+    for _, painted in file.pages:
+        for one in painted:
             if one.what == "text" and one.font is not None:
                 seen.setdefault(id(one.font), (one.font, set()))[1].add(one.shown)
     for font, shown in seen.values():

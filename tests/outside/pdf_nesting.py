@@ -4,9 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from pypdf import PdfReader
-
-from tests.outside.pdf_parts import Part, structure
+from tests.outside.pdf_parts import Opened, Part
 
 _INSIDE = {
     "L": {"Caption", "L", "LI"},
@@ -32,14 +30,13 @@ _WITHIN = {
 }
 
 
-def of_nesting(reader: PdfReader) -> Iterator[str]:
+def of_nesting(file: Opened) -> Iterator[str]:
     """What stands where it may not, rows that are not alike, and cells that no head tells of."""
-    for top in structure(reader):
-        for part in top.all():
-            yield from _placed(part)
-            if part.kind == "Table":
-                yield from _rows(part)
-                yield from _heads(part)
+    for part in file.parts:
+        yield from _placed(part)
+        if part.kind == "Table":
+            yield from _rows(part)
+            yield from _heads(part)
 
 
 def _placed(part: Part) -> Iterator[str]:

@@ -56,28 +56,30 @@ class Painted:
     shown: bytes = b""
 
 
-def opened(pdf: bytes) -> PdfReader:
-    """The file, read strictly: what is amiss in its objects raises."""
-    return PdfReader(BytesIO(pdf), strict=True)
+@dataclass(frozen=True, slots=True)
+class Opened:
+    """A file, and all that is asked of it more than once."""
 
-
-def root(reader: PdfReader) -> DictionaryObject:
+    reader: PdfReader
+    root: DictionaryObject
     """Its catalog (7.7.2)."""
-    found = _plain(reader.trailer["/Root"])
-    assert isinstance(found, DictionaryObject)
-    return found
-
-
-def roles(reader: PdfReader) -> dict[str, str]:
+    roles: dict[str, str]
     """What types of its own stand for."""
-    tree = _plain(root(reader).get("/StructTreeRoot", {}))
-    return {str(own): str(stands) for own, stands in _plain(tree.get("/RoleMap", {})).items()}
+    parts: tuple[Part, ...]
+    """Every element of the structure, in reading order."""
+    pages: tuple[tuple[PageObject, tuple[Painted, ...]], ...]
+    """Each page with all that it paints."""
 
 
-def structure(reader: PdfReader) -> list[Part]:
-    """The elements at the top of the tree; none where there is no tree."""
-    tree = _plain(root(reader).get("/StructTreeRoot", {}))
-    return list(_below(tree, None, roles(reader), 0))
+def opened(pdf: bytes) -> Opened:
+    """The file, read strictly: what is amiss in its objects raises."""
+    reader = PdfReader(BytesIO(pdf), strict=True)
+    root = _plain(reader.trailer["/Root"])
+    tree = _plain(root.get("/StructTreeRoot", {}))
+    roles = {str(own): str(stands) for own, stands in _plain(tree.get("/RoleMap", {})).items()}
+    tops = _below(tree, None, roles, 0)
+    pages = tuple((page, tuple(_painted(reader, page))) for page in reader.pages)
+    return Opened(reader, root, roles, tuple(part for top in tops for part in top.all()), pages)
 
 
 def _below(
@@ -113,7 +115,7 @@ def kids(held: DictionaryObject) -> list[Any]:
     return [_plain(one) for one in (found if isinstance(found, list) else [found])]
 
 
-def painted(reader: PdfReader, page: PageObject) -> Iterator[Painted]:
+def _painted(reader: PdfReader, page: PageObject) -> Iterator[Painted]:
     """All that a page paints, forms it places included (8.10)."""
     contents = page.get_contents()
     if contents is not None:

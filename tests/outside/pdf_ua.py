@@ -11,12 +11,11 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from itertools import pairwise
 
-from pypdf import PdfReader
 from pypdf.generic import DictionaryObject
 
 from tests.outside.pdf_fonts import of_fonts
 from tests.outside.pdf_nesting import of_nesting
-from tests.outside.pdf_parts import Part, kids, opened, painted, roles, root, structure
+from tests.outside.pdf_parts import Opened, kids, opened
 
 _STANDARD = frozenset(
     re.findall(
@@ -31,12 +30,12 @@ _STANDARD = frozenset(
 
 def broken_points(pdf: bytes) -> list[str]:
     """Every point that the file breaks; an empty list is what is wanted."""
-    reader = opened(pdf)
-    return [told for look in _LOOKS for told in look(reader)]
+    file = opened(pdf)
+    return [told for look in _LOOKS for told in look(file)]
 
 
-def _of_document(reader: PdfReader) -> Iterator[str]:
-    held = root(reader)
+def _of_document(file: Opened) -> Iterator[str]:
+    held = file.root
     marked = held.get("/MarkInfo", {})
     if not _yes(marked, "/Marked"):
         yield "7.1: the file does not say that it is tagged"
@@ -49,7 +48,7 @@ def _of_document(reader: PdfReader) -> Iterator[str]:
         yield "07-002: the title is not shown"
     if not re.fullmatch(r"[a-z]{2,3}(-[A-Z]{2})?", str(held.get("/Lang", ""))):
         yield f"11-006: no language of the whole: {held.get('/Lang')!r}"
-    if reader.is_encrypted:
+    if file.reader.is_encrypted:
         yield "26-001: it is encrypted"
     if "/AcroForm" in held:
         yield "25-001: it has a form, and no paper of ours has one"
@@ -59,8 +58,8 @@ def _yes(held: DictionaryObject, key: str) -> bool:
     return key in held and bool(held[key].value)  # type: ignore[attr-defined]  # a truth of pypdf
 
 
-def _of_metadata(reader: PdfReader) -> Iterator[str]:
-    stream = root(reader).get("/Metadata")
+def _of_metadata(file: Opened) -> Iterator[str]:
+    stream = file.root.get("/Metadata")
     if stream is None:
         yield "06-001: no metadata"
         return
@@ -72,21 +71,21 @@ def _of_metadata(reader: PdfReader) -> Iterator[str]:
         yield "06-003: no title"
 
 
-def _of_roles(reader: PdfReader) -> Iterator[str]:
-    named = roles(reader)
+def _of_roles(file: Opened) -> Iterator[str]:
+    named = file.roles
     for own, stands in named.items():
         if stands.removeprefix("/") not in _STANDARD:
             yield f"02-001: {own} stands for {stands}, which is no standard type"
         if own.removeprefix("/") in _STANDARD:
             yield f"02-004: the standard type {own} stands for another"
-    for part in _all(reader):
+    for part in file.parts:
         if part.kind not in _STANDARD:
             yield f"02-001: {part.kind} is no standard type"
 
 
-def _of_content(reader: PdfReader) -> Iterator[str]:
-    for number, page in enumerate(reader.pages, 1):
-        for one in painted(reader, page):
+def _of_content(file: Opened) -> Iterator[str]:
+    for number, (_, painted) in enumerate(file.pages, 1):
+        for one in painted:
             decor = [tag for tag, _ in one.marks if tag == "/Artifact"]
             meant = [mark for _, mark in one.marks if mark is not None]
             if decor and meant:
@@ -95,14 +94,14 @@ def _of_content(reader: PdfReader) -> Iterator[str]:
                 yield f"01-005: page {number}, {one.what} is neither tagged nor decoration"
 
 
-def _of_marks(reader: PdfReader) -> Iterator[str]:
+def _of_marks(file: Opened) -> Iterator[str]:
     """Each mark of a page has one place in the structure, and the other way about (14.7.4)."""
-    named = Counter(mark for part in _all(reader) for mark in part.marks)
+    named = Counter(mark for part in file.parts for mark in part.marks)
     shown = {
         (page.indirect_reference.idnum, mark)
-        for page in reader.pages
+        for page, painted in file.pages
         if page.indirect_reference
-        for one in painted(reader, page)
+        for one in painted
         for _, mark in one.marks
         if mark is not None
     }
@@ -112,8 +111,8 @@ def _of_marks(reader: PdfReader) -> Iterator[str]:
         yield f"01-006: {len(twice)} marks are in two elements: {twice[:3]}"
 
 
-def _of_headings(reader: PdfReader) -> Iterator[str]:
-    kinds = [part.kind for part in _all(reader)]
+def _of_headings(file: Opened) -> Iterator[str]:
+    kinds = [part.kind for part in file.parts]
     levels = [int(kind[1]) for kind in kinds if re.fullmatch(r"H[1-6]", kind)]
     if "H" in kinds:
         yield "14-007: a heading without a level beside those that have one"
@@ -124,8 +123,8 @@ def _of_headings(reader: PdfReader) -> Iterator[str]:
             yield f"14-003: a heading of level {after} follows one of level {before}"
 
 
-def _of_pictures(reader: PdfReader) -> Iterator[str]:
-    for part in _all(reader):
+def _of_pictures(file: Opened) -> Iterator[str]:
+    for part in file.parts:
         said = str(part.held.get("/Alt", part.held.get("/ActualText", ""))).strip()
         if part.kind == "Figure" and not said:
             yield "13-004: a picture without a text in its place"
@@ -135,15 +134,15 @@ def _of_pictures(reader: PdfReader) -> Iterator[str]:
             yield "19-003: a note without a name"
 
 
-def _of_links(reader: PdfReader) -> Iterator[str]:
+def _of_links(file: Opened) -> Iterator[str]:
     inside = {
         kid.raw_get("/Obj").idnum
-        for part in _all(reader)
+        for part in file.parts
         if part.kind == "Link"
         for kid in kids(part.held)
         if isinstance(kid, dict) and "/Obj" in kid
     }
-    for number, page in enumerate(reader.pages, 1):
+    for number, (page, _) in enumerate(file.pages, 1):
         notes = page.get("/Annots", [])
         if notes and page.get("/Tabs") != "/S":
             yield f"28-009: page {number}, the key Tab does not follow the structure"
@@ -157,11 +156,7 @@ def _of_links(reader: PdfReader) -> Iterator[str]:
                 yield f"28-012: page {number}, a link does not say where it leads"
 
 
-def _all(reader: PdfReader) -> list[Part]:
-    return [part for top in structure(reader) for part in top.all()]
-
-
-_LOOKS: tuple[Callable[[PdfReader], Iterator[str]], ...] = (
+_LOOKS: tuple[Callable[[Opened], Iterator[str]], ...] = (
     _of_document,
     _of_metadata,
     _of_roles,
