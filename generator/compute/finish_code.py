@@ -13,7 +13,23 @@ from dataclasses import dataclass
 from enum import IntEnum, StrEnum
 
 from generator.compute.base32 import Misread, decode, encode
-from generator.compute.finish_layout import MARK_BITS, MINUTES, SPREAD, FinishLayout
+from generator.compute.finish_layout import (
+    MARK_BITS,
+    MINUTES,
+    PARTED,
+    SPREAD,
+    WHOLE,
+    FinishLayout,
+)
+
+
+class Done(IntEnum):
+    """Whether a stop is done."""
+
+    NOT = 0
+    DONE = 1
+    NOT_ASKED = 2
+    """A class link left it out."""
 
 
 class Found(IntEnum):
@@ -49,7 +65,7 @@ class Unread(StrEnum):
 class Finished:
     """What a code tells, in the order of its layout."""
 
-    stops: tuple[bool, ...]
+    stops: tuple[Done, ...]
     """Which stops are done."""
     answers: tuple[Found, ...]
     """How each answer that counts was found."""
@@ -59,6 +75,11 @@ class Finished:
     """The same, the second time."""
     step: int
     """Of the minutes that the page was in sight: an index of ``MINUTES``."""
+
+    @property
+    def ways(self) -> int:
+        """Of each stop in the code."""
+        return PARTED if Done.NOT_ASKED in self.stops else WHOLE
 
 
 def step_of(minutes: float) -> int:
@@ -82,11 +103,11 @@ def finish_code(finished: Finished, layout: FinishLayout) -> str:
         *finished.after,
     )
     number = 0
-    for value, base in reversed(list(zip(values, layout.bases, strict=True))):
+    for value, base in reversed(list(zip(values, layout.bases(finished.ways), strict=True))):
         if not 0 <= value < base:
             raise ValueError(f"{value} is none of {base} values")
         number = number * base + value
-    return encode(number * SPREAD, layout.symbols)
+    return encode(number * SPREAD, layout.symbols(finished.ways))
 
 
 def read_code(
@@ -111,26 +132,32 @@ def read_code(
     same = [one for one in named if one.numbers == number // whole % whole]
     if not same:
         return Unread.OTHER_NUMBERS
-    fits = [(one, _unpack(number, one)) for one in same if one.symbols == symbols]
+    fits = [
+        (one, _unpack(number, one, ways))
+        for one in same
+        for ways in (WHOLE, PARTED)
+        if one.symbols(ways) == symbols
+    ]
     found = tuple((one, told) for one, told in fits if told)
     return found or Unread.NO_CODE
 
 
-def _unpack(number: int, layout: FinishLayout) -> Finished | None:
+def _unpack(number: int, layout: FinishLayout, ways: int) -> Finished | None:
     """The values of the places; nothing where they contradict one another."""
     values: list[int] = []
-    for base in layout.bases:
+    for base in layout.bases(ways):
         number, value = divmod(number, base)
         values.append(value)
     rest = iter(values[3:])
     finished = Finished(
-        stops=tuple(bool(next(rest)) for _ in layout.stops),
+        stops=tuple(Done(next(rest)) for _ in layout.stops),
         answers=tuple(Found(next(rest)) for _ in layout.answers),
         before=tuple(Told(next(rest)) for _ in layout.twice),
         after=tuple(Told(next(rest)) for _ in layout.twice),
         step=values[2],
     )
-    return finished if number == 0 and _agrees(finished, layout) else None
+    whole = number == 0 and finished.ways == ways
+    return finished if whole and _agrees(finished, layout) else None
 
 
 def _agrees(finished: Finished, layout: FinishLayout) -> bool:

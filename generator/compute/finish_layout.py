@@ -23,6 +23,8 @@ SPREAD = 33
 """Every code is a multiple of it. With 37 of the check symbol it makes 1,221, more than any change of
 two neighboring symbols can come to (1,023), and no one symbol comes to 33: so every such change is
 noticed, and not only two that changed places."""
+WHOLE, PARTED = 2, 3
+"""Ways of a stop in a code: done or not; and, where a class link left some out, not asked."""
 _SYMBOLS = 32
 
 
@@ -35,23 +37,31 @@ class FinishLayout:
     numbers: int
     """Mark of its stops, and of the names and values of its answers that count, 12 bits; not of its words."""
     stops: tuple[str, ...]
-    """Ids, in the order of the page; a bit each."""
+    """Ids, in the order of the page; two ways each, or three."""
     answers: tuple[str, ...]
     """Names of the answers that count, in that order; three ways each."""
     twice: tuple[AskedTwice, ...]
     """Questions asked before and after, in the order in which they are asked again; three ways each time."""
 
-    @property
-    def bases(self) -> tuple[int, ...]:
-        """How many values each place may have, the first one counting least."""
+    def bases(self, ways: int) -> tuple[int, ...]:
+        """How many values each place may have, the first one counting least.
+
+        Args:
+            ways: of each stop, ``WHOLE`` or ``PARTED``.
+        """
         mark, pairs = 2**MARK_BITS, (3,) * len(self.twice)
-        stops, answers = (2,) * len(self.stops), (3,) * len(self.answers)
+        stops, answers = (ways,) * len(self.stops), (3,) * len(self.answers)
         return (mark, mark, len(MINUTES), *stops, *answers, *pairs, *pairs)
 
-    @property
-    def symbols(self) -> int:
-        """How many symbols a code has without its check symbol."""
-        most, length = prod(self.bases) * SPREAD - 1, 1
+    def symbols(self, ways: int) -> int:
+        """How many symbols a code has without its check symbol.
+
+        Where a class link left stops out it has more, and is known by that; so every code of a
+        whole lesson keeps meaning what it meant.
+        """
+        most, length = prod(self.bases(ways)) * SPREAD - 1, 1
+        if ways != WHOLE:
+            length = self.symbols(WHOLE) + 1
         while most >= _SYMBOLS**length:
             length += 1
         return length

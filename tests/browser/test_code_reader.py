@@ -11,19 +11,19 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from generator.compute.finish_code import Finished, Found, Told, finish_code
+from generator.compute.finish_code import Done, Finished, Found, Told, finish_code
 from generator.compute.finish_layout import finish_layout
 from tests.site_data.test_lessons import RESULTS
 
 SOUP, RIVER = (finish_layout(RESULTS[name]) for name in ("soup-night", "river-walk"))
 DONE = Finished(
-    stops=(True,) * 9 + (False, True),
+    stops=(*(Done.DONE,) * 9, Done.NOT, Done.DONE),
     answers=tuple(map(Found, (2, 1, 0, 2, 2, 2, 0, 0))),
     before=(Told.WRONG,),
     after=(Told.RIGHT,),
     step=4,
 )
-ALL = Finished((True,) * 7, (Found.FIRST,) * 7, (), (), 3)
+ALL = Finished((Done.DONE,) * 7, (Found.FIRST,) * 7, (), (), 3)
 CODE, OTHER = finish_code(DONE, SOUP), finish_code(ALL, RIVER)
 ROW = "soups.soup-chicken-broth_soup-vegetable-broth"
 
@@ -196,7 +196,7 @@ def test_what_is_kept_goes_with_the_list_and_with_everything(page: Page, site: s
 def test_in_spanish_it_reads_lessons_of_both_languages(page: Page, site: str) -> None:
     page.goto(f"{site}es/codes.html")
     bean = finish_layout(RESULTS["bean-stew"])
-    done = Finished((True,) * len(bean.stops), (Found.LATER,) * len(bean.answers), (), (), 7)
+    done = Finished((Done.DONE,) * len(bean.stops), (Found.LATER,) * len(bean.answers), (), (), 7)
     read(page, f"Ana {CODE}\nBo {finish_code(done, bean)}", "Leer los códigos")
     found = cells(page)
     assert found[0][1:4] == ["Noche de sopa en el salón", "10 de 11", "4 de 8"]

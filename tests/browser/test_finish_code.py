@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Locator, Page, expect
 
-from generator.compute.finish_code import Finished, Found, Told, read_code
+from generator.compute.finish_code import Done, Finished, Found, Told, read_code
 from generator.compute.finish_layout import FinishLayout, finish_layout
 from tests.site_data.test_lessons import RESULTS
 
@@ -97,7 +97,7 @@ def test_a_page_and_python_have_the_same_places(page: Page, site: str, lesson: s
     )
     after = [answers[at][1] for at in layout.asked_again]
     assert told(page, layout) == Finished(
-        stops=tuple(stops),
+        stops=tuple(map(Done, stops)),
         answers=tuple(how for _, how in answers),
         before=(Told.WRONG,) * len(layout.twice),
         after=tuple(Told.RIGHT if how is Found.FIRST else Told.WRONG for how in after),

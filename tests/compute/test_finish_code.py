@@ -11,9 +11,10 @@ from typing import Any
 
 import pytest
 
-from generator.compute.base32 import CHECKS, SYMBOLS
+from generator.compute.base32 import CHECKS, SYMBOLS, decode, encode
 from generator.compute.counted_answers import AskedTwice
 from generator.compute.finish_code import (
+    Done,
     Finished,
     Found,
     Told,
@@ -22,7 +23,7 @@ from generator.compute.finish_code import (
     read_code,
     step_of,
 )
-from generator.compute.finish_layout import FinishLayout, finish_layout, mark
+from generator.compute.finish_layout import SPREAD, FinishLayout, finish_layout, mark
 from tests.project import GOOD, ROOT, worked
 
 CASES = json.loads((ROOT / "tests/examples/finish-codes.json").read_text("utf-8"))
@@ -48,7 +49,7 @@ def layout_of(told: dict[str, Any]) -> FinishLayout:
 
 def finished_of(told: dict[str, Any]) -> Finished:
     return Finished(
-        tuple(map(bool, told["stops"])),
+        tuple(map(Done, told["stops"])),
         tuple(map(Found, told["answers"])),
         tuple(map(Told, told["before"])),
         tuple(map(Told, told["after"])),
@@ -65,7 +66,7 @@ PLAIN = CODE.replace("-", "")
 @pytest.mark.parametrize("case", CASES["codes"], ids=lambda case: case["title"])
 def test_a_code_and_what_it_tells(case: dict[str, Any]) -> None:
     layout, finished = layout_of(case["layout"]), finished_of(case["finished"])
-    assert layout.symbols == case["length"]
+    assert layout.symbols(finished.ways) == case["length"]
     assert finish_code(finished, layout) == case["code"]
     assert read_code(case["code"], [layout]) == ((layout, finished),)
     assert read_code(case["code"].lower().replace("0", "o"), [layout]) == ((layout, finished),)
@@ -86,11 +87,11 @@ def test_every_way_to_do_a_small_lesson_has_its_own_code() -> None:
     layout = replace(WHOLE, stops=("a", "b"), answers=("a.gap", "b.gap"), twice=())
     codes = {
         finish_code(Finished(stops, answers, (), (), step), layout)
-        for stops in product((False, True), repeat=2)
+        for stops in product(Done, repeat=2)
         for answers in product(Found, repeat=2)
         for step in range(8)
     }
-    assert len(codes) == 4 * 9 * 8
+    assert len(codes) == 9 * 9 * 8
 
 
 def test_any_change_of_two_neighbors_is_noticed() -> None:
@@ -157,6 +158,23 @@ def test_a_code_whose_places_contradict_one_another_is_none(after: Told, answer:
     assert read_code(code, [WHOLE]) is Unread.NO_CODE
 
 
+def test_a_code_of_some_stops_is_longer_and_none_of_a_whole_lesson_changes() -> None:
+    whole, parted = WHOLE.symbols(2), WHOLE.symbols(3)
+    assert parted > whole
+    some = replace(DONE, stops=(Done.NOT_ASKED, *DONE.stops[1:]))
+    assert len(finish_code(some, WHOLE).replace("-", "")) == parted + 1
+    assert len(PLAIN) == whole + 1
+
+
+def test_a_long_code_that_leaves_no_stop_out_is_none() -> None:
+    """It would be a second code for the same thing: each code is written in one way."""
+    some = finish_code(replace(DONE, stops=(Done.NOT_ASKED, *DONE.stops[1:])), WHOLE)
+    number, length = decode(some)  # type: ignore[misc]  # it is read
+    first = 2**24 * 8  # what one more in the place of the first stop comes to
+    all_asked = encode(number - SPREAD * first, length)
+    assert read_code(all_asked, [WHOLE]) is Unread.NO_CODE
+
+
 @pytest.mark.parametrize("wrong", [replace(DONE, step=8), replace(DONE, stops=DONE.stops[1:])])
 def test_what_does_not_fit_its_layout_is_refused(wrong: Finished) -> None:
     with pytest.raises(ValueError):  # noqa: PT011  # two ways not to fit, two sentences
@@ -192,5 +210,5 @@ def test_other_numbers_and_stops_change_it(tmp_path: Path, old: str, new: str) -
 def test_codes_of_the_demo_are_short() -> None:
     from tests.site_data.test_lessons import RESULTS  # noqa: PLC0415  # works out the whole demo
 
-    lengths = {name: finish_layout(result).symbols + 1 for name, result in RESULTS.items()}
+    lengths = {name: finish_layout(result).symbols(2) + 1 for name, result in RESULTS.items()}
     assert all(11 <= length <= 14 for length in lengths.values()), lengths

@@ -5,11 +5,12 @@ import { Store } from "./store.js";
 
 /**
  * One switch for a family that needs fewer numbers about food. Nobody is asked why, and nothing
- * on the page tells that it is on but the switch itself.
+ * on the page tells that it is on but the switch itself. Where a class link asks for it, there is
+ * nothing to switch.
  */
 export class BlocksSwitch {
   static define() {
-    const care = document.querySelector("lesson-thread:has(gap-calculator, day-balance) [data-care]");
+    const care = document.querySelector(":root:not([data-class-blocks]) lesson-thread:has(gap-calculator, day-balance) [data-care]");
     if (care) new BlocksSwitch().start(care);
   }
 

@@ -14,12 +14,12 @@ import { textHash } from "./text-hash.js";
  * @property {string} answers `once`, `try` or `later`
  */
 
-const BEGINS = "for-class";
-const LONGEST = 1000;
-const CHECK_SYMBOLS = 2;
-const ID = /^[a-z0-9-]{1,60}$/;
+const FOR_CLASS = "for-class";
+const LONGEST_LINK = 1000;
+const CHECK_LENGTH = 2;
+const STOP_ID = /^[a-z0-9-]{1,60}$/;
 /** By key what may stand there. */
-const KNOWN = new Map([
+const KNOWN_PARTS = new Map([
   ["numbers", /^(20|100|1000|3000|10000|20000)$/],
   ["seed", /^[a-z0-9-]{1,20}$/],
   ["blocks", /^only$/],
@@ -35,7 +35,7 @@ const KNOWN = new Map([
 export function writeClassLink({ stops, numbers, seed, blocksOnly, largePrint, answers }, lesson) {
   const told = { numbers: numbers || "", seed, blocks: blocksOnly && "only", print: largePrint && "large", answers: answers !== "once" && answers };
   const asked = Object.entries(told).filter(([, value]) => value);
-  const body = [[BEGINS, stops.join("+")], ...asked].map((part) => part.join("=")).join(";");
+  const body = [[FOR_CLASS, stops.join("+")], ...asked].map((part) => part.join("=")).join(";");
   return `${body};k=${checkOf(body, lesson)}`;
 }
 
@@ -46,8 +46,8 @@ export function writeClassLink({ stops, numbers, seed, blocksOnly, largePrint, a
  * @returns {ClassLink | "no_link" | "spoiled"}
  */
 export function readClassLink(fragment, lesson) {
-  if (!fragment.startsWith(BEGINS)) return "no_link";
-  const written = fragment.length > LONGEST ? "" : decoded(fragment).replace(/ /g, "+");
+  if (!fragment.startsWith(FOR_CLASS)) return "no_link";
+  const written = fragment.length > LONGEST_LINK ? "" : decoded(fragment).replace(/ /g, "+");
   const at = written.lastIndexOf(";k=");
   const body = written.slice(0, Math.max(at, 0));
   if (!body || written.slice(at + 3).toUpperCase() !== checkOf(body, lesson)) return "spoiled";
@@ -63,8 +63,8 @@ function askedBy(body) {
   const [[, named = ""] = [], ...parts] = body.split(";").map((part) => /** @type {[string, string]} */ (/^([^=]*)=?(.*)$/s.exec(part)?.slice(1)));
   const stops = [...new Set(named.split("+").filter(Boolean))];
   const told = new Map(parts);
-  const known = parts.every(([key, value]) => KNOWN.get(key)?.test(value));
-  if (told.size !== parts.length || !known || !stops.every((stop) => ID.test(stop)) || !body.startsWith(`${BEGINS}=`)) return undefined;
+  const known = parts.every(([key, value]) => KNOWN_PARTS.get(key)?.test(value));
+  if (told.size !== parts.length || !known || !stops.every((stop) => STOP_ID.test(stop)) || !body.startsWith(`${FOR_CLASS}=`)) return undefined;
   return {
     stops,
     numbers: Number(told.get("numbers") ?? 0),
@@ -94,5 +94,5 @@ function decoded(fragment) {
  */
 function checkOf(body, lesson) {
   const hashed = textHash(`${lesson}#${body}`);
-  return plainSymbols(BigInt(((hashed >>> (5 * CHECK_SYMBOLS)) ^ hashed) & (32 ** CHECK_SYMBOLS - 1)), CHECK_SYMBOLS);
+  return plainSymbols(BigInt(((hashed >>> (5 * CHECK_LENGTH)) ^ hashed) & (32 ** CHECK_LENGTH - 1)), CHECK_LENGTH);
 }

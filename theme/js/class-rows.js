@@ -37,8 +37,17 @@ export function layoutOf({ lesson, numbers, stops, answers, twice }) {
 export function cellsOf({ label, code, folder, told, finished }) {
   const { stops, answers, before, after, step } = finished;
   const said = (/** @type {{ id: string }[]} */ things, /** @type {number[]} */ values, /** @type {string[]} */ words) => things.map(({ id }, at) => `${id}=${words[values[at] ?? 0]}`).join(" ");
-  const done = told.stops.filter((_, at) => stops[at]).map(({ id }) => id);
+  const done = told.stops.filter((_, at) => stops[at] === 1).map(({ id }) => id);
   return [label, folder, String(told.numbers), code, done.join(" "), said(told.answers, answers, FOUND_AS), said(told.twice, before, TOLD_AS), said(told.twice, after, TOLD_AS), MINUTES_AS[step] ?? ""];
+}
+
+/**
+ * What a code tells of what was asked for: stops and answers that a class link left out are no part of it.
+ * @param {ClassRow} row
+ */
+export function askedOf({ told, finished: { stops, answers } }) {
+  const out = told.stops.filter((_, at) => stops[at] === 2).map(({ id }) => id);
+  return { stops: stops.filter((one) => one !== 2), answers: answers.filter((_, at) => !out.includes(told.answers[at]?.stop ?? "")), notAsked: out.length };
 }
 
 /**
@@ -51,7 +60,7 @@ export function missedBy(rows) {
   return answers
     .map(({ name, likely, stop }, at) => {
       const done = stops.findIndex(({ id }) => id === stop);
-      const came = rows.filter(({ finished }) => finished.answers[at] || finished.stops[done]);
+      const came = rows.filter(({ finished }) => finished.answers[at] || finished.stops[done] === 1);
       return { name, likely, first: howMany(came, at, 2), last: howMany(came, at, 1), all: came.length };
     })
     .filter(({ first, all }) => (all - first) * 2 > all)

@@ -1,5 +1,5 @@
 import { keys } from "./keys.js";
-import { learnedBy, missedBy } from "./class-rows.js";
+import { askedOf, learnedBy, missedBy } from "./class-rows.js";
 import { make } from "./make.js";
 import { say } from "./say.js";
 
@@ -21,11 +21,14 @@ export function classTable() {
  * A row of it, in the order in which the codes were typed: children are not ranked.
  * @param {ClassRow} row
  */
-export function tableRow({ label, told, finished }) {
-  const { stops, answers, before, after, step } = finished;
+export function tableRow(row) {
+  const { label, told } = row;
+  const { before, after, step } = row.finished;
+  const { stops, answers, notAsked } = askedOf(row);
   const of = (/** @type {number[]} */ values, least = 1) => say("codes_of", { some: values.filter((one) => one >= least).length, all: values.length });
   const twice = told.twice.map((_, at) => say("codes_then", { before: say(SAID[before[at] ?? 0] ?? SAID[0]), after: say(SAID[after[at] ?? 0] ?? SAID[0]) }));
-  const cells = [told.title, of(stops), of(answers, 2), of(answers), twice.join("; "), say(SAID_MINUTES[step] ?? SAID_MINUTES[0])];
+  const done = [of(stops), ...(notAsked ? [say("codes_not_asked", { n: notAsked })] : [])].join("; ");
+  const cells = [told.title, done, of(answers, 2), of(answers), twice.join("; "), say(SAID_MINUTES[step] ?? SAID_MINUTES[0])];
   return make("tr", {}, make("th", { scope: "row", textContent: label }), ...cells.map((textContent) => make("td", { textContent })));
 }
 

@@ -12,7 +12,7 @@ import { decode, encode } from "./base32.js";
  * @property {number[]} again of each question that is asked twice, which of the answers is the second one
  *
  * @typedef {object} Finished
- * @property {number[]} stops 1 for each that is done
+ * @property {number[]} stops 1 for each that is done, 2 for each that a class link did not ask for
  * @property {number[]} answers 0 not right, 1 right later, 2 right at first
  * @property {number[]} before 0 not answered, 1 wrong, 2 right
  * @property {number[]} after
@@ -32,20 +32,24 @@ export function stepOf(minutes) {
 
 /**
  * @param {Layout} layout
+ * @param {number} ways of each stop: 3 where some were not asked for
  * @returns {number[]} how many values each place may have, the first one counting least
  */
-function basesOf({ stops, answers, again }) {
+function basesOf({ stops, answers, again }, ways) {
   const pairs = again.map(() => 3);
-  return [ONE_MARK, ONE_MARK, STEPS.length, ...Array(stops).fill(2), ...Array(answers).fill(3), ...pairs, ...pairs];
+  return [ONE_MARK, ONE_MARK, STEPS.length, ...Array(stops).fill(ways), ...Array(answers).fill(3), ...pairs, ...pairs];
 }
 
 /**
- * How many symbols a code has without its check symbol.
+ * How many symbols a code has without its check symbol; where some stops were not asked for it is
+ * longer, and known by that.
  * @param {Layout} layout
+ * @param {number} ways of each stop
+ * @returns {number}
  */
-export function lengthOf(layout) {
-  const most = basesOf(layout).reduce((product, base) => product * BigInt(base), SPREAD) - 1n;
-  let length = 1;
+export function lengthOf(layout, ways = 2) {
+  const most = basesOf(layout, ways).reduce((product, base) => product * BigInt(base), SPREAD) - 1n;
+  let length = ways === 2 ? 1 : lengthOf(layout) + 1;
   while (most >= 32n ** BigInt(length)) length++;
   return length;
 }
@@ -56,8 +60,9 @@ export function lengthOf(layout) {
  */
 export function finishCode({ stops, answers, before, after, step }, layout) {
   const values = [layout.lesson, layout.numbers, step, ...stops, ...answers, ...before, ...after];
-  const number = basesOf(layout).reduceRight((sum, base, at) => sum * BigInt(base) + BigInt(values[at] ?? 0), 0n);
-  return encode(number * SPREAD, lengthOf(layout));
+  const ways = stops.includes(2) ? 3 : 2;
+  const number = basesOf(layout, ways).reduceRight((sum, base, at) => sum * BigInt(base) + BigInt(values[at] ?? 0), 0n);
+  return encode(number * SPREAD, lengthOf(layout, ways));
 }
 
 /**
@@ -81,9 +86,10 @@ export function marksOf(code) {
  */
 export function readFinish(code, layout) {
   const read = decode(code);
-  if (typeof read === "string" || read.length !== lengthOf(layout)) return undefined;
+  const ways = [2, 3].find((each) => typeof read === "object" && read.length === lengthOf(layout, each));
+  if (typeof read === "string" || !ways) return undefined;
   let number = read.number / SPREAD;
-  const values = basesOf(layout).map((base) => {
+  const values = basesOf(layout, ways).map((base) => {
     const value = Number(number % BigInt(base));
     number /= BigInt(base);
     return value;
@@ -92,7 +98,7 @@ export function readFinish(code, layout) {
   const [stops, answers] = [values.splice(0, layout.stops), values.splice(0, layout.answers)];
   const [before, after] = [values.splice(0, layout.again.length), values];
   const finished = { stops, answers, before, after, step };
-  return number || !agrees(finished, layout) ? undefined : finished;
+  return number || stops.includes(2) !== (ways === 3) || !agrees(finished, layout) ? undefined : finished;
 }
 
 /**

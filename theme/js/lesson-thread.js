@@ -5,6 +5,7 @@ import { isKept, lessonStore } from "./lesson-store.js";
 import { LiveElement } from "./live-element.js";
 import { Progress } from "./progress.js";
 import { say } from "./say.js";
+import { endsHere, goAfter } from "./show-stop.js";
 import { noteLook } from "./tried.js";
 
 /** A row that is not found yet, and that the learner sees: Blocks only leaves those out that are all numbers. */
@@ -41,10 +42,9 @@ export class LessonThread extends LiveElement {
   offerWayOn(signal) {
     for (const [index, stop] of this.stops.entries()) {
       const button = stop.querySelector("[data-go-on]");
-      const next = this.stops[index + 1];
-      if (button && next) {
+      if (button && (this.stops[index + 1] || endsHere(stop))) {
         button.removeAttribute("hidden");
-        button.addEventListener("click", () => next.querySelector("h2")?.focus(), { signal });
+        button.addEventListener("click", () => goAfter(stop), { signal });
       }
     }
   }

@@ -8,7 +8,7 @@ import { LiveElement } from "./live-element.js";
 import { watchForLoss } from "./missing-video.js";
 import { pauseBetween, untilNext } from "./pause-points.js";
 import { say } from "./say.js";
-import { showStop } from "./show-stop.js";
+import { endsHere, goAfter, showStop } from "./show-stop.js";
 import { Store } from "./store.js";
 import { clock } from "./transcript-lines.js";
 import { WholeFilm } from "./whole-film.js";
@@ -36,7 +36,8 @@ export class PausePlayer extends LiveElement {
   connected(signal) {
     const video = this.querySelector("video");
     if (!video) return;
-    this.points = JSON.parse(this.dataset.pauses || "[]").map(([at = "", stop = ""]) => ({ at: Number(at), stop }));
+    const asked = JSON.parse(this.dataset.pauses || "[]").filter(([, stop = ""]) => document.getElementById(stop)); // a class link leaves some out
+    this.points = asked.map(([at = "", stop = ""]) => ({ at: Number(at), stop }));
     this.box = this.querySelector("input");
     showCaptions(video, signal);
     new FilmEnd(video, signal);
@@ -117,7 +118,7 @@ export class PausePlayer extends LiveElement {
   goOn(video, section) {
     const at = Number(section.dataset.at || -1);
     this.passed.add(section.id);
-    if (this.isMissing || video.ended) return section.closest("li")?.nextElementSibling?.querySelector("h2")?.focus();
+    if (this.isMissing || video.ended || endsHere(section)) return goAfter(section);
     const waiting = this.waitingAt(at);
     if (waiting) this.halt(video, waiting.stop);
     else {
@@ -143,7 +144,7 @@ export class PausePlayer extends LiveElement {
       const section = /** @type {HTMLElement | null} */ (button.closest("section"));
       const at = Number(section?.dataset.at || -1);
       const others = this.isOn() && this.points.some((point) => point.at === at && point.stop !== section?.id && !this.passed.has(point.stop));
-      const name = at > video.currentTime + 0.1 && !others && !this.isMissing ? say("go_on_from", { at: clock(at) }) : say("go_on");
+      const name = at > video.currentTime + 0.1 && !others && !this.isMissing && !endsHere(section) ? say("go_on_from", { at: clock(at) }) : say("go_on");
       if (button.textContent !== name) button.textContent = name;
     }
   }

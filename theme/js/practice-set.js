@@ -1,5 +1,6 @@
 import { notYet } from "./answer-reader.js";
 import { CheckedAnswer } from "./checked-answer.js";
+import { classLinkHere } from "./class-link-here.js";
 import { writeTenths } from "./gap-arithmetic.js";
 import { LiveElement } from "./live-element.js";
 import { make } from "./make.js";
@@ -12,6 +13,7 @@ const AT_ONCE = 12;
 /**
  * Problems without end from a seed that stands in the page's address, so that a set can be shared;
  * each answer is read as those of a lesson's rows are. The first problems are in the page already.
+ * A class link brings its own set, and may hold the answers back.
  */
 export class PracticeSet extends LiveElement {
   static define() {
@@ -23,9 +25,12 @@ export class PracticeSet extends LiveElement {
   pattern;
   problems = practiceSet("", 100, 0);
   shown = 0;
+  /** @type {import("./class-link.js").ClassLink | undefined} */
+  forClass;
 
   /** @param {AbortSignal} signal */
   connected(signal) {
+    this.followClassLink();
     this.pattern ??= this.querySelector("li")?.cloneNode(true);
     for (const waiting of this.querySelectorAll("[data-choose], [data-more]")) waiting.removeAttribute("hidden");
     const chosen = (/** @type {Event} */ { target }) => target instanceof Element && target.closest("[data-choose]") && this.share(this.field("seed").value);
@@ -38,20 +43,34 @@ export class PracticeSet extends LiveElement {
     this.start();
   }
 
+  followClassLink() {
+    const { link } = classLinkHere(this.dataset.seed ?? "");
+    if (typeof link === "string") return;
+    this.forClass = link;
+    document.documentElement.toggleAttribute("data-large-print", link.largePrint);
+    if (link.answers === "once") return;
+    this.dataset.answers = link.answers; // by which the styles hold them back
+    this.querySelector("ol")?.before(make("p", { className: "quiet", textContent: link.answers === "try" ? say("class_after_try") : say("class_later") }));
+  }
+
   /** @param {SubmitEvent} event */
   submitted(event) {
     event.preventDefault();
     const form = /** @type {HTMLFormElement} */ (event.target);
     if (form.matches("[data-choose]")) this.share(this.field("seed").value);
-    else new PracticeAnswer(form).check();
+    else {
+      form.toggleAttribute("data-tried", form.hasAttribute("data-tried") || [...new FormData(form).values()].some(Boolean));
+      new PracticeAnswer(form).check();
+    }
   }
 
   /** Begins the set that the address names, or the lesson's own. */
   start() {
     const asked = new URLSearchParams(location.hash.slice(1));
     const size = this.field("size");
-    const seed = asked.get("seed") || this.dataset.seed || "";
-    if (this.querySelector(`option[value="${CSS.escape(asked.get("size") ?? "")}"]`)) size.value = asked.get("size") ?? "";
+    const seed = asked.get("seed") || this.forClass?.seed || this.dataset.seed || "";
+    const largest = asked.get("size") || String(this.forClass?.numbers ?? "");
+    if (this.querySelector(`option[value="${CSS.escape(largest)}"]`)) size.value = largest;
     this.field("seed").value = seed;
     this.querySelector("[data-set]")?.replaceChildren(seed);
     this.problems = practiceSet(seed, Number(size.value), Number(this.dataset.per));

@@ -1,4 +1,3 @@
-import { isBlocksOnly } from "../../js/blocks-only.js";
 import { CheckedAnswer } from "../../js/checked-answer.js";
 import { hear } from "../../js/events.js";
 import { FoldedRow } from "../../js/folded-row.js";
@@ -65,7 +64,7 @@ class Row extends CheckedAnswer {
   }
 
   answer() {
-    const told = isBlocksOnly() ? ".working" : ".working + p"; // the calculation has no units
+    const told = document.documentElement.matches("[data-blocks-only]") ? ".working" : ".working + p"; // the calculation has no units
     return this.form.querySelector(told)?.textContent?.trim() ?? "";
   }
 

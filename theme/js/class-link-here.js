@@ -1,0 +1,30 @@
+import { readClassLink } from "./class-link.js";
+
+const CLASS_LINK = "#for-class";
+
+/**
+ * The class link that this page was opened by, with its text; it stays with the tab while its reader
+ * goes from place to place on the page, and nowhere else.
+ * @param {string} lesson id of the page's lesson
+ */
+export function classLinkHere(lesson) {
+  const { hash } = location;
+  const text = hash.startsWith(CLASS_LINK) ? hash.slice(1) : String(history.state?.forClass ?? "");
+  addEventListener("hashchange", () => stayWith(text));
+  return { text, link: readClassLink(text, lesson) };
+}
+
+/**
+ * A link to a place of the page takes the place of the fragment; another class link opens the page anew.
+ * @param {string} text of the class link
+ */
+function stayWith(text) {
+  const { hash } = location;
+  if (!hash.startsWith(CLASS_LINK)) history.replaceState({ ...history.state, forClass: text }, "");
+  else if (hash.slice(1) !== text) location.reload();
+}
+
+/** The lesson of a page whose address is in that lesson's folder. */
+export function lessonHere() {
+  return location.pathname.split("/").at(-2) ?? "";
+}
