@@ -4,15 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
-from urllib.parse import urlsplit
 
 import pytest
 from playwright.sync_api import Page
 
 from tests.html_page import having, read_page, text
+from tests.outside.addresses import ADDRESS, leads_somewhere
 from tests.outside.pictures import codes_on_sheets
 
-ADDRESS = "https://kitchen.larkmead.example/"
 PAPERS = ("A4", "Letter")
 
 
@@ -25,16 +24,6 @@ def lessons(site: Path) -> list[str]:
     found = [one.parent.relative_to(site).as_posix() for one in sorted(site.glob("**/cards.html"))]
     assert found
     return found
-
-
-def leads_somewhere(site: Path, address: str) -> bool:
-    """Whether the page and the place on it are there."""
-    assert address.startswith(ADDRESS), address
-    path, mark = urlsplit(address.removeprefix(ADDRESS))[2::2]
-    page = site / path
-    return page.is_file() and (
-        not mark or any(one.get("id") == mark for one in read_page(page).iter())
-    )
 
 
 @pytest.mark.parametrize(("paper", "mark"), [("A4", ""), ("Letter", ""), ("A4", "#large-print")])
