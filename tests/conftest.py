@@ -22,6 +22,7 @@ from tests.made import outputs, write_files
 from tests.made_papers import demo_papers
 from tests.once import once
 from tests.once_each import once_each
+from tests.shared_context import SharedContext
 from tests.site_project import build_demo
 
 # No test is timed: a busy machine takes longer and finds the same. The same examples on every run.
@@ -38,6 +39,11 @@ PATIENCE = 60_000
 """Milliseconds that a page has for anything: a wait ends with what is waited for, and not before."""
 expect.set_options(timeout=PATIENCE)
 
+PHONE: dict[str, Any] = {
+    "viewport": {"width": 390, "height": 844},
+    "locale": "en-US",
+    "service_workers": "allow",
+}
 QUIET = (
     "--disable-background-networking",
     "--disable-component-update",
@@ -112,19 +118,26 @@ def browser() -> Iterator[Browser]:
         launched.close()
 
 
+@pytest.fixture(scope="session")
+def shared_context(browser: Browser) -> Iterator[SharedContext]:
+    """What gives most tests their page."""
+    shared = SharedContext(browser, PHONE, PATIENCE)
+    yield shared
+    shared.close()
+
+
 @pytest.fixture
 def browser_context_args() -> dict[str, Any]:
     """A phone in the hand. A test that needs another screen overrides this fixture."""
-    return {
-        "viewport": {"width": 390, "height": 844},
-        "locale": "en-US",
-        "service_workers": "allow",
-    }
+    return PHONE
 
 
 @pytest.fixture
 def context(browser: Browser, browser_context_args: dict[str, Any]) -> Iterator[BrowserContext]:
-    """A browser without memory: no storage, no cache, no worker of the test before."""
+    """A browser without memory: no storage, no cache, no worker of the test before.
+
+    A test that changes the context itself names it, and has it for itself alone.
+    """
     fresh = browser.new_context(**browser_context_args)
     fresh.set_default_timeout(PATIENCE)
     yield fresh
@@ -138,10 +151,18 @@ def complaints() -> list[str]:
 
 
 @pytest.fixture
-def page(context: BrowserContext, complaints: list[str]) -> Iterator[Page]:
+def page(
+    request: pytest.FixtureRequest, browser_context_args: dict[str, Any], complaints: list[str]
+) -> Iterator[Page]:
     """A page that fails its test on errors in its console or requests to anyone else's host."""
-    watch(context, complaints)
-    yield context.new_page()
+    if "context" in request.fixturenames or browser_context_args is not PHONE:
+        own: BrowserContext = request.getfixturevalue("context")
+        watch(own, complaints)
+        yield own.new_page()
+    else:
+        shared: SharedContext = request.getfixturevalue("shared_context")
+        yield shared.page(complaints)
+        shared.clear()
     assert complaints == []
 
 

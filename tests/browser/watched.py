@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from pathlib import Path
 from urllib.parse import urlsplit
 
 import pytest
-from playwright.sync_api import BrowserContext, ConsoleMessage, Page, Request, Route
+from playwright.sync_api import BrowserContext, ConsoleMessage, Page, Request, Route, WebError
 
 AXE = Path(__file__).parents[1] / "vendor" / "axe.min.js"
 AXE_OPTIONS = {"resultTypes": ["violations"]}  # all rules: WCAG 2.2 A and AA, and best practice
@@ -28,21 +29,31 @@ RUNS_OVER = "document.scrollingElement.scrollWidth - document.scrollingElement.c
 """Pixels that a page is wider than its screen."""
 
 
-def watch(context: BrowserContext, complaints: list[str]) -> None:
-    """Note errors in the console of every page, and requests to anyone else's host."""
+def watch(context: BrowserContext, complaints: list[str]) -> Callable[[], None]:
+    """Note errors in the console of every page, and requests to anyone else's host, until what is returned is called."""
 
     def heard(message: ConsoleMessage) -> None:
         # The browser asks for favicon.ico by itself, so its absence is not the page's doing.
         if message.type == "error" and not message.location["url"].endswith("/favicon.ico"):
             complaints.append(f"console: {message.text} ({message.location['url']})")
 
-    def asked(url: str) -> None:
-        if (urlsplit(url).hostname or "") not in INSIDE:
-            complaints.append(f"request to another host: {url}")
+    def asked(request: Request) -> None:
+        if (urlsplit(request.url).hostname or "") not in INSIDE:
+            complaints.append(f"request to another host: {request.url}")
+
+    def failed(error: WebError) -> None:
+        complaints.append(f"error: {error.error}")
 
     context.on("console", heard)
-    context.on("weberror", lambda error: complaints.append(f"error: {error.error}"))
-    context.on("request", lambda request: asked(request.url))
+    context.on("weberror", failed)
+    context.on("request", asked)
+
+    def end() -> None:
+        context.remove_listener("console", heard)
+        context.remove_listener("weberror", failed)
+        context.remove_listener("request", asked)
+
+    return end
 
 
 def until(page: Page, condition: str) -> None:
