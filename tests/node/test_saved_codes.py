@@ -61,9 +61,10 @@ def test_every_row_is_read(tmp_path: Path) -> None:
         CodeRow(
             "soup-night",
             "1204",
-            "7K3M-9QRT-4",
+            "7K3M9QRT4",
             "hello rows" if step % 2 else "hello",
             f"hello=w{'nwr'[step % 3]}",
+            "rows.apple-raw_pear-raw.gap=f",
             begins,
         )
         for step, begins in enumerate(BEGINS)
