@@ -60,6 +60,10 @@ COMMANDS = {
         "recording:recorded",
         "Keep what the numbers of LESSON were when it was filmed; `check` tells when one changes.",
     ),
+    "papers": (
+        "papers:papers",
+        "Make the papers of all lessons, or of each LESSON that is named, as PDF files.",
+    ),
     "report": (
         "reporting:report",
         "Tell reach and learning of groups from CODES.csv, the files teachers saved from the page for codes.",

@@ -50,9 +50,11 @@ def _another_day(surround: Surround) -> LinkView | None:
     return LinkView(f"{surround.folder}{before.id}/{PRACTICE}", before.title)
 
 
-def practice_views(result: LessonResult, say: Say, number: int) -> tuple[PracticeView, ...]:
-    """The first problems of the lesson's own seed, number size and step of counting."""
-    problems = practice_set(result.lesson.id, plan_of(result), PROBLEMS_A_PAGE)
+def practice_views(
+    result: LessonResult, say: Say, number: int, seed: str = ""
+) -> tuple[PracticeView, ...]:
+    """The first problems of a seed, or of the lesson's own, of its number size and step of counting."""
+    problems = practice_set(seed or result.lesson.id, plan_of(result), PROBLEMS_A_PAGE)
     return tuple(
         PracticeView(
             number=place,

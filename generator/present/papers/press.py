@@ -4,21 +4,20 @@ from __future__ import annotations
 
 import json
 import os
+from collections.abc import Sequence
 from contextlib import suppress
-from dataclasses import asdict
+from dataclasses import asdict, dataclass
 from functools import cached_property
 from hashlib import blake2b
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from generator.compute.result import LessonResult
-from generator.present.pages.in_lesson import PageInLesson
-from generator.present.papers.data import Data, as_data
+from generator.present.pages.page import Surround
+from generator.present.papers.data import Data
 from generator.present.papers.keys import keys_said, sources
-from generator.present.papers.paper import Paper, PaperFile, Size
+from generator.present.papers.paper import Size
 from generator.present.pictures.colours import LIGHT
 from generator.present.pictures.plums.plum import PLUM
-from generator.present.words.foreign import unmarked
 from generator.present.words.say import Say
 
 if TYPE_CHECKING:
@@ -28,6 +27,29 @@ _SUM = 32
 """Bytes of a checksum."""
 _SIZES = {Size.A4: "a4", Size.LETTER: "us-letter"}
 """What typst calls a size."""
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """One paper in a file."""
+
+    template: str
+    """Its file in ``theme/papers/``, without ``.typ``."""
+    view: Data
+    """What the template sees, as ``as_data`` gives it."""
+
+
+@dataclass(frozen=True, slots=True)
+class File:
+    """How a file is made."""
+
+    title: str
+    """What a reader shows as its name."""
+    size: Size
+    large: bool
+    """Whether its letters are 18 pt and up instead of 12."""
+    path: str
+    """From the site's root."""
 
 
 class Press:
@@ -46,25 +68,22 @@ class Press:
         """A process of its own begins anew: what typst holds cannot be sent."""
         return Press, (self._theme, self._kept)
 
-    def paper(self, file: PaperFile, views: dict[Paper, Data], told: PageInLesson) -> bytes:
+    def paper(self, file: File, parts: Sequence[Part], surround: Surround) -> bytes:
         """One file; the same arguments give the same bytes on every machine.
 
         Args:
-            file: which papers, and how.
-            views: what the template of each sees, as ``seen`` gives it.
-            told: the lesson they are of.
+            file: how it is made.
+            parts: what stands in it, in order.
+            surround: of the lesson they are of.
         """
-        say = told.surround.say
+        say = surround.say
         given: dict[str, Data] = {
-            "title": _title(file.title, told.result, say),
+            "title": file.title,
             "language": say.locale,
             "size": _SIZES[file.size],
             "large": file.large,
-            "programme": told.surround.site.name_in(say.language),
-            "papers": [
-                {"name": say(one.title), "template": one.template, "view": views[one]}
-                for one in file.papers
-            ],
+            "programme": surround.site.name_in(say.language),
+            "papers": [asdict(part) for part in parts],
             "words": {key: _word(say, key) for key in self._keys},
             "colours": asdict(LIGHT),
             "plum": PLUM,
@@ -131,15 +150,6 @@ class Press:
             file.parent.mkdir(parents=True, exist_ok=True)
             growing.write_bytes(key + _sum(made) + made)
             growing.replace(file)
-
-
-def seen(paper: Paper, told: PageInLesson) -> Data:
-    """What a paper's template sees of a lesson."""
-    return as_data(paper.view(told))
-
-
-def _title(key: str, result: LessonResult, say: Say) -> str:
-    return f"{say(key)}: {unmarked(result.lesson.file.title)}"
 
 
 def _word(say: Say, key: str) -> Data:
