@@ -79,6 +79,14 @@ def ended(page: Page) -> None:
     _to(page.locator("lesson-ending").first)
 
 
+def answer_shown(page: Page) -> None:
+    """The first row of a comparison on a projector that has an answer, shown."""
+    asked = page.locator("[data-answers]")
+    while asked.is_disabled():
+        page.keyboard.press("PageDown")
+    asked.click()
+
+
 def problem_solved(page: Page) -> None:
     """Practice with one problem solved and one not yet."""
     first, second = (page.locator(".problems form").nth(number) for number in (0, 1))

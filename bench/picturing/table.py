@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bench.picturing.picture import Picture
 from bench.picturing.states import (
+    answer_shown,
     asked_for_another,
     at,
     counts_shown,
@@ -161,6 +162,13 @@ _ADULTS = (
         "Teaching notes",
         "What a teacher needs, with a list of the parts to open",
         "river-walk/notes.html",
+    ),
+    Picture(
+        "projector",
+        "For a projector",
+        "One row of a comparison on a screen of its own, in large letters, with its working shown",
+        "river-walk/projector.html#lunch",
+        answer_shown,
     ),
     Picture(
         "teachers",

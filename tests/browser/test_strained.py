@@ -21,6 +21,7 @@ ENLARGED = {"width": 320, "height": 256}
 TYPES = (
     "index.html", "es/index.html", "care.html", "404.html", "river-walk/index.html", "two-days/index.html",
     "bean-stew/index.html", "es/soup-night/index.html", "es/river-walk/practice.html", "river-walk/notes.html",
+    "es/river-walk/projector.html",
     "es/garden-baskets/cards.html", "two-days/worksheet.html", "es/soup-night/answers.html",
     "market-drinks/transcript.html",
 )  # fmt: skip

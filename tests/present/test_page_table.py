@@ -105,7 +105,8 @@ def test_a_new_entry_is_made_linked_carried_home_and_kept(
     ("reader", "where"),
     [
         (Reader.FAMILY, {"index.html"}),
-        (Reader.TEACHER, {"index.html"}),
+        (Reader.TEACHER, {"index.html", "projector.html"}),
+        (Reader.CLASS, {"notes.html"}),
         (Reader.EDUCATOR, {"recording/index.html"}),
     ],
 )

@@ -1,13 +1,14 @@
 const FADING = 3_000; // ms for a browser to give the page back; some fade out for a second
 
 /**
- * Leaves the full screen that a video fills, and waits until the page has its place back: before
+ * Leaves the full screen that a video fills, not that of a whole page, and waits until the page has its place back: before
  * that, whatever is scrolled to or focused is lost again. Nothing to wait for where there is none.
  * @param {HTMLVideoElement} video
  */
 export async function leaveFullScreen(video) {
   const own = /** @type {any} */ (video); // phones that know a full screen for videos only
-  if (document.fullscreenElement) await left(document, "fullscreenchange", () => document.exitFullscreen());
+  const { documentElement, fullscreenElement } = document;
+  if (fullscreenElement && fullscreenElement !== documentElement) await left(document, "fullscreenchange", () => document.exitFullscreen());
   else if (own.webkitDisplayingFullscreen) await left(video, "webkitendfullscreen", () => own.webkitExitFullscreen());
   else return;
   await layOut();

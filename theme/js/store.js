@@ -25,6 +25,7 @@ export class Store {
    * @param {string} text
    */
   set(name, text) {
+    if (document.querySelector("[data-keeps-nothing]")) return; // a page that is shown to many is nobody's own
     try {
       localStorage.setItem(this.key, JSON.stringify({ ...this.all(), [name]: text }));
     } catch {

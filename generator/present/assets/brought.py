@@ -7,6 +7,7 @@ from collections.abc import Iterable
 BRINGS = {
     "work-{locale}.js": ("play-{locale}.js",),
     "day-{locale}.js": ("play-{locale}.js",),
+    "projector-{locale}.js": ("play-{locale}.js",),
     "later-{locale}.js": ("later.css",),
     "play-{locale}.js": ("play.css",),
 }

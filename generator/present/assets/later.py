@@ -15,7 +15,18 @@ from generator.present.words.say import Say
 WORKER = "sw.js"
 """The service worker stands at the site's root: it may answer nothing above its own folder."""
 _NO_WORKER = "sw-off.js"
-_SCRIPTS = ("page", "lesson", "thread", "video", "later", "home", "play", "clear", "codes")
+_SCRIPTS = (
+    "page",
+    "lesson",
+    "thread",
+    "video",
+    "later",
+    "home",
+    "play",
+    "clear",
+    "codes",
+    "projector",
+)
 """Entries of theme/js/ whose scripts say texts of the site; the kinds of stop name more."""
 
 
@@ -33,7 +44,7 @@ def later_files(theme: Path, says: Iterable[Say], *, keeping: bool = True) -> It
     scripts |= kinds
     entries = {name: f"js/{name}.js" for name in _SCRIPTS}
     entries |= {entry.removeprefix("js/").removesuffix(".js"): entry for entry in kinds}
-    for name in ("later.css", "home.css", "play.css", "codes.css"):
+    for name in ("later.css", "home.css", "play.css", "codes.css", "projector.css"):
         yield Output(f"assets/{name}", join_styles(f"css/{name}", styles).encode())
     spoken = tuple(says)
     for say in spoken:

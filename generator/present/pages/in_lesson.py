@@ -21,6 +21,8 @@ class LessonLinks:
     screens: tuple[LinkView, ...]
     """What else a family reads on the screen."""
     teachers: tuple[LinkView, ...]
+    whole_class: tuple[LinkView, ...]
+    """What a teacher shows to all at once."""
     filming: tuple[LinkView, ...]
     """The recording pack, its first page first; empty where it is not made."""
 

@@ -51,6 +51,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         title=file.title,
         meta=meta_line(file, say),
         back=told.links.lesson,
+        whole_class=told.links.whole_class,
         codes=surround.folder + CODES,
         summary=inline(file.summary),
         goals=file.goals,

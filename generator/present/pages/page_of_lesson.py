@@ -19,6 +19,8 @@ class Reader(Enum):
     """Printed pages are linked below the lesson and in the notes, others beside the video."""
     TEACHER = "teacher"
     """Linked below the lesson."""
+    CLASS = "class"
+    """For a teacher's whole class to see at once: linked in the notes."""
     EDUCATOR = "educator"
     """The recording pack: its first page is linked below the lesson, the others on the first."""
 

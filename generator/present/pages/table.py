@@ -12,6 +12,7 @@ from generator.present.pages.page import Build, Look, Surround
 from generator.present.pages.page_of_lesson import LessonPage, Reader
 from generator.present.pages.paper import answers_view, cards_view, worksheet_view
 from generator.present.pages.practice import practice_view
+from generator.present.pages.projector import projector_view
 from generator.present.pages.transcript import transcript_view
 from generator.present.recording.pack import pack_view, script_view, slides_view
 from generator.present.views.page import LinkView, PageView
@@ -23,6 +24,7 @@ _LESSON = Look(("screen",), "lesson-{locale}")
 _READING = Look(("screen", "below", "reading"))
 _PAPER = Look(("paper",), "paper")
 _PRACTICE = Look(("screen", "below", "play"), "play-{locale}")
+_PROJECTOR = Look(("screen", "below", "projector"), "projector-{locale}")
 _PACK = Look(("recording",), "recording")
 
 
@@ -84,6 +86,12 @@ PAGES: tuple[LessonPage, ...] = (
         builds=_ALWAYS, in_copy=True, offline=True,
     ),
     LessonPage(
+        name="projector.html", view=projector_view, has=_every,
+        title="projector_title", link="projector_link", look=_PROJECTOR,
+        reader=Reader.CLASS, printed=False, searched=False,
+        builds=_ALWAYS, in_copy=True, offline=True,
+    ),
+    LessonPage(
         name="recording/index.html", view=pack_view, has=_every,
         title="recording_title", link="recording_title", look=_PACK,
         reader=Reader.EDUCATOR, printed=False, searched=False,
@@ -133,6 +141,7 @@ def lesson_links(result: LessonResult, surround: Surround) -> LessonLinks:
         paper=links(Reader.FAMILY, printed=True),
         screens=links(Reader.FAMILY, printed=False),
         teachers=links(Reader.TEACHER, printed=False) + links(Reader.TEACHER, printed=True),
+        whole_class=links(Reader.CLASS, printed=False),
         filming=links(Reader.EDUCATOR, printed=False) + links(Reader.EDUCATOR, printed=True),
     )
 

@@ -111,6 +111,8 @@ class NotesView:
     title: str
     meta: str
     back: LinkView
+    whole_class: tuple[LinkView, ...]
+    """What is shown to the whole class at once."""
     codes: str
     """Path of the page that reads finish codes."""
     summary: Markup
