@@ -80,11 +80,10 @@ def ended(page: Page) -> None:
 
 
 def answer_shown(page: Page) -> None:
-    """The first row of a comparison on a projector that has an answer, shown."""
-    asked = page.locator("[data-answers]")
-    while asked.is_disabled():
+    """The first row of a comparison on a projector that asks for something, its working shown."""
+    while not page.locator("[data-shown] [data-working]:visible").count():
         page.keyboard.press("PageDown")
-    asked.click()
+    page.locator("[data-answers]").click()
 
 
 def problem_solved(page: Page) -> None:

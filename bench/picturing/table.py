@@ -167,7 +167,7 @@ _ADULTS = (
         "projector",
         "For a projector",
         "One row of a comparison on a screen of its own, in large letters, with its working shown",
-        "river-walk/projector.html#lunch",
+        "river-walk/projector.html",
         answer_shown,
     ),
     Picture(
