@@ -11,7 +11,14 @@ from playwright.sync_api import Page
 from tests.browser.watched import RUNS_OVER
 from tests.html_page import having, read_page
 
-WANTED = ("index.html", "worksheet.html", "answers.html", "cards.html", "codes.html")
+WANTED = (
+    "index.html",
+    "projector.html",
+    "worksheet.html",
+    "answers.html",
+    "cards.html",
+    "codes.html",
+)
 """Ends of the addresses of what stands there, where the lesson has it."""
 WIDE, PHONE = {"width": 1280, "height": 720}, {"width": 320, "height": 640}
 
