@@ -83,10 +83,9 @@ def test_each_bad_line_is_named(page: Page, site: str) -> None:
     swapped = CODE[1] + CODE[0] + CODE[2:]
     wrong = ("0" if CODE[0] != "0" else "1") + CODE[1:]
     read(page, "\n".join(["Ana", wrong, swapped, foreign, older, CODE]))
-    assert page.locator("code-reader h2 + ul li").all_inner_texts() == [
+    assert page.locator("code-reader .bad li").all_inner_texts() == [
         "Line 1: there is no code.",
-        "Line 2: a character of the code is wrong, or two changed places.",
-        "Line 3: a character of the code is wrong, or two changed places.",
+        "Lines 2 to 3: a character of the code is wrong, or two changed places.",
         "Line 4: the code is of a lesson that this site does not have.",
         "Line 5: the code is of “Soup night in the hall”, but with other numbers than it has now. Opened anew, the lesson gives a new code.",
     ]
@@ -115,20 +114,32 @@ def test_labels_are_shown_as_they_are(page: Page, site: str) -> None:
 
 
 def test_ten_thousand_lines_of_noise_do_not_stop_the_page(page: Page, site: str) -> None:
+    """Each is named, those of one fault together; the list begins short, and the box holds what was pasted."""
     page.goto(f"{site}codes.html")
+    wrong = ("0" if CODE[0] != "0" else "1") + CODE[1:]
     noise = [
-        f"{at} $%&/ <b>{'x-' * 9}{at * 7919 % 104729:x} ABCD-{at:04}-WXYZ" for at in range(10_000)
+        wrong if at % 100 == 50 else f"{at} $%&/ <b>{'x-' * 9}{at * 7919 % 104729:x} =1+1"
+        for at in range(10_000)
     ]
-    page.locator("textarea").evaluate(
-        "(box, text) => { box.value = text; }", "\n".join([*noise, CODE])
-    )
+    pasted = "\n".join([*noise, CODE])
+    box = page.locator("textarea")
+    box.evaluate("(box, text) => { box.value = text; }", pasted)
     page.get_by_role("button", name="Read the codes").click()
     status = page.locator("code-reader [role=status]")
     expect(status).to_contain_text("1 code read. 10,000 lines could not be read.")
-    page.locator("code-reader h2 + details > summary").click()
-    lines = page.locator("code-reader h2 + details li")
-    assert lines.count() == 10_000
-    assert lines.last.inner_text().startswith("Line 10,000: ")
+    lines = page.locator("code-reader .bad li")
+    assert lines.count() == 50
+    assert lines.all_inner_texts()[:3] == [
+        "Lines 1 to 50: there is no code.",
+        "Line 51: a character of the code is wrong, or two changed places.",
+        "Lines 52 to 150: there is no code.",
+    ]
+    for left in (151, 101, 51, 1):
+        page.get_by_role("button", name=f"Show {left} more").click()
+    assert lines.count() == 201
+    assert lines.last.inner_text() == "Lines 9,952 to 10,000: there is no code."
+    assert page.get_by_role("button", name="more").count() == 0
+    assert box.input_value() == pasted
 
 
 def test_reading_again_or_clearing_ends_what_was_begun(page: Page, site: str) -> None:
@@ -165,6 +176,12 @@ def test_a_table_for_the_report(page: Page, site: str) -> None:
         f"{SOUP.answers[2]}=no",
     ]
     assert third[6:] == ["the-most=wrong", "the-most=right", "20 to 29"]
+
+
+def test_opened_from_a_folder_it_says_why_it_reads_nothing(page: Page, built_site: Path) -> None:
+    page.goto((built_site / "codes.html").as_uri())
+    expect(page.locator("code-reader")).to_contain_text("open from a folder")
+    expect(page.locator("textarea")).to_be_hidden()
 
 
 def test_nothing_is_kept_unless_it_is_asked_for(page: Page, site: str) -> None:

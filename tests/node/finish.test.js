@@ -4,6 +4,7 @@ import { test } from "node:test";
 import { decode, encode } from "../../theme/js/base32.js";
 import { cell, COLUMNS, csvOf } from "../../theme/js/class-csv.js";
 import { cellsOf, learnedBy, missedBy } from "../../theme/js/class-rows.js";
+import { noteBad } from "../../theme/js/bad-lines.js";
 import { codeIn, linesOf } from "../../theme/js/code-lines.js";
 import { finishCode, lengthOf, marksOf, readFinish, stepOf } from "../../theme/js/finish-layout.js";
 import { noteBefore, noteLook, noteTry, triedOf } from "../../theme/js/tried.js";
@@ -48,16 +49,17 @@ test("a code whose places contradict one another tells nothing", () => {
 });
 
 const spaced = CODE.replace(/-/g, " ");
-for (const [text, label, code] of [
-  [`Ana ${CODE}`, "Ana", CODE],
-  [`${CODE} Ana`, "Ana", CODE],
-  [`1. Table 3: ${CODE.toLowerCase()}`, "1. Table 3", CODE.toLowerCase()],
-  [`${CODE}`, "", CODE],
-  [`Maximilian;\t${CODE.replace(/-/g, "")}`, "Maximilian", CODE.replace(/-/g, "")],
-  [`Ana Liza ${spaced}`, "Ana Liza", spaced],
-  [`“José” – ${CODE}, again`, "“José” – , again", CODE],
+for (const [text, label] of [
+  [`Ana ${CODE}`, "Ana"],
+  [`${CODE} Ana`, "Ana"],
+  [`1. Table 3: ${CODE.toLowerCase()}`, "1. Table 3"],
+  [`${CODE}`, ""],
+  [`Maximilian;\t${CODE.replace(/-/g, "")}`, "Maximilian"],
+  [`Ana Liza ${spaced}`, "Ana Liza"],
+  [`“José” – ${CODE}, again`, "“José” – , again"],
+  [`\u200fAna \u2067${CODE}\u2069`, "\u200fAna"],
 ])
-  test(`a code among other words: ${text}`, () => assert.deepEqual(codeIn({ line: 7, text: text ?? "" }), { line: 7, label, code, marks: { lesson: LAYOUT.lesson, numbers: LAYOUT.numbers } }));
+  test(`a code among other words: ${text}`, () => assert.deepEqual(codeIn({ line: 7, text: text ?? "" }), { line: 7, label, code: CODE, marks: { lesson: LAYOUT.lesson, numbers: LAYOUT.numbers } }));
 
 for (const [text, marks] of /** @type {[string, string][]} */ ([
   ["Maximiliano was here", "no_code"],
@@ -128,4 +130,17 @@ test("an answer is right at first, later or not, and is no more found at first o
   assert.equal(triedOf(store, "found"), "first");
   for (const right of [true, false]) noteBefore(store, "before", right);
   assert.equal(triedOf(store, "before"), "no");
+});
+
+test("bad lines one below the other are told together where their fault is the same", () => {
+  /** @type {import("../../theme/js/bad-lines.js").BadLines[]} */
+  const told = [];
+  for (const line of [1, 2, 3, 5]) noteBad(told, { line, why: "no_code" });
+  noteBad(told, { line: 6, why: "numbers", values: { title: "Soup" } });
+  noteBad(told, { line: 7, why: "numbers", values: { title: "Soup" } });
+  noteBad(told, { line: 8, why: "numbers", values: { title: "Walk" } });
+  assert.deepEqual(
+    told.map(({ line, last }) => [line, last]),
+    [[1, 3], [5, 5], [6, 7], [8, 8]],
+  );
 });

@@ -1,4 +1,4 @@
-"""The types written as comments in theme/js agree with the code, by TypeScript's own compiler."""
+"""The types written as comments in theme/ agree with the code, by TypeScript's own compiler."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ HERE = Path(__file__).parent
 def test_the_types_in_the_browsers_code_hold() -> None:
     npm = shutil.which("npm")
     if npm is None:
-        pytest.skip("no npm here: the types in theme/js stay unchecked")
+        pytest.skip("no npm here: the types in theme/ stay unchecked")
     fetch = [npm, "ci", "--no-audit", "--no-fund", "--silent"]
     for command in (fetch, [npm, "run", "--silent", "check"]):
         done = subprocess.run(command, cwd=HERE, capture_output=True, text=True, check=False)

@@ -1,8 +1,6 @@
 import { layoutOf } from "./class-rows.js";
 import { codeIn } from "./code-lines.js";
 import { readFinish } from "./finish-layout.js";
-import { keys } from "./keys.js";
-import { say } from "./say.js";
 
 /**
  * @typedef {object} KnownLesson
@@ -11,8 +9,6 @@ import { say } from "./say.js";
  * @property {number} numbers
  * @property {string} file address of what is fetched of it
  */
-
-const BAD = keys({ no_code: "codes_bad_no_code", wrong_symbol: "codes_bad_wrong" });
 
 /** Reads lines of codes; what a lesson asks is fetched once, when its first code is met. */
 export class ClassReading {
@@ -25,32 +21,24 @@ export class ClassReading {
   }
 
   /**
-   * A row of the table, or a sentence that names the line and says why there is none.
+   * A row of the table, or one for each lesson that the code fits; or why there is none.
    * @param {{ line: number, text: string }} written
-   * @returns {Promise<import("./class-rows.js").ClassRow | string>}
+   * @returns {Promise<import("./class-rows.js").ClassRow[] | import("./bad-lines.js").BadLine>}
    */
   async read(written) {
     const { line, label, code, marks } = codeIn(written);
-    if (typeof marks === "string") return say(BAD[marks], { line });
+    if (typeof marks === "string") return { line, why: marks };
     const named = this.lessons.filter(({ lesson }) => lesson === marks.lesson);
-    if (!named[0]) return say("codes_bad_lesson", { line });
+    if (!named[0]) return { line, why: "lesson" };
     const same = named.filter(({ numbers }) => numbers === marks.numbers);
-    if (!same[0]) return say("codes_bad_numbers", { line, title: named[0].title });
+    if (!same[0]) return { line, why: "numbers", values: { title: named[0].title } };
     try {
-      return this.only(await Promise.all(same.map((one) => this.of(one, label, code))), line);
+      const tried = await Promise.all(same.map((one) => this.of(one, label, code)));
+      const rows = tried.filter((one) => one !== undefined);
+      return rows.length ? rows : { line, why: "no_code" };
     } catch {
-      return say("codes_bad_fetch", { line, title: same[0].title });
+      return { line, why: "fetch", values: { title: same[0].title } };
     }
-  }
-
-  /**
-   * @param {(import("./class-rows.js").ClassRow | undefined)[]} tried
-   * @param {number} line
-   */
-  only(tried, line) {
-    const [row, other] = tried.filter((one) => one !== undefined);
-    if (!row) return say(BAD.no_code, { line });
-    return other ? say("codes_bad_two", { line, one: row.told.title, other: other.told.title }) : row;
   }
 
   /**
@@ -60,7 +48,7 @@ export class ClassReading {
    */
   async of({ file }, label, code) {
     const told = await this.told(file);
-    const finished = readFinish(code.replace(/ /g, ""), layoutOf(told));
+    const finished = readFinish(code, layoutOf(told));
     return finished && { label, code, folder: file.split("/").at(-2) ?? "", told, finished };
   }
 

@@ -29,7 +29,25 @@ export function tableRow(row) {
   const twice = told.twice.map((_, at) => say("codes_then", { before: say(SAID[before[at] ?? 0] ?? SAID[0]), after: say(SAID[after[at] ?? 0] ?? SAID[0]) }));
   const done = [of(stops), ...(notAsked ? [say("codes_not_asked", { n: notAsked })] : [])].join("; ");
   const cells = [told.title, done, of(answers, 2), of(answers), twice.join("; "), say(SAID_MINUTES[step] ?? SAID_MINUTES[0])];
-  return make("tr", {}, make("th", { scope: "row", textContent: label }), ...cells.map((textContent) => make("td", { textContent })));
+  return make("tr", {}, labelCell(label), ...cells.map((textContent) => make("td", { textContent })));
+}
+
+/**
+ * A row of a code that fits several lessons: she says which it is.
+ * @param {ClassRow[]} fits one for each lesson
+ * @param {(row: ClassRow | undefined) => void} chosen
+ */
+export function choiceRow(fits, chosen) {
+  const titles = fits.map(({ told }) => make("option", { textContent: told.title }));
+  const choice = make("select", { onchange: () => chosen(fits[choice.selectedIndex - 1]) }, make("option", { textContent: say("codes_choose") }), ...titles);
+  choice.setAttribute("aria-label", say(HEAD.lesson));
+  const open = make("td", { colSpan: Object.keys(HEAD).length - 1 }, choice);
+  return make("tr", {}, labelCell(fits[0]?.label ?? ""), open);
+}
+
+/** A label has a direction of its own, and turns no cell beside it. @param {string} label */
+function labelCell(label) {
+  return make("th", { scope: "row" }, make("bdi", { textContent: label }));
 }
 
 /**

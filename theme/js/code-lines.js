@@ -7,7 +7,7 @@ import { marksOf } from "./finish-layout.js";
  * @typedef {object} CodeLine
  * @property {number} line counted from 1
  * @property {string} label
- * @property {string} code as it was written; empty where there is none
+ * @property {string} code its symbols in groups of four; empty where there is none
  * @property {ReturnType<typeof marksOf>} marks
  */
 
@@ -19,6 +19,23 @@ const LONGEST_LINE = 400;
 const BETWEEN_WORDS = /[\s,;|:]+/;
 const AROUND_LABEL = /^[\s,;|:\u2010-\u2015-]+|[\s,;|:\u2010-\u2015-]+$/g;
 const HYPHENATED = /^[0-9A-Za-z]{4}(?:[-\u2010-\u2015\u2212][0-9A-Za-z]{4})+[-\u2010-\u2015\u2212]?[0-9A-Za-z*~$=]{0,4}$/;
+
+/** Marks of writing direction and spaces without a width, which come along with what is copied. */
+const UNSEEN = /[ \u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g;
+
+/** What is seen of a code, whose groups may stand apart. @param {string} written */
+function seen(written) {
+  return written.replace(UNSEEN, "");
+}
+
+/**
+ * A code as the lesson shows it, however it was typed, so that equal codes are equal; as it is written
+ * where it cannot be one.
+ * @param {string} written
+ */
+function inFours(written) {
+  return symbolsOf(seen(written)).match(/.{1,4}/g)?.join("-") ?? written;
+}
 
 /**
  * Every line that is not empty.
@@ -38,7 +55,7 @@ export function codeIn({ line, text }) {
   const found = text.length > LONGEST_LINE ? undefined : bestOf(text);
   if (!found) return { line, label: text.trim(), code: "", marks: "no_code" };
   const label = text.replace(found.written, " ").replace(AROUND_LABEL, "").replace(/\s+/g, " ");
-  return { line, label, code: found.written, marks: found.marks };
+  return { line, label, code: inFours(found.written), marks: found.marks };
 }
 
 /**
@@ -46,8 +63,8 @@ export function codeIn({ line, text }) {
  * @param {string} text
  */
 function bestOf(text) {
-  const tried = [...candidates(text)].map((written) => ({ written, marks: marksOf(written.replace(/ /g, "")) }));
-  return tried.find(({ marks }) => typeof marks === "object") ?? tried.find(({ written }) => HYPHENATED.test(written)) ?? tried.find(({ written }) => /\d/.test(written) && symbolsOf(written));
+  const tried = [...candidates(text)].map((written) => ({ written, marks: marksOf(seen(written)) }));
+  return tried.find(({ marks }) => typeof marks === "object") ?? tried.find(({ written }) => HYPHENATED.test(seen(written))) ?? tried.find(({ written }) => /\d/.test(written) && symbolsOf(seen(written)));
 }
 
 /**
@@ -56,12 +73,12 @@ function bestOf(text) {
  */
 function* candidates(text) {
   const words = text.split(BETWEEN_WORDS).filter(Boolean);
-  for (const word of words) if (symbolsOf(word).length >= FEWEST_SYMBOLS || HYPHENATED.test(word)) yield word;
+  for (const word of words) if (symbolsOf(seen(word)).length >= FEWEST_SYMBOLS || HYPHENATED.test(seen(word))) yield word;
   for (const [at, first] of words.entries()) {
-    if (first.length !== 4) continue;
-    for (let end = at + 2; end <= words.length && words[end - 2]?.length === 4; end++) {
+    if (seen(first).length !== 4) continue;
+    for (let end = at + 2; end <= words.length && seen(words[end - 2] ?? "").length === 4; end++) {
       const joined = words.slice(at, end).join(" ");
-      if (text.includes(joined) && symbolsOf(joined.replace(/ /g, "")).length >= FEWEST_SYMBOLS) yield* asWritten(joined);
+      if (text.includes(joined) && symbolsOf(seen(joined)).length >= FEWEST_SYMBOLS) yield* asWritten(joined);
     }
   }
 }
@@ -71,5 +88,5 @@ function* candidates(text) {
  * @param {string} joined
  */
 function* asWritten(joined) {
-  if (typeof marksOf(joined.replace(/ /g, "")) === "object") yield joined;
+  if (typeof marksOf(seen(joined)) === "object") yield joined;
 }
