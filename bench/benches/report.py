@@ -15,6 +15,17 @@ CODES = 100_000
 A_CLASS = 25
 HEAD = ("label", "lesson", "numbers", "code", "stops", "answers", "before", "after", "minutes")
 STOPS = "hello tomatoes the-most soups pairs-of-tens stir-it whole-pot table-talk goodbye parting"
+FOODS = (
+    "soup-chicken-broth_soup-vegetable-broth",
+    "soup-black-bean_soup-lentil",
+    "bread-whole-wheat_roll",
+)
+ANSWERS = (
+    *(f"soups.{row}.{what}" for row in FOODS for what in ("gap", "count")),
+    "whole-pot.gap",
+    "parting.answer",
+)
+HOWS = ("first", "later", "no", "first", "first", "later", "no")
 ANSWERED = ("right", "wrong", "wrong", "none", "right", "wrong", "wrong")
 
 
@@ -51,6 +62,8 @@ def _classes(folder: Path, number: int) -> Iterator[Path]:
                 code = f"7K3M-{at * 7919 % 10**8:08}-4"
                 done = " ".join(stops[: 2 + at % 9])
                 twice = f"the-most={before}", f"the-most={after}"
+                hows = (HOWS[(at + one) % len(HOWS)] for one in range(len(ANSWERS)))
+                found = " ".join(map("=".join, zip(ANSWERS, hows, strict=True)))
                 label = f"Learner {at}"
-                writer.writerow((label, lesson, "1204", code, done, "", *twice, "10 to 14"))
+                writer.writerow((label, lesson, "1204", code, done, found, *twice, "10 to 14"))
         yield file
