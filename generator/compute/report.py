@@ -116,7 +116,7 @@ def _told(key: LessonKey, tally: Tally, known: Sequence[str] | None) -> Iterable
         return ()
     if known is None:
         return () if any(one.key == key for one in tally.twice) else right.values()
-    return (right.get(name, RightAnswers(key, name, 0, 0)) for name in known)
+    return (right.get(name, RightAnswers(key, name, 0, 0, 0)) for name in known)
 
 
 def _of_page(known: Sequence[str], done: Iterable[str]) -> Sequence[str]:

@@ -74,12 +74,14 @@ class Twice:
 
 @dataclass(frozen=True, slots=True)
 class RightAnswers:
-    """How often an answer of a lesson was right."""
+    """How often an answer of a lesson was asked for, and right."""
 
     key: LessonKey
     """Of which lesson."""
     answer: str
     """Its id."""
+    asked: int
+    """Codes of learners who were asked for it: a class link may leave a stop out."""
     first: int
     """Codes that had it right at first."""
     later: int

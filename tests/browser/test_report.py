@@ -21,7 +21,7 @@ TALLY = Tally(
     reach=(Reach(SOUP, 120, 10), Reach(WALK, 80, 15)),
     stops=(StopDone(SOUP, "hello", 90), StopDone(WALK, "walk", 40)),
     twice=(Twice(SOUP, "hello", 20, 12, 30, 18),),
-    right=(RightAnswers(WALK, "walk.gap", 20, 30),),
+    right=(RightAnswers(WALK, "walk.gap", 80, 20, 30),),
     same=(),
     alike=(),
 )

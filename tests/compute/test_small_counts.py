@@ -13,7 +13,7 @@ from itertools import product
 
 import pytest
 
-from generator.compute.answered import answered
+from generator.compute.answered import Answered, answered
 from generator.compute.learned import Learned, Verdict, learned
 from generator.compute.mcnemar import FEWEST
 from generator.compute.report import Report, report
@@ -158,39 +158,56 @@ def test_verdicts() -> None:
 
 @pytest.mark.parametrize("at_least", [2, 3, 5])
 def test_right_at_first_and_at_last(at_least: int) -> None:
-    """Right at first, right later, not right, right at last: as far as each is hidden."""
+    """Right at first, right later, not right, not asked, right at last: as far as each is hidden."""
+
+    def told(table: Sequence[int]) -> Answered:
+        right = RightAnswers(KEY, "gap", sum(table[:3]), *table[:2])
+        return answered(right, sum(table[:4]), at_least)
 
     def show(table: Sequence[int]) -> tuple[object, list[int]]:
-        found = answered(RightAnswers(KEY, "gap", *table[:2]), sum(table[:3]), at_least)
+        found = told(table)
+        codes, of = sum(table[:4]), found.first.of
         first, last = (isinstance(one.count, int) for one in (found.first, found.last))
-        hidden = {0: first, 1: first and last, 2: last, 3: last}
-        return found, [at for at, seen in hidden.items() if not seen]
+        asked = of < codes  # then it tells how many were not asked
+        hidden = {0: first, 1: first and last, 2: last and asked, 3: asked, 4: last}
+        return (found, codes), [at for at, seen in hidden.items() if not seen]
 
     tables = [
-        (first, later, none, first + later)
-        for first, later, none in product(range(24), repeat=3)
-        if at_least <= first + later + none <= 23
+        (first, later, none, left, first + later)
+        for first, later, none, left in product(range(19), repeat=4)
+        if at_least <= first + later + none + left <= 18
     ]
     assert told_apart(tables, show) == []
     for table in tables:
-        found = answered(RightAnswers(KEY, "gap", *table[:2]), sum(table[:3]), at_least)
+        found = told(table)
+        if 0 < sum(table[:4]) - found.first.of < at_least:
+            raise AssertionError(table)
         if isinstance(found.first.count, int) and isinstance(found.last.count, int):
-            assert min(table[:3]) >= at_least
+            assert min(table[0], table[1], found.first.of - table[4]) >= at_least
         if found.missed:
-            assert table[0] * 2 < sum(table[:3])
+            assert table[0] * 2 < found.first.of
 
 
 def test_what_more_than_half_missed() -> None:
     def missed(first: int, codes: int) -> bool:
-        return answered(RightAnswers(KEY, "gap", first, 0), codes, 10).missed
+        return answered(RightAnswers(KEY, "gap", codes, first, 0), codes, 10).missed
 
     assert [missed(first, 60) for first in (0, 9, 10, 29, 30, 55)] == [True] * 4 + [False] * 2
     assert not missed(0, 19)  # too few to say which
 
 
+def test_who_was_not_asked_is_left_out_unless_they_are_few() -> None:
+    def of(asked: int) -> int:
+        return answered(RightAnswers(KEY, "gap", asked, 20, 0), 60, 10).first.of
+
+    assert [of(asked) for asked in (60, 51, 50, 30)] == [60, 60, 50, 30]
+    untold = Part(Hidden.UNTOLD, 60)
+    assert answered(RightAnswers(KEY, "gap", 9, 3, 0), 60, 10) == Answered("gap", untold, untold)
+
+
 def test_an_answer_that_is_told_before_and_after_is_told_nowhere_else() -> None:
     """Of all codes it would tell how many of those without an answer before were right after."""
-    right = tuple(RightAnswers(KEY, name, 20, 12) for name in ("again.answer", "soups.gap"))
+    right = tuple(RightAnswers(KEY, name, 60, 20, 12) for name in ("again.answer", "soups.gap"))
     tally = Tally((Reach(KEY, 60, 10),), (), (Twice(KEY, "guess", 12, 12, 12, 12),), right, (), ())
     known = report(tally, {}, {KEY: ("soups.gap", "parting.answer")}, 10).lessons[0]
     assert [one.answer for one in known.answers] == ["soups.gap", "parting.answer"]

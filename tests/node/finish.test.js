@@ -109,6 +109,13 @@ test("a row of the table as cells, in words that a report reads", () => {
   assert.ok(csvOf([cells]).startsWith(`\ufeff${COLUMNS.join(",")}\r\nAna,soup,`));
 });
 
+test("what a class link left out is in no cell", () => {
+  const stops = FINISHED.stops.map((one, at) => (at === 2 || at === 3 ? 2 : one));
+  const cells = cellsOf({ ...row, finished: { ...FINISHED, stops } });
+  assert.equal(cells[4], "s0 s1 s4 s5 s6 s7 s8 s10");
+  assert.equal(cells[5], "a0=first a1=later a4=first a5=first a6=later a7=no");
+});
+
 test("what more than half did not have at first, most missed first", () => {
   const rows = [row, { ...row, finished: { ...FINISHED, answers: [0, 0, 1, 2, 2, 2, 1, 0], before: [2] } }];
   rows.push({ ...row, finished: { ...FINISHED, stops: FINISHED.stops.map(() => 0), answers: FINISHED.answers.map(() => 0), before: [0], after: [0] } }); // has not come to anything

@@ -36,9 +36,12 @@ export function layoutOf({ lesson, numbers, stops, answers, twice }) {
  */
 export function cellsOf({ label, code, folder, told, finished }) {
   const { stops, answers, before, after, step } = finished;
-  const said = (/** @type {{ id: string }[]} */ things, /** @type {number[]} */ values, /** @type {string[]} */ words) => things.map(({ id }, at) => `${id}=${words[values[at] ?? 0]}`).join(" ");
+  const each = (/** @type {{ id: string }[]} */ things, /** @type {number[]} */ values, /** @type {string[]} */ words) => things.map(({ id }, at) => `${id}=${words[values[at] ?? 0]}`);
+  const said = (/** @type {Parameters<typeof each>} */ ...what) => each(...what).join(" ");
   const done = told.stops.filter((_, at) => stops[at] === 1).map(({ id }) => id);
-  return [label, folder, String(told.numbers), code, done.join(" "), said(told.answers, answers, FOUND_AS), said(told.twice, before, TOLD_AS), said(told.twice, after, TOLD_AS), MINUTES_AS[step] ?? ""];
+  const out = told.stops.filter((_, at) => stops[at] === 2).map(({ id }) => id);
+  const found = each(told.answers, answers, FOUND_AS).filter((_, at) => !out.includes(told.answers[at]?.stop ?? ""));
+  return [label, folder, String(told.numbers), code, done.join(" "), found.join(" "), said(told.twice, before, TOLD_AS), said(told.twice, after, TOLD_AS), MINUTES_AS[step] ?? ""];
 }
 
 /**

@@ -64,7 +64,8 @@ FROM (
 GROUP BY lesson, numbers, question ORDER BY lesson, numbers, question
 """
 _RIGHT = """
-SELECT lesson, numbers, answer, count(*) FILTER (how = 'f'), count(*) FILTER (how = 'l')
+SELECT lesson, numbers, answer, count(*),
+  count(*) FILTER (how = 'f'), count(*) FILTER (how = 'l')
 FROM (
   SELECT lesson, numbers, split_part(one, '=', 1) AS answer, split_part(one, '=', 2) AS how
   FROM (SELECT lesson, numbers, unnest(string_split(answers, ' ')) AS one FROM codes WHERE answers <> '')

@@ -67,7 +67,13 @@ def test_against_a_plain_count(tmp_path: Path) -> None:
         for answer in one.answers.split()
     )
     assert tally.right == tuple(
-        RightAnswers(key, answer, right[key, answer, "f"], right[key, answer, "l"])
+        RightAnswers(
+            key,
+            answer,
+            sum(right[key, answer, how] for how in "fln"),
+            right[key, answer, "f"],
+            right[key, answer, "l"],
+        )
         for key, answer in sorted({(key, answer) for key, answer, _ in right})
     )
     same = Counter((at, one.lesson, one.numbers, one.code) for at, one in rows)
