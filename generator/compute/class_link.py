@@ -57,8 +57,11 @@ class ClassLink:
     seed: str = ""
     """Of practice; empty for that of the lesson."""
     blocks_only: bool = False
+    """Whether what foods hold is left out."""
     large_print: bool = False
+    """Whether letters are large, on the screen and on paper."""
     answers: Answers = Answers.ONCE
+    """When they open."""
 
 
 def class_link(link: ClassLink, lesson: str) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 
 from markupsafe import Markup
 
@@ -11,6 +11,7 @@ from generator.present.addresses import FromAnywhere, OnSite
 from generator.present.assets.environment import Theme
 from generator.present.entry import LessonEntry
 from generator.present.output import Output
+from generator.present.pages.class_link import MAKER, class_links_view
 from generator.present.pages.codes import CODES, codes_view
 from generator.present.pages.components import PATH, components_view
 from generator.present.pages.home import FRONT, PROSE, home_view
@@ -21,6 +22,7 @@ from generator.present.views.home import ProseView
 from generator.present.views.page import LinkView, View
 from generator.present.words.prose import contents, first_words
 
+_OfLessons = Callable[[Sequence[LessonEntry], Iterable[LessonEntry], Surround], View]
 GUIDE = "guide/index.html"
 """First page of the guide for educators, which is written in the site's first language alone."""
 
@@ -85,12 +87,14 @@ class Presenter:
     def with_lessons(
         self, body: str, entries: Sequence[LessonEntry], originals: Iterable[LessonEntry]
     ) -> str:
-        """The body of a hand-written page with the list of lessons in the place of its mark."""
-        if LIST not in body:
-            return body
-        view = lesson_list(entries, originals, self.surround)
-        listed = self._theme.fill_part(view, self._say, self._at(FRONT))
-        return body.replace(LIST, listed)
+        """The body of a hand-written page with what is made of the lessons in the place of its mark."""
+        known = tuple(originals)
+        made: dict[str, _OfLessons] = {LIST: lesson_list, MAKER: class_links_view}
+        for mark, view_of in made.items():
+            if mark in body:
+                view = view_of(entries, known, self.surround)
+                body = body.replace(mark, self._theme.fill_part(view, self._say, self._at(FRONT)))
+        return body
 
     def not_found(self, told: Mapping[Presenter, Sequence[LessonEntry]]) -> Output:
         """The page in the place of one that is not there, for the whole site.

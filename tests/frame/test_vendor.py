@@ -12,6 +12,7 @@ ROOT = Path(__file__).parents[2]
 LISTS = {
     "tests/vendor/README.md": "tests/vendor",
     "theme/vendor/plotly/VERSION": "theme/vendor/plotly",
+    "theme/vendor/lean-qr/VERSION": "theme/vendor/lean-qr",
     "theme/vendor/noto-sans/VERSION": "theme/vendor/noto-sans",
 }
 NAMED = {

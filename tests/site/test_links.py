@@ -11,6 +11,7 @@ from xml.etree.ElementTree import Element
 
 import pytest
 
+from generator.compute.class_link import ClassLink, read_class_link
 from generator.present.pages.not_found import NOT_FOUND
 from tests.html_page import pages, read_page
 from tests.project import library
@@ -114,7 +115,7 @@ def leads_home(address: str, site: Path) -> bool:
 
 
 def is_alive(address: str, page: Path, site: Path) -> bool:
-    """Whether a relative address leads to a file inside the site and, with `#`, to an element there.
+    """Whether a relative address leads to a file inside the site and, with `#`, to an element there, or opens a lesson for a class.
 
     The page that a host sends for any that is not there has its addresses from the root of the host.
     """
@@ -128,6 +129,7 @@ def is_alive(address: str, page: Path, site: Path) -> bool:
     return (
         not fragment
         or target.suffix != ".html"
+        or isinstance(read_class_link(fragment, target.parent.name), ClassLink)
         or any(  # a moment of a film is no element
             element.get("id") == fragment for element in read_page(target).iter()
         )

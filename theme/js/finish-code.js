@@ -1,3 +1,4 @@
+import { copyText } from "./copy-text.js";
 import { hear } from "./events.js";
 import { finishCode } from "./finish-layout.js";
 import { finishedSoFar, placesOnPage } from "./finish-on-page.js";
@@ -58,12 +59,7 @@ export class FinishCode extends LiveElement {
   }
 
   async copy() {
-    try {
-      await navigator.clipboard.writeText(this.code.textContent ?? "");
-      this.told.textContent = say("finish_copied");
-    } catch {
-      getSelection()?.selectAllChildren(this.code); // from a folder, or where it is not allowed
-      this.told.textContent = say("finish_copy_by_hand");
-    }
+    const isCopied = await copyText(this.code.textContent ?? "", this.code);
+    this.told.textContent = isCopied ? say("finish_copied") : say("finish_copy_by_hand");
   }
 }

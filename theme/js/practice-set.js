@@ -1,6 +1,7 @@
 import { notYet } from "./answer-reader.js";
 import { CheckedAnswer } from "./checked-answer.js";
 import { classLinkHere } from "./class-link-here.js";
+import { freshSeed } from "./fresh-seed.js";
 import { writeTenths } from "./gap-arithmetic.js";
 import { LiveElement } from "./live-element.js";
 import { make } from "./make.js";
@@ -199,11 +200,6 @@ class PracticeAnswer extends CheckedAnswer {
   get second() {
     return Number(this.form.dataset.second);
   }
-}
-
-/** A short set's name that nobody has to think of. */
-function freshSeed() {
-  return crypto.getRandomValues(new Uint32Array(1))[0]?.toString(36).slice(-5) ?? "";
 }
 
 /**

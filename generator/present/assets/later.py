@@ -26,6 +26,7 @@ _SCRIPTS = (
     "clear",
     "codes",
     "projector",
+    "for-class",
 )
 """Entries of theme/js/ whose scripts say texts of the site; the kinds of stop name more."""
 

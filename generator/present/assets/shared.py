@@ -41,4 +41,7 @@ def shared_files(folder: Path, *, recording: bool, preview: bool = False) -> Ite
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-bars.min.js", (vendor / "plotly-bars.min.js").read_bytes())
     yield Output("assets/plotly-bars.LICENSE.txt", (vendor / "LICENSE").read_bytes())
+    drawing = folder / "vendor" / "lean-qr"
+    yield Output("assets/lean-qr.min.js", (drawing / "lean-qr.min.js").read_bytes())
+    yield Output("assets/lean-qr.LICENSE.txt", (drawing / "LICENSE").read_bytes())
     yield Output("assets/favicon.svg", icon_file().encode())

@@ -9,6 +9,7 @@ from generator.compute.answers import PARTING
 from generator.compute.result import LessonResult
 from generator.present.pages.cartridges import lesson_cartridges
 from generator.present.pages.class_lines import class_lines
+from generator.present.pages.class_link import class_link_view
 from generator.present.pages.codes import CODES
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import meta_line
@@ -53,6 +54,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         back=told.links.lesson,
         whole_class=told.links.whole_class,
         codes=surround.folder + CODES,
+        class_link=class_link_view(told),
         summary=inline(file.summary),
         goals=file.goals,
         standards=tuple((code, _standard(code, surround)) for code in file.standards),

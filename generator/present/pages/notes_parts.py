@@ -13,6 +13,7 @@ def notes_parts(view: NotesView, say: Say) -> tuple[LinkView, ...]:
         ("goals", say("goals"), view.goals),
         ("standards", say("notes_standards"), view.standards),
         ("plan", say("notes_plan"), view.plan),
+        ("class-link", say("link_title"), True),
         ("class", say("notes_class"), view.for_class),
         ("answers", say("notes_answers"), view.answers),
         ("look-for", say("notes_look_for"), view.look_for),

@@ -15,7 +15,7 @@ from generator.present.words.stamp import print_stamp
 PRACTICE = "practice.html"
 """The page's name in its lesson's folder."""
 PROBLEMS_A_PAGE = 12
-_LEAST_LARGE = 3000
+LEAST_LARGE = 3000
 """Sizes above it are offered only where they are the lesson's own."""
 
 
@@ -34,7 +34,7 @@ def practice_view(told: PageInLesson) -> PracticePageView:
                 largest, say("practice_size", largest=say.number(largest)), largest == plan.largest
             )
             for largest in SIZES
-            if largest in (plan.largest, *(one for one in SIZES if one <= _LEAST_LARGE))
+            if largest in (plan.largest, *(one for one in SIZES if one <= LEAST_LARGE))
         ),
         problems=practice_views(result, say, PROBLEMS_A_PAGE),
         another_day=_another_day(told.surround),

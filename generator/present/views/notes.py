@@ -9,6 +9,7 @@ from markupsafe import Markup
 
 from generator.present.views.amounts import BringsView, SourceView
 from generator.present.views.cartridges import CartridgesView
+from generator.present.views.class_link import ClassLinkView
 from generator.present.views.page import LinkView, PageView
 
 
@@ -115,6 +116,7 @@ class NotesView:
     """What is shown to the whole class at once."""
     codes: str
     """Path of the page that reads finish codes."""
+    class_link: ClassLinkView
     summary: Markup
     goals: tuple[str, ...]
     standards: tuple[tuple[str, str], ...]
