@@ -181,7 +181,7 @@ def test_a_code_tells_what_was_asked_for_and_nothing_of_the_rest(page: Page, sit
 
 
 def test_practice_is_the_same_for_everyone_and_its_answers_wait(page: Page, site: str) -> None:
-    opened(page, site, ClassLink(numbers=100, seed="room-12", answers=Answers.TRY))
+    opened(page, site, ClassLink(("lunch",), 100, "room-12", answers=Answers.TRY))
     page.get_by_role("link", name="Practice").click()
     page.evaluate(ALL_THERE)
     assert asked(page) == made("room-12", 100, 12)
@@ -194,6 +194,9 @@ def test_practice_is_the_same_for_everyone_and_its_answers_wait(page: Page, site
     page.reload()
     page.evaluate(ALL_THERE)
     assert details.count() == 0
+    page.get_by_role("link", name="Back to the lesson").click()
+    page.evaluate(ALL_THERE)
+    assert stops(page) == ["lunch"]
 
 
 def test_blocks_and_large_letters_go_along_and_stay_off_the_device(page: Page, site: str) -> None:

@@ -23,7 +23,7 @@ export function followClassLink(thread) {
   page.toggleAttribute("data-blocks-only", page.matches("[data-blocks-only], [data-class-blocks]"));
   page.toggleAttribute("data-large-print", link.largePrint);
   if (link.answers !== "once") holdBack(thread, link.answers);
-  carryClassLink(text, link.answers === "once");
+  carryClassLink(text, link);
   tell(thread, ...wordsOf(link, chosen), wholeLesson());
 }
 

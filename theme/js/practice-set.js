@@ -1,6 +1,7 @@
 import { notYet } from "./answer-reader.js";
 import { CheckedAnswer } from "./checked-answer.js";
 import { classLinkHere } from "./class-link-here.js";
+import { carryClassLink } from "./class-ways.js";
 import { freshSeed } from "./fresh-seed.js";
 import { writeTenths } from "./gap-arithmetic.js";
 import { LiveElement } from "./live-element.js";
@@ -45,13 +46,14 @@ export class PracticeSet extends LiveElement {
   }
 
   followClassLink() {
-    const { link } = classLinkHere(this.dataset.seed ?? "");
+    const { text, link } = classLinkHere(this.dataset.seed ?? "");
     if (typeof link === "string") return;
+    carryClassLink(text, link);
     this.forClass = link;
     document.documentElement.toggleAttribute("data-large-print", link.largePrint);
     if (link.answers === "once") return;
     this.dataset.answers = link.answers; // by which the styles hold them back
-    this.querySelector("ol")?.before(make("p", { className: "quiet", textContent: link.answers === "try" ? say("class_after_try") : say("class_later") }));
+    this.querySelector("ol")?.before(make("p", { className: "quiet", textContent: link.answers === "try" ? say("class_answers_try") : say("class_answers_later") }));
   }
 
   /** @param {SubmitEvent} event */
