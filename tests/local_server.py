@@ -119,9 +119,13 @@ class _Handler(SimpleHTTPRequestHandler):
     def end_headers(self) -> None:
         self.send_header("Accept-Ranges", "bytes")
         self.send_header("Cache-Control", "no-cache")
-        told = Path(self.directory, "_headers")
-        for line in told.read_text("utf-8").splitlines()[1:] if told.is_file() else ():
-            self.send_header(*line.strip().split(": ", 1))
+        told, place = Path(self.directory, "_headers"), ""
+        path = self.path.partition("?")[0]
+        for line in told.read_text("utf-8").splitlines() if told.is_file() else ():
+            if not line.startswith("  "):
+                place = line
+            elif path.startswith(place[:-1]) if place.endswith("*") else path == place:
+                self.send_header(*line.strip().split(": ", 1))
         super().end_headers()
 
     def log_message(self, *_: object) -> None:

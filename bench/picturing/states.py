@@ -21,6 +21,15 @@ def at(selector: str) -> Callable[[Page], None]:
     return go
 
 
+def named(stop: str) -> Callable[[Page], None]:
+    """Show the stop of this name alone, on the page that other sites show."""
+
+    def go(page: Page) -> None:
+        page.evaluate("name => { location.hash = name; }", stop)
+
+    return go
+
+
 def gap_found(page: Page) -> None:
     """The first row that asks with its gap and count found, the second with its numbers added."""
     rows = page.locator("form[data-gap]:has([name=gap])")

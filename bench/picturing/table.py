@@ -11,6 +11,7 @@ from bench.picturing.states import (
     ended,
     gap_found,
     kept,
+    named,
     pacer_open,
     problem_solved,
     who_open,
@@ -169,6 +170,13 @@ _ADULTS = (
         "One row of a comparison on a screen of its own, in large letters, with its working shown",
         "river-walk/projector.html",
         answer_shown,
+    ),
+    Picture(
+        "embed",
+        "A stop on a class site",
+        "One stop alone, as a page of another site shows it, and the way to the whole lesson",
+        "embed/river-walk/stop.html",
+        named("guess"),
     ),
     Picture(
         "teachers",

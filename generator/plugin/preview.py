@@ -73,7 +73,7 @@ def preview_site(root: Path, bound: socket.socket, tell: Telling) -> None:
         plain = server.serve_request
         pages = with_band(plain, lambda: shown.problems)
         parts = with_ranges(with_page(pages, plain, f"/{_PROBLEMS}", shown.lacks))
-        server.set_app(with_headers(parts, preview_headers()))
+        server.set_app(with_headers(parts, preview_headers))
         try:
             with suppress(KeyboardInterrupt):
                 server.serve()  # type: ignore[no-untyped-call]  # MkDocs leaves it untyped

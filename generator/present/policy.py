@@ -8,18 +8,21 @@ and a site may stand in a folder of somebody else's.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 
 from generator.present.output import Output
 
 HEADERS = "_headers"
-"""Name of the file; each line but the first is one header, for all that its first line names."""
+"""Name of the file; a line names pages, and each line below it that is set in is one header for them."""
+FRAMED = "embed/"
+"""Folder of the only pages that other sites may show inside of theirs; they keep nothing and ask for nothing."""
 REFERRER = "no-referrer"
 """Nobody is told from which page somebody came (W3C Referrer Policy)."""
+_POLICY, _PAGE = "Content-Security-Policy", ".html"
 _NOTHING = "'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='"
 """Hash of the empty string: the plotting library adds an empty style element and fills it by script."""
-_FRAMED = "frame-ancestors 'none'"
+_IN_NO_FRAME = "frame-ancestors 'none'"
 """No other site shows a page inside of its own; a browser hears it in a header alone (CSP 3, 6.4.2)."""
 _MAY = ("autoplay", "fullscreen", "picture-in-picture", "screen-wake-lock")
 """What player and pacer use, on the site's own pages."""
@@ -50,17 +53,19 @@ def content_policy(*, media: str = "") -> str:
     )
 
 
-def headers(*, preview: bool = False) -> Mapping[str, str]:
-    """The headers a site is sent with, by their names.
+def headers(path: str = "", *, preview: bool = False) -> Mapping[str, str]:
+    """The headers a page is sent with, by their names.
 
     Args:
+        path: of the page, from the site's root.
         preview: whether a reload script runs in each page, which the whole policy would stop.
     """
-    policy = _FRAMED if preview else f"{content_policy()}; {_FRAMED}"
+    parts = ((not preview, content_policy()), (not path.startswith(FRAMED), _IN_NO_FRAME))
+    policy = "; ".join(part for said, part in parts if said)
     allowed = [*(f"{name}=(self)" for name in _MAY), *(f"{name}=()" for name in _MAY_NOT)]
     return MappingProxyType(
         {
-            "Content-Security-Policy": policy,
+            **({_POLICY: policy} if policy else {}),
             "Permissions-Policy": ", ".join(allowed),
             "Referrer-Policy": REFERRER,
             "X-Content-Type-Options": "nosniff",
@@ -68,7 +73,33 @@ def headers(*, preview: bool = False) -> Mapping[str, str]:
     )
 
 
-def headers_file() -> Output:
-    """The headers for hosts that read them from a file at the site's root."""
-    lines = ["/*", *(f"  {name}: {value}" for name, value in headers().items())]
-    return Output(HEADERS, "".join(f"{line}\n" for line in lines).encode())
+def headers_file(pages: Iterable[str]) -> Output:
+    """The headers for hosts that read them from a file at the site's root.
+
+    No page is named twice for one header: hosts differ in what they make of that, and where two
+    policies meet, a browser holds a page to both (CSP 3, 4.2.2).
+
+    Args:
+        pages: of the site, by their paths from its root.
+    """
+    every = {name: value for name, value in headers().items() if name != _POLICY}
+    own = {place: {_POLICY: headers()[_POLICY]} for place in _places(pages)}
+    framed = {f"/{FRAMED}*": {_POLICY: headers(FRAMED)[_POLICY]}}
+    rules = {"/*": every, **own, **framed}
+    return Output(HEADERS, "".join(_rule(place, told) for place, told in rules.items()).encode())
+
+
+def _rule(place: str, told: Mapping[str, str]) -> str:
+    return "".join(f"{line}\n" for line in (place, *(f"  {key}: {told[key]}" for key in told)))
+
+
+def _places(pages: Iterable[str]) -> list[str]:
+    """All but the framed pages: the root, its pages with and without their ending, and each folder."""
+    roots, folders = set[str](), set[str]()
+    for path in pages:
+        folder, inside, _ = path.partition("/")
+        if inside:
+            folders.add(f"/{folder}/*")
+        elif path.endswith(_PAGE):
+            roots |= {f"/{path}", f"/{path.removesuffix(_PAGE)}"}
+    return ["/", *sorted(roots), *sorted(folders - {f"/{FRAMED}*"})]

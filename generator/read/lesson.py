@@ -31,7 +31,7 @@ from generator.read.translation import read_translations
 _FOLDER = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 _LONGEST = 300
 """Signs of a sentence, however long the word in it that the educator wrote."""
-RESERVED = frozenset({"assets", "components"})
+RESERVED = frozenset({"assets", "components", "embed"})
 """Folders of the site that hold no lesson; nor does the folder of a language."""
 
 

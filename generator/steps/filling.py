@@ -12,6 +12,7 @@ from pathlib import Path
 from generator.engine.side_by_side import each_made
 from generator.present.output import Output
 from generator.present.pages.not_found import NOT_FOUND
+from generator.present.policy import headers_file
 from generator.steps.by_hand import ByHand
 from generator.steps.lessons import KeptLesson
 from generator.steps.run import Run
@@ -69,6 +70,15 @@ def pieces_of(site: Site, root: Path) -> list[Piece]:
 
 
 def other_files(site: Site, by_hand: ByHand) -> Iterator[Output]:
+    """What belongs to no lesson, and the headers that every page is sent with."""
+    told = list(site.map.lessons)
+    for one in _other_files(site, by_hand):
+        told.append(one.path)
+        yield one
+    yield headers_file(told)
+
+
+def _other_files(site: Site, by_hand: ByHand) -> Iterator[Output]:
     """What lessons share, the pages of the site itself, the pages written by hand, and their pictures."""
     yield from site.shared()
     yield from by_hand.files

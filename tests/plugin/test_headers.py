@@ -27,7 +27,7 @@ def test_every_answer_has_them_beside_its_own() -> None:
         begun.append((status, given))
         return None
 
-    answer = with_headers(with_ranges(app), preview_headers())
+    answer = with_headers(with_ranges(app), preview_headers)
     assert list(answer(environ, start)) == [b"gone"]  # type: ignore[arg-type]  # nobody calls what it gives
     ((status, given),) = begun
     assert status == "404 Not Found"

@@ -52,6 +52,7 @@ SONG = LessonPage(
     printed=True,
     searched=True,
     builds=frozenset({Build.PREVIEW, Build.PUBLISHED}),
+    framed=False,
     in_copy=True,
     offline=True,
 )

@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
+import pytest
+
 from generator.present.policy import HEADERS, content_policy, headers, headers_file
 from tests.policy import POLICY
 
@@ -79,10 +81,38 @@ def test_nothing_is_promised_for_a_whole_host() -> None:
     assert "Strict-Transport-Security" not in headers()
 
 
-def test_the_file_holds_every_header_for_every_path() -> None:
-    made = headers_file()
+PAGES = (
+    "index.html", "care.html", "404.html", "soup/index.html", "soup/notes.html",
+    "es/soup/recording/script.html", "embed/soup/stop.html", "embed/es/soup/stop.html", "embed.html",
+)  # fmt: skip
+
+
+def sent(path: str, file: str) -> dict[str, list[str]]:
+    """By name, every header of the file for an address; ``*`` at the end of a place is whatever follows."""
+    found: dict[str, list[str]] = {}
+    place = ""
+    for line in file.splitlines():
+        if not line.startswith("  "):
+            place = line
+        elif path.startswith(place[:-1]) if place.endswith("*") else path == place:
+            name, _, value = line.strip().partition(": ")
+            found.setdefault(name, []).append(value)
+    return found
+
+
+@pytest.mark.parametrize("page", PAGES)
+def test_the_file_says_each_header_of_a_page_once(page: str) -> None:
+    made = headers_file(PAGES)
     assert made.path == HEADERS
-    first, *lines = made.content.decode().splitlines()
-    assert first == "/*"
-    assert dict(line.strip().split(": ", 1) for line in lines) == headers()
-    assert all(line.startswith("  ") for line in lines)
+    addresses = [f"/{page}", f"/{page.removesuffix('index.html')}"]
+    addresses = addresses if page.endswith("index.html") else [f"/{page}", f"/{page[:-5]}"]
+    for address in addresses:
+        told = {name: [value] for name, value in headers(page).items()}
+        assert sent(address, made.content.decode()) == told, address
+
+
+def test_only_what_other_sites_may_show_is_shown_by_them() -> None:
+    for page in PAGES:
+        policy = directives(headers(page)["Content-Security-Policy"])
+        assert policy == (POLICY if page.startswith("embed/") else POLICY | FRAMED)
+    assert "Content-Security-Policy" not in headers("embed/soup/stop.html", preview=True)

@@ -27,6 +27,7 @@ _SCRIPTS = (
     "codes",
     "projector",
     "for-class",
+    "embed",
 )
 """Entries of theme/js/ whose scripts say texts of the site; the kinds of stop name more."""
 

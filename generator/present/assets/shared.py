@@ -13,15 +13,14 @@ from generator.present.assets.kind_files import (
 from generator.present.assets.licences import licences_file
 from generator.present.output import Output
 from generator.present.pictures.plums.svg import icon_file
-from generator.present.policy import headers_file
 
-_STYLES = ("screen", "below", "reading", "paper")
+_STYLES = ("screen", "below", "reading", "paper", "embed")
 _SCRIPTS = ("paper",)
 """Entries of theme/css/ and theme/js/, each joined into one file with all it imports; the kinds of stop name more."""
 
 
 def shared_files(folder: Path, *, recording: bool, preview: bool = False) -> Iterator[Output]:
-    """Styles, scripts and pictures that the pages of all languages share, and the headers they are sent with.
+    """Styles, scripts and pictures that the pages of all languages share.
 
     Args:
         folder: the theme's.
@@ -36,7 +35,6 @@ def shared_files(folder: Path, *, recording: bool, preview: bool = False) -> Ite
         yield Output(f"assets/{name}.css", join_styles(entry, styles).encode())
     for name in (*_SCRIPTS, *own):
         yield Output(f"assets/{name}.js", join_script(f"js/{name}.js", scripts).encode())
-    yield headers_file()
     yield licences_file(folder)
     vendor = folder / "vendor" / "plotly"
     yield Output("assets/plotly-bars.min.js", (vendor / "plotly-bars.min.js").read_bytes())

@@ -10,9 +10,10 @@ from generator.present.pages.table import START, lesson_pages
 def lesson_addresses(result: LessonResult) -> dict[str, frozenset[str] | None]:
     """Every page of a lesson in its folder; of the lesson itself the ids of its stops, of others nothing.
 
-    Pages for filming are left out: whether they are published, the site can change its mind about.
+    Pages for filming are left out: whether they are published, the site can change its mind about. So
+    is what other sites show, which nobody goes to from here.
     """
     lesson = result.lesson
     stops = frozenset(lesson.stop_id(index) for index in range(len(lesson.file.stops)))
     pages = lesson_pages(result, frozenset({Build.PUBLISHED}))
-    return {one.name: stops if one is START else None for one in pages}
+    return {one.name: stops if one is START else None for one in pages if not one.framed}

@@ -11,6 +11,7 @@ from generator.present.pages.cartridges import lesson_cartridges
 from generator.present.pages.class_lines import class_lines
 from generator.present.pages.class_link import class_link_view
 from generator.present.pages.codes import CODES
+from generator.present.pages.embed import snippets
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.minutes import stop_minutes
@@ -80,6 +81,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         day_needs=day_needs(result, say),
         downloads=told.links.paper,
         cartridges=lesson_cartridges(lesson.id, surround),
+        snippets=snippets(told),
         stamp=print_stamp(result),
     )
     return replace(view, contents=notes_parts(view, say))

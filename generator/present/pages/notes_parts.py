@@ -28,5 +28,6 @@ def notes_parts(view: NotesView, say: Say) -> tuple[LinkView, ...]:
         ("brings", say("notes_brings"), view.brings),
         ("on-paper", say("on_paper"), True),
         ("platform", say("cartridge_title"), True),
+        ("class-site", say("embed_notes"), True),
     )
     return tuple(LinkView(f"#{name}", words) for name, words, shown in every if shown)

@@ -23,6 +23,8 @@ class Reader(Enum):
     """For a teacher's whole class to see at once: linked in the notes."""
     EDUCATOR = "educator"
     """The recording pack: its first page is linked below the lesson, the others on the first."""
+    ELSEWHERE = "elsewhere"
+    """Whoever meets it on another site; nothing here links to it, and the notes say how to show it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,6 +48,8 @@ class LessonPage:
     """Whether search engines may list it."""
     builds: frozenset[Build]
     """In which builds it is made."""
+    framed: bool
+    """Whether other sites may show it inside of theirs; then it stands in ``embed/``, for hosts send headers by folder."""
     in_copy: bool
     """Whether the copy to take home holds it."""
     offline: bool

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from generator.compute.result import LessonResult
+from generator.present.pages.embed import embed_view
 from generator.present.pages.in_lesson import LessonLinks
 from generator.present.pages.lesson_page import lesson_view
 from generator.present.pages.notes import notes_view
@@ -14,6 +15,7 @@ from generator.present.pages.paper import answers_view, cards_view, worksheet_vi
 from generator.present.pages.practice import practice_view
 from generator.present.pages.projector import projector_view
 from generator.present.pages.transcript import transcript_view
+from generator.present.policy import FRAMED
 from generator.present.recording.pack import pack_view, script_view, slides_view
 from generator.present.views.page import LinkView, PageView
 
@@ -25,6 +27,7 @@ _READING = Look(("screen", "below", "reading"))
 _PAPER = Look(("paper",), "paper")
 _PRACTICE = Look(("screen", "below", "play"), "play-{locale}")
 _PROJECTOR = Look(("screen", "below", "projector"), "projector-{locale}")
+_EMBED = Look(("screen", "below", "embed"), "embed-{locale}")
 _PACK = Look(("recording",), "recording")
 
 
@@ -47,67 +50,73 @@ PAGES: tuple[LessonPage, ...] = (
         name="index.html", view=lesson_view, has=_every,
         title="", link="back_to_lesson", look=_LESSON,
         reader=Reader.FAMILY, printed=False, searched=True,
-        builds=_ALWAYS, in_copy=True, offline=True,
+        builds=_ALWAYS, framed=False, in_copy=True, offline=True,
     ),
     LessonPage(
         name="cards.html", view=cards_view, has=_with_moves,
         title="cards_title", link="cards_title", look=_PAPER,
         reader=Reader.FAMILY, printed=True, searched=True,
-        builds=_ALWAYS, in_copy=True, offline=True,
+        builds=_ALWAYS, framed=False, in_copy=True, offline=True,
     ),
     LessonPage(
         name="worksheet.html", view=worksheet_view, has=_every,
         title="worksheet_title", link="worksheet_title", look=_PAPER,
         reader=Reader.FAMILY, printed=True, searched=True,
-        builds=_ALWAYS, in_copy=True, offline=True,
+        builds=_ALWAYS, framed=False, in_copy=True, offline=True,
     ),
     LessonPage(
         name="answers.html", view=answers_view, has=_every,
         title="answers_title", link="answers_title", look=_PAPER,
         reader=Reader.FAMILY, printed=True, searched=True,
-        builds=_ALWAYS, in_copy=True, offline=True,
+        builds=_ALWAYS, framed=False, in_copy=True, offline=True,
     ),
     LessonPage(
         name="practice.html", view=practice_view, has=_every,
         title="practice_title", link="practice_title", look=_PRACTICE,
         reader=Reader.FAMILY, printed=True, searched=True,
-        builds=_ALWAYS, in_copy=True, offline=True,
+        builds=_ALWAYS, framed=False, in_copy=True, offline=True,
     ),
     LessonPage(
         name="transcript.html", view=transcript_view, has=_with_captions,
         title="transcript_title", link="transcript_link", look=_READING,
         reader=Reader.FAMILY, printed=False, searched=True,
-        builds=_ALWAYS, in_copy=True, offline=True,
+        builds=_ALWAYS, framed=False, in_copy=True, offline=True,
     ),
     LessonPage(
         name="notes.html", view=notes_view, has=_every,
         title="notes_title", link="notes_title", look=_READING,
         reader=Reader.TEACHER, printed=False, searched=False,
-        builds=_ALWAYS, in_copy=True, offline=True,
+        builds=_ALWAYS, framed=False, in_copy=True, offline=True,
+    ),
+    LessonPage(
+        name="stop.html", view=embed_view, has=_every,
+        title="embed_title", link="embed_title", look=_EMBED,
+        reader=Reader.ELSEWHERE, printed=False, searched=False,
+        builds=_ALWAYS, framed=True, in_copy=False, offline=False,
     ),
     LessonPage(
         name="projector.html", view=projector_view, has=_every,
         title="projector_title", link="projector_link", look=_PROJECTOR,
         reader=Reader.CLASS, printed=False, searched=False,
-        builds=_ALWAYS, in_copy=True, offline=True,
+        builds=_ALWAYS, framed=False, in_copy=True, offline=True,
     ),
     LessonPage(
         name="recording/index.html", view=pack_view, has=_every,
         title="recording_title", link="recording_title", look=_PACK,
         reader=Reader.EDUCATOR, printed=False, searched=False,
-        builds=_FILMING, in_copy=False, offline=False,
+        builds=_FILMING, framed=False, in_copy=False, offline=False,
     ),
     LessonPage(
         name="recording/script.html", view=script_view, has=_every,
         title="recording_script", link="recording_script", look=_PACK,
         reader=Reader.EDUCATOR, printed=False, searched=False,
-        builds=_FILMING, in_copy=False, offline=False,
+        builds=_FILMING, framed=False, in_copy=False, offline=False,
     ),
     LessonPage(
         name="recording/slides.html", view=slides_view, has=_every,
         title="recording_slides", link="recording_slides", look=_PACK,
         reader=Reader.EDUCATOR, printed=False, searched=False,
-        builds=_FILMING, in_copy=False, offline=False,
+        builds=_FILMING, framed=False, in_copy=False, offline=False,
     ),
 )
 # fmt: on
@@ -122,7 +131,8 @@ def lesson_pages(result: LessonResult, builds: frozenset[Build]) -> tuple[Lesson
 
 def page_path(one: LessonPage, result: LessonResult, surround: Surround) -> str:
     """Where a page of a lesson stands, from the site's root."""
-    return f"{surround.folder}{result.lesson.id}/{one.name}"
+    folder = f"{surround.folder}{result.lesson.id}"
+    return f"{FRAMED if one.framed else ''}{folder}/{one.name}"
 
 
 def lesson_links(result: LessonResult, surround: Surround) -> LessonLinks:

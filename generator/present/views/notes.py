@@ -10,6 +10,7 @@ from markupsafe import Markup
 from generator.present.views.amounts import BringsView, SourceView
 from generator.present.views.cartridges import CartridgesView
 from generator.present.views.class_link import ClassLinkView
+from generator.present.views.embed import SnippetView
 from generator.present.views.page import LinkView, PageView
 
 
@@ -157,6 +158,8 @@ class NotesView:
     downloads: tuple[LinkView, ...]
     cartridges: CartridgesView
     """The lesson for a learning platform."""
+    snippets: tuple[SnippetView, ...]
+    """For a page of a class site, one for each stop; none where the site has no address."""
     stamp: str
     contents: tuple[LinkView, ...] = ()
     """Its parts, by what of the above it has."""
