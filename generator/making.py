@@ -9,6 +9,7 @@ from generator.compute.result import LessonResult
 from generator.media.content import Content, pieces_of
 from generator.model.site import SiteFile
 from generator.present.assets.environment import Theme
+from generator.present.cartridge.kept import things_path, things_to_json
 from generator.present.cartridge.version import Version
 from generator.present.languages import Pages, folder_of
 from generator.present.lesson import LessonInLanguage
@@ -71,9 +72,10 @@ def make_lesson(
     if around.preview:
         return (*data, *(page for lesson in lessons for page in lesson.on_site(None)))
     shared = (*around.assets.values(), *move_pictures(moves_of(results.values())))
-    files = _Files({one.path: one.content for one in (*shared, *data)}, around.media)
+    papers = tuple(one for lesson in lessons for one in _papers(lesson, around.press))
+    made = {one.path: one.content for one in (*shared, *data, *papers)}
+    files = _Files(made, around.media)
     pages = (one for lesson in lessons for one in _with_copies(lesson, files))
-    papers = (one for lesson in lessons for one in _papers(lesson, around.press))
     return (*data, *pages, *papers)
 
 
@@ -120,6 +122,8 @@ def _cartridges(lesson: LessonInLanguage, files: _Files) -> Iterator[Output]:
     cartridge, told = lesson.cartridge(), lesson.result.lesson
     if cartridge is None:
         return
+    kept = things_path(lesson.surround.folder, told.id)
+    yield Output(kept, things_to_json(cartridge.things))
     for version in Version:
         path = f"{lesson.surround.folder}{told.id}/{cartridge_name(told.id, version)}"
         file = cartridge_file(cartridge, version, lesson.surround.say, files.held)

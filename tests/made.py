@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
+from generator.engine.pack import KEPT
 from generator.making import make_lesson
 from generator.present.output import Output
 from generator.present.pictures.figures.of_moves import move_pictures, moves_of
@@ -21,7 +22,8 @@ def outputs(root: Path, *, preview: bool = False) -> Iterator[Output]:
     for path in lesson_files(root):
         worked = work_lesson(root, path, library)
         assert worked.results, list(map(str, worked.problems))
-        yield from make_lesson(worked.results, around)
+        made = make_lesson(worked.results, around)
+        yield from (one for one in made if not one.path.startswith(KEPT))
         yield from move_pictures(moves_of(worked.results.values()))
 
 

@@ -33,6 +33,10 @@ _QUICK = 1
 _PACKED_ALREADY = (".zip", ".imscc", ".png", ".jpg", ".webp", ".gz")
 
 
+KEPT = ".kept/"
+"""Where in a pack lies what other files of the site are made from, and what goes out by itself never."""
+
+
 @dataclass(frozen=True, slots=True)
 class Entry:
     """One file in a pack."""
@@ -57,6 +61,29 @@ class Pack:
     entries: tuple[Entry, ...]
     facts: dict[str, Fact]
     """What whoever made it wants to know again."""
+
+    @property
+    def published(self) -> tuple[Entry, ...]:
+        """What goes out of it."""
+        return tuple(one for one in self.entries if not one.path.startswith(KEPT))
+
+    def held(self, path: str) -> bytes:
+        """What one output holds, by its path.
+
+        Raises:
+            DamagedPackError: it is not there, or does not hold any more what was put into it.
+        """
+        at = self.start
+        for entry in self.entries:
+            if entry.path == path:
+                try:
+                    with self.file.open("rb") as file:
+                        file.seek(at)
+                        return b"".join(_unpacked(entry, file))
+                except OSError as error:
+                    raise DamagedPackError(path) from error
+            at += entry.held
+        raise DamagedPackError(path)
 
     def contents(self) -> Iterator[tuple[Entry, bytes]]:
         """Each output and what it holds.

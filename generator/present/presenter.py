@@ -11,6 +11,7 @@ from generator.present.addresses import FromAnywhere, OnSite
 from generator.present.assets.environment import Theme
 from generator.present.entry import LessonEntry
 from generator.present.output import Output
+from generator.present.pages.cartridges import CARTRIDGES, all_cartridges
 from generator.present.pages.class_link import MAKER, class_links_view
 from generator.present.pages.codes import CODES, codes_view
 from generator.present.pages.components import PATH, components_view
@@ -89,7 +90,11 @@ class Presenter:
     ) -> str:
         """The body of a hand-written page with what is made of the lessons in the place of its mark."""
         known = tuple(originals)
-        made: dict[str, _OfLessons] = {LIST: lesson_list, MAKER: class_links_view}
+        made: dict[str, _OfLessons] = {
+            LIST: lesson_list,
+            MAKER: class_links_view,
+            CARTRIDGES: all_cartridges,
+        }
         for mark, view_of in made.items():
             if mark in body:
                 view = view_of(entries, known, self.surround)

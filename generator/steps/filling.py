@@ -14,6 +14,7 @@ from generator.present.output import Output
 from generator.present.pages.not_found import NOT_FOUND
 from generator.present.policy import headers_file
 from generator.steps.by_hand import ByHand
+from generator.steps.cartridges import cartridges_of_all
 from generator.steps.lessons import KeptLesson
 from generator.steps.run import Run
 from generator.steps.site import Site
@@ -35,6 +36,7 @@ def fill(run: Run, site: Site, by_hand: ByHand, folder: Path) -> None:
     missing = [piece for piece in pieces if not old.hand_over(piece, str(folder))]
     unpack(run, missing, Unpacker(str(folder)))
     write_outputs(folder, other_files(site, by_hand))
+    write_outputs(folder, cartridges_of_all(run, site))
     if address := site.library.site.address:
         write_outputs(
             folder, sitemap(address, _found_by_searching(site, by_hand), day_of(run.root))

@@ -29,7 +29,7 @@ class Piece:
     @property
     def paths(self) -> list[str]:
         """Every file of it, from the site's root."""
-        made = [entry.path for entry in self.pack.entries]
+        made = [entry.path for entry in self.pack.published]
         return made + [path for path in self.copied if path not in made]
 
 
@@ -76,12 +76,14 @@ class Unpacker:
     def __call__(self, piece: Piece) -> str:
         """Write a piece; gives its name where its pack is damaged, else nothing."""
         _make_folders(self.folder, piece.paths)
-        made = {entry.path for entry in piece.pack.entries}
+        made = {entry.path for entry in piece.pack.published}
         for path, source in piece.copied.items():
             if path not in made:
                 self._publish(source, Path(self.folder, path))
         try:
             for entry, pieces in piece.pack.pieces():
+                if entry.path not in made:
+                    continue
                 with open(f"{self.folder}/{entry.path}", "wb") as file:  # noqa: PTH123  # thousands of them
                     file.writelines(pieces)
         except DamagedPackError:

@@ -6,10 +6,14 @@ from collections.abc import Iterator
 from hashlib import sha256
 
 from generator.compute.answers import PARTING
+from generator.model.papers import PaperWord
 from generator.present.cartridge.parts import Asked, Cartridge, Kind, Thing
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.page import Surround
+from generator.present.pages.page_of_lesson import Reader
 from generator.present.pages.parting import parting_question
+from generator.present.papers.paper import PaperFile, Size
+from generator.present.papers.table import lesson_papers
 from generator.present.stops.in_lesson import in_lesson, stop_names
 from generator.present.stops.kinds import kind_of
 from generator.present.views.page import LinkView
@@ -18,8 +22,10 @@ from generator.present.words.grades import grades_in_words
 from generator.present.words.prose import plain
 from generator.present.words.standards import standard_words
 
-_ANSWERS = "answers.html"
+_ANSWERS = "answers"
 """A family may look at the key; in a class it is the teacher's."""
+_LETTER = ("-US", "-CA", "-MX", "-PH", "-CL", "-CO", "-VE", "-GT", "-CR", "-PA", "-PR", "-SV")
+"""Regions that print on US Letter, as CLDR's territory data has them (from memory); all others on A4."""
 
 
 def lesson_cartridge(told: PageInLesson) -> Cartridge:
@@ -86,15 +92,54 @@ def _stops(told: PageInLesson) -> Iterator[Thing]:
 
 
 def _paper(told: PageInLesson) -> Iterator[Thing]:
+    """For the class: files where the site makes them, else the pages that print."""
+    files = {one.name.value: one for one in _files(told)}
     for one in told.links.paper:
-        if not one.href.endswith(_ANSWERS):
+        name = _name(one.href)
+        if name != _ANSWERS and name not in files:
             yield _link(one.href, one, told)
+    for name, file in files.items():
+        if not _is_teachers(file):
+            yield _file(name, file, told)
 
 
 def _teacher(told: PageInLesson) -> Iterator[Thing]:
-    keys = (one for one in told.links.paper if one.href.endswith(_ANSWERS))
+    """For whoever teaches: the notes always, for their links; the key as a file where the site makes one."""
+    files = {one.name.value: one for one in _files(told) if _is_teachers(one)}
+    keys = (
+        one for one in told.links.paper if _ANSWERS not in files and _name(one.href) == _ANSWERS
+    )
     for one in (*told.links.teachers, *keys):
         yield _link(one.href, one, told, teacher=True)
+    for name, file in files.items():
+        yield _file(name, file, told, teacher=True)
+
+
+def _files(told: PageInLesson) -> tuple[PaperFile, ...]:
+    """Each paper once, in usual print and in one size; the packet is the same papers again."""
+    made = lesson_papers(told.result, told.surround)
+    single = [one for one in made if len(one.papers) == 1 and one.name != PaperWord.PACKET]
+    usual = [one for one in single if not one.large]
+    letter = told.surround.say.locale.endswith(_LETTER)
+    wanted = Size.LETTER if letter else Size.A4
+    has_both = len({one.size for one in usual}) > 1
+    return tuple(one for one in usual if one.size is wanted or not has_both)
+
+
+def _is_teachers(file: PaperFile) -> bool:
+    return file.name == PaperWord.ANSWERS or file.papers[0].reader is Reader.TEACHER
+
+
+def _name(href: str) -> str:
+    """``worksheet`` of ``soup/worksheet.html``, as papers are called too."""
+    return href.rpartition("/")[2].removesuffix(".html")
+
+
+def _file(name: str, file: PaperFile, told: PageInLesson, *, teacher: bool = False) -> Thing:
+    surround = told.surround
+    id_ = _id(surround, told.result.lesson.id, f"paper {name}")
+    title = surround.say("platform_paper", title=surround.say(file.title))
+    return Thing(id_, title, Kind.PAPER, file.path, teacher)
 
 
 def _folder(name: str, title: str, inside: tuple[Thing, ...], told: PageInLesson) -> Thing:

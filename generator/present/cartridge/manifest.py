@@ -52,7 +52,7 @@ def file_of(thing: str) -> str:
 
 def paper_in(path: str) -> str:
     """Where a paper lies in a cartridge, by its path on the site: whoever unpacks it reads the name."""
-    return f"papers/{path}"
+    return f"papers/{path.replace('/papers/', '/')}"
 
 
 def _item(thing: Thing) -> Xml:

@@ -13,6 +13,8 @@ class CartridgesView:
     """A file in each version, or why there is none."""
 
     template: ClassVar[str] = "parts/cartridges.html"
+    says: str
+    """What is in them; empty where there are none."""
     files: tuple[LinkView, ...]
     """The version to try first stands first."""
     none: str
