@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from generator.engine.contents import write_record
-from generator.engine.pack import DamagedPackError, read_pack, write_pack
+from generator.engine.pack import KEPT, DamagedPackError, read_pack, write_pack
 from generator.engine.store import Store
 
 OUTPUTS = [("a/index.html", b"<p>one</p>" * 99), ("a/copy.zip", bytes(range(256))), ("b", b"")]
@@ -35,6 +35,15 @@ def test_every_damaged_byte_and_every_lost_end_is_noticed(tmp_path: Path) -> Non
             if pack is not None:
                 with pytest.raises(DamagedPackError):
                     list(pack.contents())
+
+
+def test_what_is_kept_and_not_published_is_found_by_its_path_alone(tmp_path: Path) -> None:
+    pack = write_pack(tmp_path / "pack", {}, [OUTPUTS[0], (f"{KEPT}a.json", b"{}"), *OUTPUTS[1:]])
+    assert [entry.path for entry in pack.published] == [path for path, _ in OUTPUTS]
+    assert pack.held(f"{KEPT}a.json") == b"{}"
+    assert [pack.held(path) for path, _ in OUTPUTS] == [content for _, content in OUTPUTS]
+    with pytest.raises(DamagedPackError):
+        pack.held("a/other.html")
 
 
 def test_a_pack_that_goes_while_it_is_read(tmp_path: Path) -> None:

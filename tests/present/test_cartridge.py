@@ -13,10 +13,12 @@ from generator.compute.counted import AnswerKind
 from generator.compute.counted_answers import answers_that_count
 from generator.compute.result import LessonResult
 from generator.model.figure import FigureKind
+from generator.present.cartridge.kept import things_from_json, things_to_json
 from generator.present.cartridge.lesson import lesson_cartridge
 from generator.present.cartridge.parts import Cartridge
 from generator.present.cartridge.version import Version
 from generator.present.cartridge.xml import document, element
+from generator.present.pages.cartridges import MOST, all_cartridges
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import stop_views
 from generator.present.pages.page import Surround
@@ -96,7 +98,8 @@ def test_a_question_of_two_choices_gets_a_third_that_is_neither(tmp_path: Path) 
     """The profile takes one choice of at least three; its kind with two is true or false."""
     project = closing_project(tmp_path)
     held_ = [held(one.content) for one in outputs(project) if one.path.endswith("-1.1.imscc")]
-    whole = b"".join(b"".join(one.values()) for one in held_).decode()
+    xml = [one for told in held_ for name, one in told.items() if name.endswith(".xml")]
+    whole = b"".join(xml).decode()
     assert "I am not sure yet." in whole
     assert "cc.true_false" not in whole
 
@@ -157,3 +160,16 @@ def test_words_stay_words_whatever_they_look_like() -> None:
     assert read.text == "<b> & \"'\n]]>"
     assert read.get("href") == "\"><x a='&\n"
     assert not list(read)
+
+
+def test_more_lessons_than_anybody_imports_at_once_come_alone() -> None:
+    around = surround()
+    assert all_cartridges(MOST, around).files
+    told = all_cartridges(MOST + 1, around)
+    assert not told.files
+    assert "up to 100 lessons" in told.none
+
+
+def test_what_is_kept_of_a_lesson_is_read_as_it_was(tmp_path: Path) -> None:
+    things = cartridge(worked(tmp_path, GOOD)).things
+    assert things_from_json(things_to_json(things)) == things

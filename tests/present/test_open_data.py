@@ -27,7 +27,7 @@ from tests.project import GOOD, ROOT, library, worked
 TERMS = {
     "@context", "@type", "name", "description", "inLanguage", "isAccessibleForFree",
     "learningResourceType", "educationalLevel", "teaches", "educationalAlignment", "hasPart",
-    "duration", "contentUrl", "thumbnailUrl", "accessibilityFeature", "license", "url",
+    "typicalAgeRange", "duration", "contentUrl", "thumbnailUrl", "accessibilityFeature", "license", "url",
 }  # fmt: skip
 SITE = "https://kitchen.larkmead.example/"
 PAGE = f"{SITE}river-walk/index.html"
@@ -86,6 +86,7 @@ def test_the_standards_are_aligned(filmed: LessonResult) -> None:
 def test_every_clip_lies_in_the_video_and_opens_its_stop(filmed: LessonResult) -> None:
     data = told_of_film(filmed)
     assert set(data) <= TERMS
+    assert data["typicalAgeRange"] == "8-11"  # grades 3-5: about 8 to 11 years, as caps have it
     clips = data["hasPart"]
     assert len(clips) == 6
     end = 0

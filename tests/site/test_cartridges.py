@@ -35,7 +35,12 @@ def cartridges(built_site: Path) -> Cartridges:
 
 def lessons(cartridges: Cartridges) -> Cartridges:
     """Those of one lesson."""
-    return {path: one for path, one in cartridges.items() if not path.endswith("lessons")}
+    return {path: one for path, one in cartridges.items() if "all-lessons" not in path}
+
+
+def whole(cartridge: dict[str, bytes]) -> str:
+    """All its XML."""
+    return "\n".join(one.decode() for name, one in cartridge.items() if name.endswith(".xml"))
 
 
 def items(cartridge: dict[str, bytes], kind: str) -> list[etree._Element]:
@@ -107,12 +112,11 @@ def test_every_file_is_valid(cartridges: Cartridges) -> None:
 )
 def test_the_validator_sees_what_is_wrong(cartridges: Cartridges, taken: str, put: str) -> None:
     """Each of these is caught by a schema, or by a rule that is written into one."""
-    whole = b"\n".join(cartridges["river-walk/river-walk-1.1.imscc"].values()).decode()
-    assert taken in whole
+    assert taken in whole(cartridges["river-walk/river-walk-1.1.imscc"])
     held_by = next(
         one.decode()
-        for one in cartridges["river-walk/river-walk-1.1.imscc"].values()
-        if taken in one.decode()
+        for name, one in cartridges["river-walk/river-walk-1.1.imscc"].items()
+        if name.endswith(".xml") and taken in one.decode()
     )
     wrong = held_by.replace(taken, put).replace(taken.replace("<", "</"), put.replace("<", "</"))
     assert complaints(wrong.encode())
@@ -124,9 +128,9 @@ def test_every_link_leads_to_a_page_and_a_place_of_the_site(
     ids: dict[str, set[str]] = {}
     links = 0
     for cartridge in cartridges.values():
-        whole = b"\n".join(one for name, one in cartridge.items() if name.endswith(".xml"))
-        found = set(re.findall(r'(?:<url href="|href=")(https?://[^"]+)"', whole.decode()))
-        for link in found | set(re.findall(r"https?://kitchen[^\"&<]+", whole.decode())):
+        told = whole(cartridge)
+        found = set(re.findall(r'(?:<url href="|href=")(https?://[^"]+)"', told))
+        for link in found | set(re.findall(r"https?://kitchen[^\"&<]+", told)):
             assert link.startswith(SITE)
             path, _, place = link.removeprefix(SITE).partition("#")
             if path not in ids:
@@ -154,18 +158,17 @@ def test_what_is_the_teachers_is_marked_so(cartridges: Cartridges) -> None:
     for path, cartridge in cartridges.items():
         manifest = etree.fromstring(cartridge[MANIFEST])
         for resource in manifest.iter("{*}resource"):
-            file = cartridge[resource.find("{*}file").get("href")].decode()
+            name = resource.find("{*}file").get("href")
+            file = name if name.endswith(".pdf") else cartridge[name].decode()
             roles = [one.findtext("{*}value") for one in resource.iter("{*}intendedEndUserRole")]
-            is_teachers = "/notes.html" in file or "/answers.html" in file
+            is_teachers = re.search(r"/(notes|answers)(\.html|-\w+\.pdf)", file) is not None
             assert roles == (["Instructor"] if is_teachers else []), path
 
 
 def test_the_standards_of_the_lesson_are_told_and_no_identifier_is_made_up(
     built_site: Path, cartridges: Cartridges
 ) -> None:
-    for path, cartridge in cartridges.items():
-        if path.count("/") == 0 or path.startswith("es/lessons"):
-            continue
+    for path, cartridge in lessons(cartridges).items():
         manifest = etree.fromstring(cartridge[MANIFEST])
         told = [one.text for one in manifest.iterfind(".//{*}taxon/{*}id")]
         page = read_page((built_site / path).parent / "notes.html")
@@ -182,7 +185,7 @@ def test_what_is_right_is_what_the_numbers_of_the_question_come_to(cartridges: C
     """Worked out again from what each question itself says; rows, totals, counts and days."""
     seen = {"gap": 0, "count": 0, "sums": 0, "day": 0}
     for path, cartridge in cartridges.items():
-        if path.startswith("es/"):
+        if path.startswith("es/") or "all-lessons" in path:
             continue
         for item in items(cartridge, "assessment"):
             lines, answers = words(item.find(f"{QTI}presentation")), right(item)
@@ -231,14 +234,69 @@ def test_both_versions_call_everything_alike_and_no_two_lessons_share_a_name(
 ) -> None:
     """What is taken in a second time is meant to be brought up to date and not to stand there twice."""
     seen: dict[str, str] = {}
-    for path, cartridge in cartridges.items():
+    for path, cartridge in lessons(cartridges).items():
         named = re.findall(rb'(?:identifier|ident)="(p[0-9a-f]{32})"', b"".join(cartridge.values()))
         other = path.replace("1.1.imscc", "1.3.imscc")
         assert sorted(cartridge) == sorted(cartridges[other]), path
         for name in {one.decode() for one in named}:
             whose = path.rpartition("-")[0]
-            if "/" in whose.removeprefix("es/"):
-                assert seen.setdefault(name, whose) == whose
+            assert seen.setdefault(name, whose) == whose
+
+
+@pytest.mark.parametrize(("folder", "number"), [("", 6), ("es/", 3)])
+@pytest.mark.parametrize("version", ["1.1", "1.3"])
+def test_the_file_of_all_lessons_holds_what_each_of_theirs_does(
+    cartridges: Cartridges, folder: str, number: int, version: str
+) -> None:
+    """In the order of the lists, a folder for each, under the same names, the questions of all in one bank."""
+    every = cartridges[f"{folder}all-lessons-{version}.imscc"]
+    manifest = etree.fromstring(every[MANIFEST])
+    folders = manifest.findall(".//{*}organization/{*}item/{*}item")
+    assert len(folders) == number
+    own = {
+        path: one
+        for path, one in lessons(cartridges).items()
+        if path.startswith("es/") is bool(folder) and path.endswith(f"-{version}.imscc")
+    }
+    assert len(own) == number
+    told = 0
+    for cartridge in own.values():
+        one = etree.fromstring(cartridge[MANIFEST])
+        bank = one.xpath("//*[contains(@type, 'question-bank')]/@identifier")[0]
+        mine = {
+            name: held_
+            for name, held_ in cartridge.items()
+            if name not in (MANIFEST, f"{bank}.xml")
+        }
+        assert mine.items() <= every.items()
+        told += len(items(cartridge, "objectbank"))
+    assert len(items(every, "objectbank")) == told
+
+
+def test_a_paper_that_the_site_makes_comes_along_as_it_stands_there(
+    built_site: Path, cartridges: Cartridges
+) -> None:
+    """In one size, US Letter for the demo's regions; the page that prints the same is not linked besides."""
+    for path, cartridge in lessons(cartridges).items():
+        folder = (built_site / path).parent
+        names = {name.rpartition("/")[2]: one for name, one in cartridge.items() if ".pdf" in name}
+        assert {"worksheet-letter.pdf", "answers-letter.pdf"} <= names.keys()
+        assert not [name for name in names if "a4" in name or "packet" in name or "large" in name]
+        for name, content in names.items():
+            assert content == (folder / "papers" / name).read_bytes()
+            assert f"/{name.partition('-')[0]}.html" not in whole(cartridge) or "notes" in name
+
+
+def test_the_page_for_teachers_leads_to_the_files_of_all_lessons(built_site: Path) -> None:
+    for folder in ("", "es/"):
+        page = read_page(built_site / folder / "teachers.html")
+        links = [one.get("href", "") for one in page.iter("a") if "imscc" in one.get("href", "")]
+        assert links == ["all-lessons-1.1.imscc", "all-lessons-1.3.imscc"]
+        assert "{cartridges}" not in "".join(page.itertext())
+
+
+def test_nothing_that_is_only_kept_goes_out(built_site: Path) -> None:
+    assert not list(built_site.rglob(".kept"))
 
 
 def test_no_copy_and_no_kept_lesson_holds_one(built_site: Path) -> None:

@@ -22,6 +22,8 @@ from generator.present.words.grades import grades_in_words
 from generator.present.words.script_data import script_data
 
 Told = dict[str, object]
+_FIRST_AGE = 5
+"""Years of a child who begins kindergarten; a grade takes one year (common practice, no source)."""
 _FRAMEWORK = "Common Core State Standards for Mathematics"
 
 
@@ -49,7 +51,7 @@ def open_data(result: LessonResult, surround: Surround) -> Markup:
 
 
 def film_data(result: LessonResult, stops: tuple[StopView, ...], surround: Surround) -> Markup:
-    """JSON-LD of the recording and its parts, for the page with all that is said: a lesson's page is short of room."""
+    """JSON-LD of the recording, its parts and ages, for the page with all that is said: a lesson's page is short of room."""
     file = result.lesson.file
     if not (file.video and file.video.file):
         return Markup()
@@ -59,6 +61,7 @@ def film_data(result: LessonResult, stops: tuple[StopView, ...], surround: Surro
         "name": file.title,
         "description": file.summary,
         "url": page,
+        "typicalAgeRange": f"{file.grades.first + _FIRST_AGE}-{file.grades.last + _FIRST_AGE + 1}",
         "hasPart": [_clip(chapter, page) for chapter in chapters(result, stops)],
     }
     return _known(told | _video(file.video, result, surround.site.address))
