@@ -75,7 +75,7 @@ def site(project: Path) -> Path:
 
 
 def test_nothing_that_nobody_named_is_published(site: Path) -> None:
-    ours = {"html", "css", "js", "json", "zip", "xml", "gz"}
+    ours = {"html", "css", "js", "json", "zip", "imscc", "xml", "gz"}
     there = {path.relative_to(site).as_posix() for path in site.rglob("*") if path.is_file()}
     theirs = {
         path for path in there if path.rpartition(".")[2] not in ours and "assets" not in path
