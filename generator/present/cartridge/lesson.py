@@ -60,7 +60,7 @@ def cartridge_of_all(surround: Surround, things: tuple[Thing, ...]) -> Cartridge
     return Cartridge(
         id=_id(surround),
         title=programme,
-        about=say("platform_all_says", n=len(things), programme=programme),
+        about=say("platform_all_says", n=len(things), program=programme),
         language=say.locale,
         level="",
         standards=(),

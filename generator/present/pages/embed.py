@@ -30,7 +30,7 @@ def embed_view(told: PageInLesson) -> EmbedView:
     lesson, say = result.lesson, surround.say
     stops = stops_on_page(told.stops, told.page, corrections(result, say), film=False)
     programme = surround.site.name_in(say.language)
-    label = say("embed_from", title=plain(lesson.file.title), programme=programme)
+    label = say("embed_from", title=plain(lesson.file.title), program=programme)
     return EmbedView(
         page=told.page,
         id=lesson.id,
