@@ -18,6 +18,7 @@ from generator.present.cartridge.lesson import lesson_cartridge
 from generator.present.cartridge.parts import Cartridge
 from generator.present.cartridge.version import Version
 from generator.present.cartridge.xml import document, element
+from generator.present.entry import lesson_entry
 from generator.present.pages.cartridges import MOST, all_cartridges
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import stop_views
@@ -162,10 +163,10 @@ def test_words_stay_words_whatever_they_look_like() -> None:
     assert not list(read)
 
 
-def test_more_lessons_than_anybody_imports_at_once_come_alone() -> None:
-    around = surround()
-    assert all_cartridges(MOST, around).files
-    told = all_cartridges(MOST + 1, around)
+def test_more_lessons_than_anybody_imports_at_once_come_alone(tmp_path: Path) -> None:
+    around, one = surround(), lesson_entry(worked(tmp_path, GOOD))
+    assert all_cartridges([one] * MOST, (), around).files
+    told = all_cartridges([one] * (MOST + 1), (), around)
     assert not told.files
     assert "up to 100 lessons" in told.none
 
