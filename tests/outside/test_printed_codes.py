@@ -26,31 +26,31 @@ def lessons(site: Path) -> list[str]:
     return found
 
 
-@pytest.mark.parametrize(("paper", "mark"), [("A4", ""), ("Letter", ""), ("A4", "#large-print")])
-def test_a_worksheet_leads_back_to_its_lesson(
-    page: Page, built_site: Path, at: str, paper: str, mark: str
-) -> None:
+@pytest.mark.parametrize("name", ["worksheet.html", "answers.html", "worksheet.html#large-print"])
+def test_a_sheet_leads_back_to_its_lesson(page: Page, built_site: Path, at: str, name: str) -> None:
     for lesson in lessons(built_site):
-        page.goto(f"{at}{lesson}/worksheet.html{mark}")
-        *_, told = having(read_page(built_site / lesson / "worksheet.html"), "stamp")
-        [first, *rest] = codes_on_sheets(page.pdf(format=paper))
-        assert first == [text(told).split(" · ")[-1]], lesson
-        assert first == [f"{ADDRESS}{lesson}/index.html"]
-        assert not any(rest)
+        page.goto(f"{at}{lesson}/{name}")
+        file = built_site / lesson / name.partition("#")[0]
+        *_, told = having(read_page(file), "stamp")
+        for paper in PAPERS:
+            [first, *rest] = codes_on_sheets(page.pdf(format=paper))
+            assert first == [text(told).split(" · ")[-1]], (lesson, paper)
+            assert first == [f"{ADDRESS}{lesson}/index.html"]
+            assert not any(rest)
         assert leads_somewhere(built_site, first[0])
 
 
-@pytest.mark.parametrize("paper", PAPERS)
 def test_each_card_leads_to_where_its_moves_are_counted(
-    page: Page, built_site: Path, at: str, paper: str
+    page: Page, built_site: Path, at: str
 ) -> None:
     page.emulate_media(media="print")
     for lesson in lessons(built_site):
         page.goto(f"{at}{lesson}/cards.html")
         shown = page.locator(".qr:visible").count()
-        read = [one for sheet in codes_on_sheets(page.pdf(format=paper)) for one in sheet]
-        assert len(read) == shown > 0, lesson
-        assert all(one.startswith(f"{ADDRESS}{lesson}/index.html#") for one in read)
+        for paper in PAPERS:
+            read = [one for sheet in codes_on_sheets(page.pdf(format=paper)) for one in sheet]
+            assert len(read) == shown > 0, (lesson, paper)
+            assert all(one.startswith(f"{ADDRESS}{lesson}/index.html#") for one in read)
         assert all(leads_somewhere(built_site, one) for one in set(read))
 
 
