@@ -114,8 +114,7 @@ def test_from_one_link_to_the_report(
         as_in_the_table(learner) for learner in CLASS
     ]
     assert page.locator("code-reader h2 + ul li").all_inner_texts() == [
-        "Line 1: there is no code.",
-        "Line 2: there is no code.",
+        "Lines 1 to 2: there is no code.",
         "Line 16: a character of the code is wrong, or two changed places.",
     ]
     with page.expect_download() as download:
