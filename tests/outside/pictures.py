@@ -20,6 +20,17 @@ def pictures(pdf: bytes, dots: int = DOTS) -> list[Any]:
         document.close()
 
 
+def words_on_sheets(pdf: bytes) -> str:
+    """All that they say, without spaces: a long address is broken over lines."""
+    document = pypdfium2.PdfDocument(pdf)
+    try:
+        return "".join(
+            "".join(sheet.get_textpage().get_text_bounded().split()) for sheet in document
+        )
+    finally:
+        document.close()
+
+
 def codes_on_sheets(pdf: bytes, dots: int = DOTS) -> list[list[str]]:
     """What the QR codes of each sheet say, from its top to its foot."""
     return [_codes(picture) for picture in pictures(pdf, dots)]
