@@ -15,7 +15,6 @@ from scipy.stats import binom, binomtest
 
 from generator.cli.commands import commands
 from generator.compute.base32 import decode
-from generator.compute.class_link import ClassLink, class_link
 from tests.browser.class_of_25 import CLASS, PLACES, Learner, Way
 from tests.browser.watched import watch
 from tests.conftest import PATIENCE
@@ -86,13 +85,29 @@ def work(page: Page, link: str, learner: Learner) -> str:
     return page.locator("finish-code output").inner_text()
 
 
+def link_of(page: Page, notes: str) -> str:
+    """The link that the teacher makes on the notes; it says in words what it opens."""
+    page.goto(notes)
+    page.locator(".for-monday a[href='#class-link']").click()
+    stops = page.locator("class-link [name=stop]")
+    expect(stops).to_have_count(11)
+    for stop in stops.all():
+        if stop.get_attribute("value") not in ASKED:
+            stop.uncheck()
+    expect(page.locator("[data-says]")).to_contain_text("in English: 6 of 11 stops, answers as")
+    return page.locator("output[data-link]").inner_text()
+
+
 @pytest.fixture
 def codes(
-    browser: Browser, complaints: list[str], built_site: Path, serve: Callable[[Path], str]
+    browser: Browser,
+    page: Page,
+    complaints: list[str],
+    built_site: Path,
+    serve: Callable[[Path], str],
 ) -> list[str]:
     """The code of each, on a device of her own."""
-    link = f"{serve(built_site)}soup-night/index.html#{class_link(ClassLink(ASKED), 'soup-night')}"
-    shown = []
+    link, shown = link_of(page, f"{serve(built_site)}soup-night/notes.html"), []
     for learner in CLASS:
         context = browser.new_context(viewport={"width": 390, "height": 844})
         context.set_default_timeout(PATIENCE)
