@@ -11,10 +11,13 @@ from collections.abc import Callable
 from typing import Any
 from urllib.parse import urlsplit
 
+import pytest
 from playwright.sync_api import Browser, BrowserContext, Error, Page, Request
 
 from tests.browser.watched import watch
 
+OWN_CONTEXT = pytest.mark.usefixtures("context")
+"""A test that changes the context itself has its own from the beginning: no other one is begun for it."""
 AS_NEW = "Date.now.toString().includes('[native code]') && navigator.onLine"
 """Whether the clock is the device's own, and nobody has cut the network."""
 

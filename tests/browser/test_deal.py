@@ -10,6 +10,7 @@ import pytest
 from playwright.sync_api import Browser, Locator, Page, expect
 
 from tests.browser.opened_pacer import hold_time, show_counts
+from tests.shared_context import OWN_CONTEXT
 
 SCHEMES: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 OWN, FEW = "river-walk", "soup-night"
@@ -94,6 +95,7 @@ def test_there_is_another_deal_at_will(page: Page, site: str) -> None:
         expect(window.get_by_role("heading", name="Three cards for whoever")).to_be_focused()
 
 
+@OWN_CONTEXT  # its clock is false
 def test_a_dealt_card_counts_along_and_leads_back(page: Page, site: str) -> None:
     page.clock.install()
     page.goto(f"{site}{OWN}/index.html")

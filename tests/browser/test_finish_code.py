@@ -11,6 +11,7 @@ from playwright.sync_api import Browser, Locator, Page, expect
 
 from generator.compute.finish_code import Done, Finished, Found, Told, read_code
 from generator.compute.finish_layout import FinishLayout, finish_layout
+from tests.shared_context import OWN_CONTEXT
 from tests.site_data.test_lessons import RESULTS
 
 LAYOUTS = {name: finish_layout(result) for name, result in RESULTS.items()}
@@ -191,6 +192,7 @@ def test_what_is_cleared_is_told_no_more(page: Page, site: str) -> None:
     assert code_of(page) == nothing
 
 
+@OWN_CONTEXT  # its clock is false
 def test_a_page_that_is_only_looked_at_keeps_nothing(page: Page, site: str) -> None:
     page.clock.install()
     page.goto(f"{site}soup-night/index.html")
@@ -203,6 +205,7 @@ def test_a_page_that_is_only_looked_at_keeps_nothing(page: Page, site: str) -> N
     )
 
 
+@OWN_CONTEXT  # its clock is false
 def test_time_out_of_sight_does_not_count(page: Page, site: str) -> None:
     page.clock.install()
     page.goto(f"{site}soup-night/index.html")

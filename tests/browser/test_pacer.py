@@ -19,6 +19,7 @@ from tests.browser.opened_pacer import (
     show_counts,
 )
 from tests.browser.pacer_watch import BUSY, LATE
+from tests.shared_context import OWN_CONTEXT
 
 Serve = Callable[[Path], str]
 
@@ -29,6 +30,7 @@ def address(built_site: Path, serve: Serve) -> str:
     return f"{serve(built_site)}{LESSON}/index.html"
 
 
+@OWN_CONTEXT  # its clock is false
 def test_two_minutes_by_a_controlled_clock(page: Page, address: str) -> None:
     pacer = begin_out_of_time(page, address, count=500)
     own = pace(pacer)
@@ -43,6 +45,7 @@ def test_two_minutes_by_a_controlled_clock(page: Page, address: str) -> None:
         assert int(due - near) <= number(pacer) <= int(due + near)
 
 
+@OWN_CONTEXT  # its clock is false
 def test_a_page_that_slept_counts_as_if_it_had_not(page: Page, address: str) -> None:
     """As after a hidden tab or a closed lid: every timer that was due comes once, late."""
     pacer = begin_out_of_time(page, address, count=500)
@@ -56,6 +59,7 @@ def test_a_page_that_slept_counts_as_if_it_had_not(page: Page, address: str) -> 
     assert number(pacer) == int(passed * own / 60_000 + 1e-6)
 
 
+@OWN_CONTEXT  # its clock is false
 def test_on_a_busy_page_no_number_comes_late(page: Page, address: str) -> None:
     """Ten seconds of a page that does nothing but work for BUSY ms in every 700, by a false clock.
 
@@ -84,6 +88,7 @@ def test_on_a_busy_page_no_number_comes_late(page: Page, address: str) -> None:
     assert shown[-1] > 3
 
 
+@OWN_CONTEXT  # its clock is false
 def test_a_pause_stops_it_and_going_on_keeps_the_beat(page: Page, address: str) -> None:
     pacer = begin_out_of_time(page, address)
     pacer.get_by_role("button", name="Start").click()
@@ -98,6 +103,7 @@ def test_a_pause_stops_it_and_going_on_keeps_the_beat(page: Page, address: str) 
     assert number(pacer) == 4
 
 
+@OWN_CONTEXT  # its clock is false
 def test_it_ends_with_rest_and_waits_for_the_learner(page: Page, address: str) -> None:
     pacer = begin_out_of_time(page, address, count=3)
     pacer.get_by_role("button", name="Start").click()
@@ -113,6 +119,7 @@ def test_it_ends_with_rest_and_waits_for_the_learner(page: Page, address: str) -
     expect(pacer.get_by_role("button", name="Start")).to_be_focused()  # no second room check
 
 
+@OWN_CONTEXT  # its clock is false
 def test_what_is_left_over_is_told(page: Page, address: str) -> None:
     page.clock.install()
     page.goto(address)
@@ -129,6 +136,7 @@ def test_what_is_left_over_is_told(page: Page, address: str) -> None:
     assert left.isdigit()  # no unit: nothing to take for a price
 
 
+@OWN_CONTEXT  # its clock is false
 def test_the_count_belongs_to_everybody_while_it_runs_and_after(page: Page, address: str) -> None:
     page.clock.install()
     page.goto(address)

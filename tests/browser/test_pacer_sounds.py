@@ -10,6 +10,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.opened_pacer import LESSON, begin, begin_out_of_time, pace
+from tests.shared_context import OWN_CONTEXT
 
 THEME = Path(__file__).parents[2] / "theme"
 BEGINS = 0.1
@@ -111,6 +112,7 @@ def test_no_sound_is_asked_for_before_a_tap_that_wants_it(page: Page, address: s
     assert page.evaluate("sounds") == 0, "quiet is kept"
 
 
+@OWN_CONTEXT  # its clock is false
 def test_a_chosen_sound_is_seen_as_well_as_heard(page: Page, address: str) -> None:
     pacer = begin_out_of_time(page, address)
     drawn = pacer.locator(".pacer-beat")

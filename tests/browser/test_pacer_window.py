@@ -11,6 +11,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.opened_pacer import LESSON, begin, begin_out_of_time, number, open_pacer, pace
+from tests.shared_context import OWN_CONTEXT
 
 SCHEMES: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 
@@ -21,6 +22,7 @@ def address(built_site: Path, serve: Callable[[Path], str]) -> str:
     return f"{serve(built_site)}{LESSON}/index.html"
 
 
+@OWN_CONTEXT  # its clock is false
 def test_the_number_is_said_in_steps_and_not_at_each_beat(page: Page, address: str) -> None:
     pacer = begin_out_of_time(page, address, count=12)
     pacer.get_by_role("button", name="Start").click()
@@ -38,6 +40,7 @@ TOLD = """() => {
 }"""
 
 
+@OWN_CONTEXT  # its clock is false
 def test_start_pause_going_on_and_pace_are_told_once_in_one_place(page: Page, address: str) -> None:
     """What the eye sees of it is hidden from who listens; the end is told by the heading alone."""
     pacer = begin_out_of_time(page, address, count=2)
@@ -64,6 +67,7 @@ def test_start_pause_going_on_and_pace_are_told_once_in_one_place(page: Page, ad
     expect(pacer.get_by_role("status")).to_have_text("")
 
 
+@OWN_CONTEXT  # its clock is false
 def test_what_is_told_is_not_read_twice(page: Page, address: str) -> None:
     pacer = begin_out_of_time(page, address)
     pacer.get_by_role("button", name="Start").click()
@@ -77,6 +81,7 @@ TURN = "each => Number(each.querySelector('.pacer-bob > g').getAttribute('transf
 """Degrees that the plumb bob hangs out."""
 
 
+@OWN_CONTEXT  # its clock is false
 def test_a_plumb_bob_swings_across_once_a_count_at_the_learners_pace(
     page: Page, address: str
 ) -> None:
@@ -100,6 +105,7 @@ def test_a_plumb_bob_swings_across_once_a_count_at_the_learners_pace(
     assert pacer.evaluate(TURN) == held
 
 
+@OWN_CONTEXT  # its clock is false
 def test_the_bob_hangs_still_where_nothing_may_move(page: Page, address: str) -> None:
     page.emulate_media(reduced_motion="reduce")
     pacer = begin_out_of_time(page, address, count=20)
@@ -115,6 +121,7 @@ LEFT = "each => each.querySelector('.pacer-tens .wash').getAttribute('d').split(
 """How many blocks are drawn."""
 
 
+@OWN_CONTEXT  # its clock is false
 def test_a_block_walks_off_with_each_count_until_none_is_left(page: Page, address: str) -> None:
     pacer = begin_out_of_time(page, address, count=13)
     beat = 60_000 // pace(pacer)
@@ -129,6 +136,7 @@ def test_a_block_walks_off_with_each_count_until_none_is_left(page: Page, addres
 
 
 @pytest.mark.parametrize("way", ["standing", "seated"])
+@OWN_CONTEXT  # its clock is false
 def test_two_poses_take_turns_with_the_count(page: Page, address: str, way: str) -> None:
     pacer = begin_out_of_time(page, address, count=5)
     if way == "seated":
@@ -152,6 +160,7 @@ def test_figures_take_turns_but_not_where_nothing_may_move(page: Page, address: 
     assert pacer.evaluate(seen) == 2
 
 
+@OWN_CONTEXT  # its clock is false
 def test_heading_text_and_buttons_of_the_last_window_begin_on_one_line(
     page: Page, address: str
 ) -> None:

@@ -13,6 +13,7 @@ from playwright.sync_api import Browser, Locator, Page, Route, expect
 
 from generator.model.moment import clock
 from tests.browser.watched import hold, until
+from tests.shared_context import OWN_CONTEXT
 from tests.site_project import ROOT, build_project, copy_project, small_lesson, write_lesson
 
 Serve = Callable[[Path], str]
@@ -224,6 +225,7 @@ def test_a_file_no_browser_plays_is_told_too(page: Page, address: str) -> None:
     expect(page.get_by_text("The video can't play here.").first).to_be_visible()
 
 
+@OWN_CONTEXT  # its clock is false
 def test_a_line_too_slow_is_told_after_a_while_and_taken_back(page: Page, address: str) -> None:
     page.clock.install()
     held = hold(page, "**/*.mp4")
