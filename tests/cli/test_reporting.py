@@ -251,7 +251,7 @@ def test_what_most_missed_by_answer(site: Path, tmp_path: Path) -> None:
     # Wilson of 25 and of 40 of 60 as scipy 1.17 has them (C)
     assert f"{names[0]} 25 of 60 42% (30% to 54%) 40 of 60 · 67% (54% to 77%)" in said
     assert f"{last} under 10 of 60 hidden 43 of 60 · 72%" in said
-    assert f"did not have these right at first: {'; '.join([last, *names])}." in said
+    assert f"did not have these right at first, fewest first: {' '.join([last, *names])} " in said
     of = {(one["of"], one["figure"]): one for one in table(tmp_path) if one["part"] == "answers"}
     *ids, last_id = named.answers
     assert of[ids[0], "right at last"]["count"] == "40"

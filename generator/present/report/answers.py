@@ -24,13 +24,10 @@ def answers_view(
     return tuple(_answer(one, names, at_least, say) for one in answers)
 
 
-def missed_by_most(answers: Sequence[Answered], names: Mapping[str, str], say: Say) -> str:
-    """A sentence that names what more than half did not have at first, fewest first; empty without answers."""
+def missed_by_most(answers: Sequence[Answered], names: Mapping[str, str]) -> tuple[str, ...]:
+    """What more than half did not have at first, as far as that is shown, fewest first."""
     missed = sorted((one for one in answers if one.missed), key=_right)
-    if not missed:
-        return say("report_missed_none") if answers else ""
-    named = "; ".join(names.get(one.answer, one.answer) for one in missed)
-    return say("report_missed", names=named)
+    return tuple(names.get(one.answer, one.answer) for one in missed)
 
 
 def _right(one: Answered) -> int:

@@ -79,8 +79,10 @@ class LessonView:
     known: bool
     stops: tuple[ShareView, ...]
     answers: tuple[AnswerView, ...]
-    missed: str
-    """Which of them more than half did not have at first, as far as that is shown; empty without answers."""
+    says: str
+    """Whether more than half did not have some of them at first, as far as that is shown; empty without answers."""
+    missed: tuple[str, ...]
+    """Their names, fewest first."""
     questions: tuple[QuestionView, ...]
 
 

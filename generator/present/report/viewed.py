@@ -116,12 +116,15 @@ class _Viewed:
         stops = tuple(self._stop(stop, names) for stop in one.stops)
         questions = tuple(self._question(learned, names) for learned in one.learned)
         called = names.answers if names.numbers == one.key.numbers else {}
+        missed = missed_by_most(one.answers, called)
+        says = self.say("report_missed") if missed else self.say("report_missed_none")
         return LessonView(
             self._title(one.key),
             one.key.lesson in self.names,
             stops,
             answers_view(one.answers, called, self.report.at_least, self.say),
-            missed_by_most(one.answers, called, self.say),
+            says if one.answers else "",
+            missed,
             questions,
         )
 
