@@ -118,11 +118,12 @@ def wait_for_answers(page: Page, waiting: set[Request]) -> None:
 
 def violations(page: Page) -> list[str]:
     """What axe-core finds inaccessible, each with its rule and its place."""
-    # Through the debugger, for the pages' own policy rightly refuses a script from elsewhere.
-    session = page.context.new_cdp_session(page)
-    session.send("Runtime.evaluate", {"expression": AXE.read_text(encoding="utf-8")})
+    if page.evaluate("!window.axe"):  # it stays until the page is left
+        # Through the debugger, for the pages' own policy rightly refuses a script from elsewhere.
+        session = page.context.new_cdp_session(page)
+        session.send("Runtime.evaluate", {"expression": AXE.read_text(encoding="utf-8")})
+        session.detach()
     found = page.evaluate("options => axe.run(document, options)", AXE_OPTIONS)
-    session.detach()
     return [
         f"{rule['id']}: {rule['help']}: {' '.join(map(str, node['target']))}"
         for rule in found["violations"]
