@@ -97,9 +97,10 @@ def test_another_class_link_in_the_same_tab_opens_anew(page: Page, site: str) ->
         "for-class=%E0%A4;k=00",
         "for-class=" + "lunch+" * 200_000,
         quote('for-class="><img src=x onerror=alert(1)>;k=00'),
+        "for-class=;blocks=only;k=00",
         "for-class",
     ],
-    ids=["foreign", "changed", "script", "percent", "huge", "markup", "bare"],
+    ids=["foreign", "changed", "script", "percent", "huge", "markup", "blocks", "bare"],
 )
 def test_what_cannot_be_read_opens_the_whole_lesson_with_one_sentence(
     page: Page, site: str, fragment: str
@@ -107,6 +108,7 @@ def test_what_cannot_be_read_opens_the_whole_lesson_with_one_sentence(
     page.on("dialog", lambda _: pytest.fail("a script ran"))
     opened(page, site, fragment)
     assert len(stops(page)) == 7
+    assert page.locator("[data-with-numbers]").locator("visible=true").count() > 0
     assert told(page).endswith("Here is the whole lesson.")
     assert page.locator("[data-for-class] *:not(span)").count() == 0
 

@@ -1,3 +1,4 @@
+import { showBlocksOnly } from "./blocks-only.js";
 import { holdBack } from "./class-answers.js";
 import { classLinkHere } from "./class-link-here.js";
 import { leaveOthersOut } from "./class-stops.js";
@@ -15,6 +16,7 @@ const WHEN = keys({ try: "class_answers_try", later: "class_answers_later" });
  */
 export function followClassLink(thread) {
   const { text, link } = classLinkHere(thread.dataset.lesson ?? "");
+  if (typeof link === "string") showBlocksOnly(); // as the device has it, whatever the fragment seemed to ask for
   if (link === "no_link") return;
   if (link === "spoiled") return tell(thread, say("class_spoiled"));
   const chosen = leaveOthersOut(thread, link.stops);
