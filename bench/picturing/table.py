@@ -197,6 +197,12 @@ _ADULTS = (
         "care.html",
     ),
 )
+_TABLE = Picture(
+    "lessons",
+    "Lessons at a glance",
+    "Every lesson with its minutes, grades, arithmetic, moves, allergens and captions, to choose by or to print",
+    "lessons.html",
+)
 _CODES = Picture(
     "codes", "Finish codes", "A box for the codes of a class, and what they will say", "codes.html"
 )
@@ -241,7 +247,7 @@ GROUPS: tuple[tuple[str, tuple[Picture, ...]], ...] = (
     ("A lesson", _LESSON),
     ("Practice and paper", _PAPER),
     ("Where there is no page", _ELSEWHERE),
-    ("For adults", (*_ADULTS, _CODES)),
+    ("For adults", (*_ADULTS, _TABLE, _CODES)),
     ("For educators, in the preview", _EDUCATOR),
 )
 """What a group is called, and its pictures."""

@@ -10,9 +10,11 @@ from markupsafe import escape
 from generator.compute.finish_layout import finish_layout
 from generator.compute.result import LessonResult
 from generator.model.film import FILM_KEYS
+from generator.model.food import NOT_LOOKED_AT, FoodEntry
 from generator.model.grades import Grades
 from generator.model.lesson import Lesson
 from generator.present.pictures.plums.hung import hung
+from generator.present.words.foreign import of_library
 from generator.present.words.prose import inline
 
 
@@ -40,6 +42,16 @@ class LessonEntry:
     """Whether only a preview shows it."""
     shares: tuple[float, ...]
     """How long the threads of its cover are, 1 for the longest; none where it compares nothing."""
+    moves: tuple[str, ...]
+    """Names of its moves, each once; safe HTML."""
+    allergens: tuple[str, ...] | None
+    """Major allergens in its foods, by their names in the library; nothing where it shows no food."""
+    all_looked_at: bool
+    """Whether somebody has looked at the allergens of each."""
+    filmed: bool
+    """Whether it has a recording, its own or on another site."""
+    captions: tuple[str, ...]
+    """Tags of the languages its recording has captions in."""
     order: int | None
     """Its place in the lists, where somebody chose one."""
     marks: tuple[int, int]
@@ -56,6 +68,7 @@ def lesson_entry(result: LessonResult) -> LessonEntry:
     """What is said of a lesson in the lists of its language."""
     lesson, file = result.lesson, result.lesson.file
     layout = finish_layout(result)
+    foods = [held.food.entry for held in result.holdings if held.food]
     measures = (str(one.stop.measure) for one in result.comparisons.values())
     return LessonEntry(
         id=lesson.id,
@@ -70,9 +83,29 @@ def lesson_entry(result: LessonResult) -> LessonEntry:
         arithmetic=str(escape(file.arithmetic or "")),
         draft=file.draft,
         shares=tuple(float(row.share) for row in hung(result)),
+        moves=_moves(result),
+        allergens=_allergens(foods) if foods else None,
+        all_looked_at=all(food.allergens != NOT_LOOKED_AT for food in foods),
+        filmed=file.video is not None,
+        captions=tuple(file.video.captions) if file.video else (),
         order=file.order,
         marks=(layout.lesson, layout.numbers),
     )
+
+
+def _moves(result: LessonResult) -> tuple[str, ...]:
+    """What its moves are called, marked where its language lacks a name."""
+    texts = (
+        one.move.text(result.lesson.language)
+        for movement in result.movements.values()
+        for one in movement.moved
+    )
+    names = (of_library(one.words.name) if one.foreign else one.words.name for one in texts)
+    return tuple(dict.fromkeys(str(escape(name)) for name in names))
+
+
+def _allergens(foods: Iterable[FoodEntry]) -> tuple[str, ...]:
+    return tuple(sorted({allergen for food in foods for allergen in food.contains}))
 
 
 def in_chosen_order(entries: Iterable[LessonEntry]) -> tuple[LessonEntry, ...]:

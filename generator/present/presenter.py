@@ -17,6 +17,7 @@ from generator.present.pages.codes import CODES, codes_view
 from generator.present.pages.components import PATH, components_view
 from generator.present.pages.home import FRONT, PROSE, home_view
 from generator.present.pages.lesson_list import LIST, lesson_list
+from generator.present.pages.lesson_table import LESSONS, lesson_table
 from generator.present.pages.not_found import NOT_FOUND, from_root, not_found_view
 from generator.present.pages.page import Surround
 from generator.present.views.home import ProseView
@@ -58,6 +59,13 @@ class Presenter:
         """The page that reads finish codes, of the lessons of its language and of the first one."""
         view = codes_view(entries, originals, self.surround)
         return Output(self.surround.folder + CODES, self._fill(view, CODES).encode())
+
+    def lesson_table(
+        self, entries: Iterable[LessonEntry], originals: Iterable[LessonEntry]
+    ) -> Output:
+        """The page with all lessons in a table, of its language and of the first one."""
+        view = lesson_table(entries, originals, self.surround)
+        return Output(self.surround.folder + LESSONS, self._fill(view, LESSONS).encode())
 
     def prose(self, path: str, title: str, body: str, *, headed: bool, draft: bool = False) -> str:
         """A hand-written page at a path in the language's folder, its body already HTML.

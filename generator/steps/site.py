@@ -18,6 +18,7 @@ from generator.present.languages import folder_of
 from generator.present.output import Output
 from generator.present.pages.addresses import lesson_addresses
 from generator.present.pages.codes import CODES
+from generator.present.pages.lesson_table import LESSONS
 from generator.present.pages.page import Surround
 from generator.present.pictures.figures.of_moves import move_pictures
 from generator.present.presenter import Presenter
@@ -133,6 +134,11 @@ class Site:
         for language, presenter in self.presenters.items():
             yield presenter.codes(self.entries(language), self._originals(language))
 
+    def lesson_tables(self) -> Iterator[Output]:
+        """The page of each language with all lessons in a table."""
+        for language, presenter in self.presenters.items():
+            yield presenter.lesson_table(self.entries(language), self._originals(language))
+
     def _originals(self, language: str) -> tuple[LessonEntry, ...]:
         """All lessons in the language they are written in; nothing where that is the one asked for."""
         first = next(iter(self.map.folders))
@@ -175,19 +181,19 @@ def site_of(
         for language, held in lesson.facts.addresses.items()
         for name, stops in held.items()
     }
-    pages |= _code_pages(folders)
+    pages |= _pages_of_site(folders)
     media = frozenset(f"{lesson.id}/{name}" for lesson in kept for name in lesson.facts.media)
     return Site(library, around, kept, made, SiteMap(folders, pages, media, unmade))
 
 
-def _code_pages(folders: Mapping[str, str]) -> Mapping[str, None]:
-    """Where the pages that read finish codes stand; there is no place on them to lead to."""
-    return dict.fromkeys(folder + CODES for folder in folders.values())
+def _pages_of_site(folders: Mapping[str, str]) -> Mapping[str, None]:
+    """Where the site's own pages stand, for codes and with all lessons; there is no place on them to lead to."""
+    return dict.fromkeys(folder + page for folder in folders.values() for page in (CODES, LESSONS))
 
 
 def _pages_in(language: str, lessons: Iterable[KeptLesson], around: Surroundings) -> Iterator[str]:
     """What a language has that others may have too: pages, and lessons by their folders' names."""
-    yield from (FRONT, CODES)
+    yield from (FRONT, CODES, LESSONS)
     yield from (address for address, _ in around.pages[language])
     yield from (lesson.id for lesson in lessons if language in lesson.facts.addresses)
 
@@ -207,7 +213,7 @@ def map_of(library: Library, worked: Iterable[WorkedLesson], unmade: Unmade) -> 
         for result in results
         for name, stops in lesson_addresses(result).items()
     }
-    pages |= _code_pages(folders)
+    pages |= _pages_of_site(folders)
     media = frozenset(
         f"{result.lesson.id}/{name}" for result in results for name in media_of(result)
     )

@@ -13,6 +13,7 @@ from bench.picturing.shown import PAGE, page
 from bench.picturing.table import PICTURES
 from generator.present.pages.codes import CODES
 from generator.present.pages.components import PATH as COMPONENTS
+from generator.present.pages.lesson_table import LESSONS
 from generator.present.pages.not_found import NOT_FOUND
 from generator.present.pages.table import PAGES
 from tests.site_project import ROOT
@@ -39,7 +40,7 @@ def test_every_kind_of_stop_has_its_pictures(kind: str) -> None:
 
 def test_what_else_there_is_has_its_pictures() -> None:
     assert set(STATES) <= {one.name for one in PICTURES}
-    assert {NOT_FOUND, CODES} <= {one.path for one in PICTURES}
+    assert {NOT_FOUND, CODES, LESSONS} <= {one.path for one in PICTURES}
     assert {COMPONENTS, "guide/index.html"} <= {one.path for one in PICTURES if one.preview}
 
 

@@ -46,7 +46,14 @@ def later_files(theme: Path, says: Iterable[Say], *, keeping: bool = True) -> It
     scripts |= kinds
     entries = {name: f"js/{name}.js" for name in _SCRIPTS}
     entries |= {entry.removeprefix("js/").removesuffix(".js"): entry for entry in kinds}
-    for name in ("later.css", "home.css", "play.css", "codes.css", "projector.css"):
+    for name in (
+        "later.css",
+        "home.css",
+        "play.css",
+        "codes.css",
+        "projector.css",
+        "lesson-table.css",
+    ):
         yield Output(f"assets/{name}", join_styles(f"css/{name}", styles).encode())
     spoken = tuple(says)
     for say in spoken:

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from markupsafe import Markup
 
 from generator.present.entry import LessonEntry
+from generator.present.pages.lesson_table import LESSONS
 from generator.present.pages.page import Surround
 from generator.present.views.home import LessonListView, ListedView
 from generator.present.words.families import MEASURE
@@ -26,7 +27,9 @@ def lesson_list(
     """
     here = {entry.id for entry in entries}
     others = tuple(one for one in originals if one.id not in here)
-    return LessonListView((*_listed(entries, surround), *_untranslated(others, surround)))
+    return LessonListView(
+        surround.folder + LESSONS, (*_listed(entries, surround), *_untranslated(others, surround))
+    )
 
 
 def _listed(entries: Iterable[LessonEntry], surround: Surround) -> Iterator[ListedView]:

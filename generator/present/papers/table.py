@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from generator.compute.result import LessonResult
 from generator.model.papers import PaperWord
@@ -39,7 +39,7 @@ def lesson_papers(result: LessonResult, surround: Surround) -> tuple[PaperFile, 
     if Build.PUBLISHED not in surround.builds:
         return ()
     wanted = surround.site.papers
-    sizes = tuple(size for word, size in _SIZES.items() if word in wanted) or tuple(Size)
+    sizes = _sizes(wanted)
     prints = (False, True) if PaperWord.LARGE in wanted else (False,)
     return tuple(
         one
@@ -48,6 +48,26 @@ def lesson_papers(result: LessonResult, surround: Surround) -> tuple[PaperFile, 
         for one in every_paper(result, surround.folder, size, large=large)
         if one.name in wanted
     )
+
+
+def packets(lesson: str, surround: Surround) -> Iterator[tuple[str, str]]:
+    """The packets of a lesson on the site: the name of each size of paper, and its path.
+
+    Args:
+        lesson: its folder from the site's root.
+        surround: of its language.
+    """
+    wanted = surround.site.papers
+    if Build.PUBLISHED not in surround.builds or PaperWord.PACKET not in wanted:
+        return
+    for size in _sizes(wanted):
+        name = "A4" if size is Size.A4 else "Letter"
+        yield name, f"{lesson}/papers/{PaperWord.PACKET}-{size.value}.pdf"
+
+
+def _sizes(wanted: Collection[PaperWord]) -> tuple[Size, ...]:
+    """The sizes of paper a site keeps to; both where it names none."""
+    return tuple(size for word, size in _SIZES.items() if word in wanted) or tuple(Size)
 
 
 def every_paper(

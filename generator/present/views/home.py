@@ -103,6 +103,8 @@ class LessonListView:
     """The list of lessons in a hand-written page."""
 
     template: ClassVar[str] = "parts/lesson-list.html"
+    all: str
+    """Where all lessons stand in a table with more to choose by."""
     lessons: tuple[ListedView, ...]
 
 
