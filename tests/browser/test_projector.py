@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page, expect
 
+from generator.compute.class_link import ClassLink, class_link
 from tests.browser.watched import until, violations, wait_for_all
 
 RIVER = "river-walk/projector.html"
@@ -220,6 +221,22 @@ def test_the_pacer_is_large_and_nothing_is_kept(page: Page, address: str) -> Non
     expect(blocks).to_have_attribute("aria-pressed", "true")
     assert page.evaluate("document.documentElement.hasAttribute('data-blocks-only')")
     assert page.evaluate("Object.entries(localStorage)") == []
+
+
+def test_a_class_link_shows_its_stops_alone_and_a_reload_keeps_to_it(
+    page: Page, address: str
+) -> None:
+    link = class_link(ClassLink(("guess", "count-it"), blocks_only=True), "river-walk")
+    opened(page, f"{address}{RIVER}#{link}")
+    assert (place(page), here(page)) == ("1 / 2", "#guess")
+    assert page.evaluate("document.documentElement.hasAttribute('data-blocks-only')")
+    page.keyboard.press("PageDown")
+    page.reload()
+    wait_for_all(page)
+    assert (place(page)[:5], here(page)) == ("2 / 2", "#count-it")
+    opened(page, f"{address}teachers.html")
+    opened(page, f"{address}{RIVER}#{link}x")  # spoiled: the whole lesson
+    assert place(page) == "1 / 7"
 
 
 def test_blocks_only_of_the_device_is_respected(page: Page, address: str) -> None:

@@ -1,6 +1,7 @@
 import { hear } from "./events.js";
 import { LiveElement } from "./live-element.js";
 import { ProjectorAnswers } from "./projector-answers.js";
+import { askedOfClass } from "./projector-class.js";
 import { ProjectorFilm } from "./projector-film.js";
 import { askedBy } from "./projector-keys.js";
 import { offerSwitches } from "./projector-switches.js";
@@ -20,13 +21,16 @@ export class ProjectorView extends LiveElement {
   /** @type {Element[]} */
   stops = [];
   here = 0;
+  forClass = "";
   shown = 0;
   /** @type {Element[][]} */
   screens = [];
 
   /** @param {AbortSignal} signal */
   connected(signal) {
-    this.stops = [...this.querySelectorAll(".projector-stops .stop")];
+    const asked = askedOfClass(this, [...this.querySelectorAll(".projector-stops .stop")]);
+    this.stops = asked.stops;
+    this.forClass = asked.text;
     this.bar = /** @type {HTMLElement} */ (this.querySelector("[data-bar]"));
     this.bar.hidden = false;
     document.documentElement.toggleAttribute("data-projector", true);
@@ -45,7 +49,7 @@ export class ProjectorView extends LiveElement {
     addEventListener("hashchange", () => this.follow(true), { signal });
     addEventListener("resize", () => this.lay(), { signal });
     this.addEventListener("toggle", () => this.tell(), { signal, capture: true });
-    hear(this, "pause-reached", (stop) => this.go(this.stops.indexOf(stop), false), signal);
+    hear(this, "pause-reached", (stop) => this.stops.includes(stop) && this.go(this.stops.indexOf(stop), false), signal);
   }
 
   /** @param {KeyboardEvent} event */
@@ -95,7 +99,7 @@ export class ProjectorView extends LiveElement {
     for (const each of this.stops) each.closest("li")?.toggleAttribute("data-shown", each === this.stops[stop]);
     this.lay();
     this.showPart(Math.min(part, this.screens.length - 1));
-    history.replaceState(null, "", `#${this.stops[stop]?.id}`);
+    history.replaceState(this.forClass ? { forClass: this.forClass } : null, "", `#${this.stops[stop]?.id}`);
     for (const opened of this.bar?.querySelectorAll("details") ?? []) opened.open = false;
     if (focused) this.stops[stop]?.querySelector("h2")?.focus({ preventScroll: true });
   }

@@ -1,5 +1,5 @@
 /** Parts that are never torn, however tall: a row without its numbers is no question. */
-const WHOLE = ".gap-row, .helps, .piles, fieldset, move-card";
+const WHOLE = ".gap-row, .helps, .piles, fieldset, estimate-line, move-card";
 /** What never stands last on a screen, without that which it is over. */
 const HEADS = "h3, .holding";
 
