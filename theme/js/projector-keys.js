@@ -17,7 +17,7 @@ const PRESSED = "a, button, summary";
  * @param {KeyboardEvent} event
  * @returns {Asked | undefined} nothing where the key belongs to somebody else
  */
-export function askedBy({ key, target, defaultPrevented, altKey, ctrlKey, metaKey, shiftKey }) {
+export function askedByKey({ key, target, defaultPrevented, altKey, ctrlKey, metaKey, shiftKey }) {
   if (defaultPrevented || altKey || ctrlKey || metaKey || shiftKey) return undefined;
   if (target instanceof Element && (target.closest(OWN_KEYS) || (/^( |Enter)$/.test(key) && target.closest(PRESSED)))) return undefined;
   return (document.documentElement.dir === "rtl" && MIRRORED[key]) || MEANS[key];

@@ -3,7 +3,7 @@ import { LiveElement } from "./live-element.js";
 import { ProjectorAnswers } from "./projector-answers.js";
 import { askedOfClass } from "./projector-class.js";
 import { ProjectorFilm } from "./projector-film.js";
-import { askedBy } from "./projector-keys.js";
+import { askedByKey } from "./projector-keys.js";
 import { offerSwitches } from "./projector-switches.js";
 import { say } from "./say.js";
 import { StopScreens } from "./stop-screens.js";
@@ -54,7 +54,7 @@ export class ProjectorView extends LiveElement {
 
   /** @param {KeyboardEvent} event */
   press(event) {
-    const asked = document.querySelector("dialog[open]") ? undefined : askedBy(event);
+    const asked = document.querySelector("dialog[open]") ? undefined : askedByKey(event);
     if (!asked) return;
     event.preventDefault();
     if (asked === "answer") this.answer();
