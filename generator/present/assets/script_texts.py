@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Mapping
+from functools import cache
 
 TEXTS = "js/texts.js"
 """The module that holds the texts of a file; its own is empty and is replaced when files are joined."""
@@ -27,7 +28,12 @@ def keys_said(modules: Iterable[str], files: Mapping[str, str]) -> tuple[str, ..
     return tuple(sorted({key for name in modules for key in _of_module(name, files[name])}))
 
 
-def _of_module(name: str, text: str) -> Iterator[str]:
+@cache  # a module stands in many files, in every language
+def _of_module(name: str, text: str) -> tuple[str, ...]:
+    return tuple(_said(name, text))
+
+
+def _said(name: str, text: str) -> Iterator[str]:
     tables = _TABLE.findall(text)
     for table in tables:
         yield from _IN_TABLE.findall(table)
