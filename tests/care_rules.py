@@ -3,7 +3,8 @@
 A rule there has
 
     title, source   what it asks, and who says so (R, S, M and C as in references.md)
-    pages           which pages of a language: ``index``, ``notes`` … of every lesson; ``learner`` all
+    pages           which pages of a language: ``index``, ``notes`` … of every lesson, and ``family``, a
+                    paper alone, which is read as a file like its other papers; ``learner`` all
                     that a learner sees of a lesson, ``lessons`` all of a lesson, ``home``, a path such
                     as ``care.html``, ``every`` page
     where           facts (``tests/lesson_facts.py``) that a lesson must have, all of them, to be asked
@@ -60,13 +61,17 @@ class Rule:
             return (f"there is no element of class {self.in_class}",)
         return tuple(said for part in parts for said in self._broken(part, words))
 
+    def missing(self, shown: str) -> tuple[str, ...]:
+        """What a text does not say that it must."""
+        return tuple(f"“{idea}” is not said" for idea in self.tells if not _search(idea, shown))
+
     def wrong_words(self, lines: Sequence[str]) -> tuple[str, ...]:
         """What lines say that they must not."""
         return tuple(_caught(self.never, lines))
 
     def _broken(self, part: Element, words: Words) -> Iterator[str]:
         shown = " ".join(words(part, self.open))
-        yield from (f"“{idea}” is not said" for idea in self.tells if not _search(idea, shown))
+        yield from self.missing(shown)
         if self.never:
             yield from self.wrong_words(words(part, False))  # by name is not remembered
 

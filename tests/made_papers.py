@@ -27,6 +27,11 @@ def words(file: Path) -> str:
     return " ".join(_said("pdftotext", "-raw", file, "-").split())
 
 
+def lines(file: Path) -> list[str]:
+    """The same, line by line."""
+    return _said("pdftotext", "-raw", file, "-").splitlines()
+
+
 def structure(file: Path) -> str:
     """The tree of its tags, with what is read aloud in the place of pictures."""
     return _said("pdfinfo", "-struct-text", file)

@@ -10,6 +10,9 @@ class PaperWord(StrEnum):
 
     WORKSHEET = "worksheet"
     ANSWERS = "answers"
+    CARDS = "cards"
+    NOTES = "notes"
+    FAMILY = "family"
     PACKET = "packet"
     """All papers of a lesson in one file."""
     A4 = "a4"

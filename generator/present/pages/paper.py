@@ -45,7 +45,7 @@ LIKELY_A_ROW = 2
 def cards_view(told: PageInLesson) -> CardsView:
     """The movement cards, four to a sheet, or fewer and larger where that takes no more sheets."""
     cards = [
-        CardOnSheet(card, qr_code(_address(told, stop)))
+        CardOnSheet(card, qr_code(lesson_address(told, stop)))
         for stop in told.stops
         for card in kind_of(stop).cards(stop)
     ]
@@ -73,13 +73,13 @@ def answers_view(told: PageInLesson) -> SheetView:
 
 
 def _sheet(told: PageInLesson, *, answers: bool) -> SheetView:
-    say, address = told.surround.say, _address(told)
+    say, address = told.surround.say, lesson_address(told)
     return SheetView(
         page=told.page,
         title=told.result.lesson.file.title,
         meta=meta_line(told.result.lesson.file, say),
         back=told.links.lesson,
-        plums=_plums(told),
+        plums=plums_of(told),
         answers=answers,
         stops=tuple(_on_sheet(told, answers=answers)),
         parting=parting_view(told.result, say),
@@ -91,14 +91,15 @@ def _sheet(told: PageInLesson, *, answers: bool) -> SheetView:
     )
 
 
-def _plums(told: PageInLesson) -> Markup:
+def plums_of(told: PageInLesson) -> Markup:
+    """A lesson's gaps as plums, without numbers; empty where it compares nothing."""
     rows, say = hung(told.result), told.surround.say
     if not rows:
         return Markup("")
     return plums_in_page(drawn(rows, FLAT), hung_in_words([row.share for row in rows], say))
 
 
-def _address(told: PageInLesson, stop: StopView | None = None) -> str:
+def lesson_address(told: PageInLesson, stop: StopView | None = None) -> str:
     """Where the lesson, or a stop of it, is published: paper leads back to it."""
     address = told.surround.address(f"{told.result.lesson.id}/index.html")
     return f"{address}#{stop.head.id}" if address and stop else address

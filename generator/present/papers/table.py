@@ -9,7 +9,14 @@ from generator.model.papers import PaperWord
 from generator.present.pages.page import Build, Surround
 from generator.present.pages.page_of_lesson import Reader
 from generator.present.pages.paper import answers_view, worksheet_view
+from generator.present.papers.cards import cards_paper
+from generator.present.papers.family import family_view
+from generator.present.papers.notes import notes_paper
 from generator.present.papers.paper import Paper, PaperFile, Size
+
+
+def _with_moves(result: LessonResult) -> bool:
+    return any(movement.moved for movement in result.movements.values())
 
 
 def _every(_: LessonResult) -> bool:
@@ -20,12 +27,24 @@ def _every(_: LessonResult) -> bool:
 # fmt: off
 PAPERS: tuple[Paper, ...] = (
     Paper(
+        name=PaperWord.NOTES, view=notes_paper, template="notes",
+        title="notes_title", reader=Reader.TEACHER, has=_every,
+    ),
+    Paper(
         name=PaperWord.WORKSHEET, view=worksheet_view, template="sheet",
         title="worksheet_title", reader=Reader.FAMILY, has=_every,
     ),
     Paper(
         name=PaperWord.ANSWERS, view=answers_view, template="sheet",
         title="answers_title", reader=Reader.FAMILY, has=_every,
+    ),
+    Paper(
+        name=PaperWord.CARDS, view=cards_paper, template="cards",
+        title="cards_title", reader=Reader.FAMILY, has=_with_moves,
+    ),
+    Paper(
+        name=PaperWord.FAMILY, view=family_view, template="family",
+        title="family_title", reader=Reader.FAMILY, has=_every,
     ),
 )
 # fmt: on

@@ -72,6 +72,7 @@ COUNT_OF = Family(
 COUNT_HINT = Family("count_hint_", ("ones", "twos", "fours", "tens", "twenties", "groups"))
 DOING = Family("minutes_to_", ("watch", "work_out", "move", "talk"))
 FILM = Family("film_", FILM_KEYS)
+PAPER_SIZE = Family("paper_size_", ("a4", "letter"))
 VERDICT = Family("report_verdict_", tuple(map(str, Verdict)))
 _EIGHT = tuple(map(str, range(1, 9)))
 GAPS = Family("gaps_", _EIGHT)
@@ -102,6 +103,7 @@ FAMILIES = (
     COUNT_HINT,
     DOING,
     FILM,
+    PAPER_SIZE,
     VERDICT,
     GAPS,
     WHICH_GAP,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
 from generator.model.pose import Pose
 from generator.present.pictures.colours import DARK, LIGHT, Colours
@@ -13,6 +13,7 @@ from generator.present.pictures.figures.drawing import figures
 FOLDER = "assets/figures"
 """Where the pictures stand on the site."""
 
+_HIDDEN = 'aria-hidden="true"'
 SHIRT = {LIGHT: "#a58ba1", DARK: "#82667d"}
 """A lighter thread on white and a darker one on dark, so that arms are read in front of it."""
 
@@ -25,6 +26,17 @@ def picture_name(move: str, number: int, *, seated: bool) -> str:
 def drawn_alone(poses: tuple[Pose, ...]) -> tuple[Markup, ...]:
     """SVG of poses that stand by themselves: on a slide, with the light colours of a page."""
     return tuple(Markup(_painted(_whole(svg, f' color="{LIGHT.ink}"'))) for svg in figures(poses))  # noqa: S704  # drawn from numbers only
+
+
+def said_alone(svg: Markup, says: str) -> Markup:
+    """A figure of a page by itself, as on paper, with what it shows in words.
+
+    Args:
+        svg: as ``figures`` draws it.
+        says: the words.
+    """
+    alone = _painted(_whole(str(svg), f' color="{LIGHT.ink}"'))
+    return Markup(alone.replace(_HIDDEN, f'role="img" aria-label="{escape(says)}"', 1))  # noqa: S704  # drawn from numbers, and a text that is escaped
 
 
 def picture_files(poses: tuple[Pose, ...]) -> tuple[str, ...]:

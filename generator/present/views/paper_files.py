@@ -1,0 +1,26 @@
+"""Papers as files, where a page links to them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from generator.present.views.page import LinkView
+
+
+@dataclass(frozen=True, slots=True)
+class PaperLinksView:
+    """One paper with its files."""
+
+    title: str
+    files: tuple[LinkView, ...]
+    """At least one; each says what it is, in which language, for which paper, and how large."""
+
+
+@dataclass(frozen=True, slots=True)
+class PaperFilesView:
+    """The files of some papers."""
+
+    template: ClassVar[str] = "parts/paper-files.html"
+    papers: tuple[PaperLinksView, ...]
+    """At least one, in the order a teacher uses them."""
