@@ -75,7 +75,8 @@ def make_lesson(
     papers = tuple(one for lesson in lessons for one in _papers(lesson, around.press))
     made = {one.path: one.content for one in (*shared, *data, *papers)}
     files = _Files(made, around.media)
-    pages = (one for lesson in lessons for one in _with_copies(lesson, files))
+    sizes = {one.path: len(one.content) for one in papers}
+    pages = (one for lesson in lessons for one in _with_copies(lesson, files, sizes))
     return (*data, *pages, *papers)
 
 
@@ -97,12 +98,20 @@ def _papers(lesson: LessonInLanguage, press: Press) -> Iterator[Output]:
     return made_papers(files, lesson.told, press)
 
 
-def _with_copies(lesson: LessonInLanguage, files: _Files) -> Iterator[Output]:
-    """The pages of a lesson in one language, its copy to take home, and the list of what to keep."""
+def _with_copies(
+    lesson: LessonInLanguage, files: _Files, papers: Mapping[str, int]
+) -> Iterator[Output]:
+    """The pages of a lesson in one language, its copy to take home, and the list of what to keep.
+
+    Args:
+        lesson: the lesson.
+        files: what they show.
+        papers: bytes of each paper, by its path.
+    """
     told, surround = lesson.result.lesson, lesson.surround
     folder, source = f"{surround.folder}{told.id}", told.places.file
     copy = take_home(told.id, lesson.in_copy(files.read), files.held)
-    pages = tuple(lesson.on_site(copy.size))
+    pages = tuple(lesson.on_site(copy.size, papers))
     yield from pages
     yield Output(f"{folder}/{take_home_name(told.id)}", b"", source=source, large=copy)
     kept = lesson.kept(pages)

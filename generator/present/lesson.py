@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from generator.compute.result import LessonResult
 from generator.present.addresses import Addresses, InCopy, OnSite
@@ -26,6 +27,8 @@ from generator.present.pages.table import (
     page_path,
 )
 from generator.present.pages.take_home import take_home_view
+from generator.present.papers.links import papers_on_page
+from generator.present.papers.table import lesson_papers
 from generator.present.views.page import View
 
 
@@ -59,18 +62,28 @@ class LessonInLanguage:
             for page in (page_around(entry, result, surround),)
         )
 
-    def on_site(self, copy_size: int | None) -> Iterator[Output]:
+    def on_site(
+        self, copy_size: int | None, papers: Mapping[str, int] = MappingProxyType({})
+    ) -> Iterator[Output]:
         """The pages as they are published.
 
         Args:
             copy_size: bytes of the copy to take home; nothing where there is none.
+            papers: bytes of each paper that is there as a file, by its path.
         """
         lesson, surround = self.result.lesson, self.surround
+        files = {
+            one: papers[one.path]
+            for one in lesson_papers(self.result, surround)
+            if one.path in papers
+        }
         for page in self.pages:
             at = OnSite(page.path, preview=surround.preview)
             if copy_size is not None and page.entry is START:
                 offer = take_home_view(self.result, copy_size, surround)
                 at.bring("take-home", self._theme.fill_part(offer, surround.say, at))
+            for part in papers_on_page(page.entry.name, files, surround.say):
+                at.bring(part.name, self._theme.fill_part(part, surround.say, at))
             yield self._put(page, at, lesson.file.title if page.entry is START else "")
 
     def in_copy(self, read: Callable[[str], bytes]) -> Iterator[Output]:

@@ -8,27 +8,47 @@ from itertools import groupby
 from generator.model.papers import PaperWord
 from generator.present.papers.paper import PaperFile
 from generator.present.views.page import LinkView
-from generator.present.views.paper_files import PaperFilesView, PaperLinksView
+from generator.present.views.paper_files import PacketView, PaperFilesView, PaperLinksView
 from generator.present.words.families import PAPER_SIZE
 from generator.present.words.say import Say
 
 Sizes = Mapping[PaperFile, int]
 """Each file with its bytes."""
+NOTES = "notes.html"
+_ON_PAGE: Mapping[str, frozenset[PaperWord]] = {
+    "worksheet.html": frozenset({PaperWord.WORKSHEET, PaperWord.PACKET}),
+    "answers.html": frozenset({PaperWord.ANSWERS, PaperWord.PACKET}),
+    "cards.html": frozenset({PaperWord.CARDS, PaperWord.PACKET}),
+    NOTES: frozenset(PaperWord),
+}
+"""By the name of a page, the papers it links to: itself as a file, and all in one."""
 _KILOBYTE = 1000
 
 
-def paper_files(files: Sizes, wanted: Collection[PaperWord], say: Say) -> PaperFilesView | None:
-    """Links to the files of some papers; nothing where the site makes none of them."""
-    ordered = sorted(files, key=lambda one: list(PaperWord).index(one.name))
-    some = (one for one in ordered if one.name in wanted)
-    papers = tuple(_papers(some, files, say))
-    return PaperFilesView(papers) if papers else None
+def papers_on_page(page: str, files: Sizes, say: Say) -> Iterator[PaperFilesView | PacketView]:
+    """What a page of a lesson links to; nothing where the site makes none of it.
+
+    Args:
+        page: its name in the lesson's folder.
+        files: all that the lesson has in the page's language.
+        say: the words of the page.
+    """
+    papers = tuple(_papers(files, _ON_PAGE.get(page, frozenset()), say))
+    if papers:
+        yield PaperFilesView(papers)
+    if page == NOTES:
+        for packet in _papers(files, {PaperWord.PACKET}, say):
+            yield PacketView(packet)
 
 
-def _papers(some: Iterator[PaperFile], files: Sizes, say: Say) -> Iterator[PaperLinksView]:
-    for title, group in groupby(some, key=lambda one: one.title):
+def _papers(files: Sizes, wanted: Collection[PaperWord], say: Say) -> Iterator[PaperLinksView]:
+    """Each paper with all its files, in the order of the files."""
+    some = [one for one in files if one.name in wanted]
+    names = dict.fromkeys(one.name for one in some)
+    ordered = sorted(some, key=lambda one: [*names].index(one.name))
+    for title, group in groupby(ordered, key=lambda one: one.title):
         links = tuple(LinkView(one.path, _label(one, files[one], say)) for one in group)
-        yield PaperLinksView(say("paper_file", title=say(title)), links)
+        yield PaperLinksView(say(title), links)
 
 
 def _label(file: PaperFile, size: int, say: Say) -> str:

@@ -14,7 +14,7 @@ class PaperLinksView:
 
     title: str
     files: tuple[LinkView, ...]
-    """At least one; each says what it is, in which language, for which paper, and how large."""
+    """At least one; each says what it is, for which paper, in which language, and how large."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,5 +22,16 @@ class PaperFilesView:
     """The files of some papers."""
 
     template: ClassVar[str] = "parts/paper-files.html"
+    name: ClassVar[str] = "files"
+    """What the page asks for."""
     papers: tuple[PaperLinksView, ...]
     """At least one, in the order a teacher uses them."""
+
+
+@dataclass(frozen=True, slots=True)
+class PacketView:
+    """All papers in one file, among what a teacher does first."""
+
+    template: ClassVar[str] = "parts/packet.html"
+    name: ClassVar[str] = "packet"
+    packet: PaperLinksView
