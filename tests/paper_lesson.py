@@ -19,13 +19,18 @@ FOODS = "[{food: apple-raw, amount: 1 medium}, {food: apple-pie, amount: 1 slice
 
 def built_lesson(root: Path, moves: list[str]) -> Path:
     """Build the lesson in an empty folder, with the site's own library, and give its pages' folder."""
+    write_lesson(root, moves)
+    write_files(outputs(root), root / "site")
+    return root / "site" / "print"
+
+
+def write_lesson(root: Path, moves: list[str]) -> None:
+    """Write the lesson into an empty folder, with the site's own library."""
     for shared in ("site_data", "theme"):
         (root / shared).symlink_to(ROOT / shared)
     lesson = root / "lessons" / "print" / "lesson.yaml"
     lesson.parent.mkdir(parents=True)
     lesson.write_text(_text(moves), encoding="utf-8")
-    write_files(outputs(root), root / "site")
-    return root / "site" / "print"
 
 
 def lessons_of_moves(folders: pytest.TempPathFactory) -> Callable[[int], Path]:

@@ -7,9 +7,12 @@ from pathlib import Path
 
 import pytest
 
+from generator.author.papers import papers_of
+from generator.present.papers.paper import Size
 from tests.made_papers import info, structure, words
 from tests.outside.pdf_parts import opened
 from tests.outside.pictures import pictures
+from tests.paper_lesson import every_move, write_lesson
 from tests.pdf_letters import smallest
 
 THREE = ("cards", "family", "notes")
@@ -98,3 +101,14 @@ def test_the_gap_to_find_again_is_told_only_upside_down(made_papers: Path) -> No
     assert "430 mg more" in turned
     for other in ("380 mg more", "270 mg more", "160 mg more"):
         assert other in above
+
+
+@pytest.mark.parametrize(("moves", "sheets"), [(1, 1), (4, 1), (5, 2), (9, 3)])
+def test_many_cards_go_four_to_a_sheet(tmp_path: Path, moves: int, sheets: int) -> None:
+    """And one sheet more for the adult; every card is whole on its sheet."""
+    write_lesson(tmp_path, every_move()[:moves])
+    files = {one.path: one.content for one in papers_of(tmp_path, sizes=[Size.LETTER])}
+    file = tmp_path / "cards.pdf"
+    file.write_bytes(files["print/papers/cards-letter.pdf"])
+    assert int(info(file)["Pages"]) == sheets + 1
+    assert words(file).count("Seated: ") == moves
