@@ -26,8 +26,12 @@ each_rule = pytest.mark.parametrize(
 
 
 def page_of(site: Path, rule: Rule) -> Element:
-    """A page of the rule's kind to change: what is read is shared. Any lesson's will do."""
-    for page in asked_pages(site, replace(rule, where=frozenset())):
+    """A page of the rule's kind to change: what is read is shared. Any lesson's will do.
+
+    For a rule about a paper alone a worksheet does.
+    """
+    pages = ("worksheet",) if rule.pages == ("family",) else rule.pages
+    for page in asked_pages(site, replace(rule, where=frozenset(), pages=pages)):
         read = read_page(page)
         if not rule.in_class or any(having(read, rule.in_class)):
             return deepcopy(read)

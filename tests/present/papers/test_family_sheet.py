@@ -4,8 +4,14 @@ from __future__ import annotations
 
 import pytest
 
+from generator.present.pages.in_lesson import PageInLesson
+from generator.present.pages.lesson_page import stop_views
+from generator.present.pages.page import Surround
+from generator.present.pages.table import START, lesson_links, page_around
 from generator.present.papers.again import again_of
 from generator.present.papers.at_home import may_go_home
+from generator.present.papers.family import family_view
+from generator.present.views.family import FamilyView
 from generator.present.words.say import Say
 from tests.worked import library, worked
 
@@ -79,3 +85,35 @@ def test_nothing_about_bodies_or_what_was_eaten_goes_home(
     language: str, question: str, goes: bool
 ) -> None:
     assert may_go_home(question, say(language)) is goes
+
+
+def sheet_of(stops: str) -> FamilyView:
+    """The sheet of a lesson of these stops."""
+    result = worked(stops)
+    around = Surround(library().site, say(), "", (), {}, preview=False)
+    page, links = page_around(START, result, around), lesson_links(result, around)
+    return family_view(PageInLesson(result, stop_views(result, around), around, page, links))
+
+
+def test_the_sheet_asks_two_things_and_none_about_a_body() -> None:
+    talk = "- talk: {prompt: %s, ideas: [Half of each]}\n"
+    sheet = sheet_of(talk % "How did your body tell you?" + talk % "What would you pack?")
+    assert [str(one) for one in sheet.talks] == [
+        "What would you pack?",
+        "Which gap was larger or smaller than you had guessed?",
+    ]
+
+
+def test_the_gap_to_find_again_is_not_told_above() -> None:
+    other = ROW.replace("apple-pie, amount: 1 slice", "pizza-cheese, amount: 1 slice")
+    sheet = sheet_of(compare(f"{{help: worked, foods: {ROW}}}", other))
+    (found,) = sheet.found
+    assert len(found.lines) == 2  # the row with help, and all together
+    assert sheet.again.answer not in " ".join(found.lines)
+    assert sheet.left_for_below
+
+
+def test_a_sheet_without_moves_says_nothing_of_moving() -> None:
+    sheet = sheet_of(compare(ROW))
+    assert sheet.before == ()
+    assert len(sheet.intro) == 1
