@@ -36,9 +36,17 @@ def papers_on_page(page: str, files: Sizes, say: Say) -> Iterator[PaperFilesView
     papers = tuple(_papers(files, _ON_PAGE.get(page, frozenset()), say))
     if papers:
         yield PaperFilesView(papers)
-    if page == NOTES:
-        for packet in _papers(files, {PaperWord.PACKET}, say):
-            yield PacketView(packet)
+    if page == NOTES and (packet := tuple(_packet(files, say))):
+        yield PacketView(packet, say.language_name(say.language))
+
+
+def _packet(files: Sizes, say: Say) -> Iterator[LinkView]:
+    """In usual letters: a teacher with five minutes wants few links."""
+    for one, size in files.items():
+        if one.name is PaperWord.PACKET and not one.large:
+            paper = say(PAPER_SIZE.key(one.size.value))
+            label = say("paper_file_short", paper=paper, size=_kilobytes(size, say))
+            yield LinkView(one.path, label)
 
 
 def _papers(files: Sizes, wanted: Collection[PaperWord], say: Say) -> Iterator[PaperLinksView]:
@@ -57,5 +65,9 @@ def _label(file: PaperFile, size: int, say: Say) -> str:
         "paper_file_large_print" if file.large else "paper_file_print",
         paper=say(PAPER_SIZE.key(file.size.value)),
         language=say.language_name(say.language),
-        size=say.number(max(1, round(size / _KILOBYTE))),
+        size=_kilobytes(size, say),
     )
+
+
+def _kilobytes(size: int, say: Say) -> str:
+    return say.number(max(1, round(size / _KILOBYTE)))

@@ -34,4 +34,7 @@ class PacketView:
 
     template: ClassVar[str] = "parts/packet.html"
     name: ClassVar[str] = "packet"
-    packet: PaperLinksView
+    files: tuple[LinkView, ...]
+    """Each says for which paper it is and how large, so briefly that all stand on a line."""
+    language: str
+    """What they are written in; told to those who listen."""
