@@ -18,6 +18,8 @@ WANTED = (
     "worksheet.html",
     "answers.html",
     "cards.html",
+    "papers/packet-a4.pdf",
+    "papers/packet-letter.pdf",
     "../codes.html",
 )
 """Addresses of what stands there, where the lesson has it."""
