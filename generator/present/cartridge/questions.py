@@ -8,6 +8,7 @@ with two choices gets *I am not sure yet* as the third: the profile's kind with 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import cache, lru_cache
 from html import escape
 
 from generator.present.cartridge.parts import Asked, Thing
@@ -56,16 +57,20 @@ def _file(inside: Xml) -> bytes:
 
 
 def _item(name: str, one: Asked, say: Say) -> Xml:
+    return element("item", _inside(one, say), ident=name, title=one.question.title)
+
+
+@lru_cache(
+    maxsize=256
+)  # the same in the bank and among the questions given together, in both versions
+def _inside(one: Asked, say: Say) -> Xml:
     asked = one.question
     kind = _CHOICE if asked.options else _BLANK
-    return element(
-        "item",
+    return joined(
         element("itemmetadata", _metadata((("cc_profile", kind), ("qmd_computerscored", "Yes")))),
         element("presentation", _material(*asked.lines, see=(one.address, say)), _room(asked, say)),
         element("resprocessing", *_processing(asked)),
         *_feedback(asked, say),
-        ident=name,
-        title=asked.title,
     )
 
 
@@ -119,6 +124,7 @@ def _when(condition: Xml, *then: Xml) -> Xml:
     )
 
 
+@cache
 def _shown(kind: str, name: str) -> Xml:
     return element("displayfeedback", feedbacktype=kind, linkrefid=name)
 
