@@ -94,7 +94,7 @@ def test_nothing_is_left_to_guess_where_a_lesson_has_little(site: Site) -> None:
     )
     surround = site.presenters["en"].surround
     (row,) = lesson_table([bare], (), surround).lessons
-    assert (row.moves, row.film, row.cover) == ("No moves.", "No film.", "")
+    assert (row.moves, row.film, row.cover) == ("No moves.", "No video.", "")
     assert row.allergens == "Allergens: none plain; read labels. Not all foods were looked at yet."
     (row,) = lesson_table([replace(bare, allergens=None, filmed=True)], (), surround).lessons
     assert (row.allergens, row.film) == ("", "A film without captions.")
