@@ -32,7 +32,6 @@ export class ProjectorView extends LiveElement {
     this.stops = asked.stops;
     this.forClass = asked.text;
     this.bar = /** @type {HTMLElement} */ (this.querySelector("[data-bar]"));
-    this.bar.hidden = false;
     document.documentElement.toggleAttribute("data-projector", true);
     keepStill(this);
     this.film = new ProjectorFilm(this, signal);
