@@ -9,6 +9,7 @@ from contextlib import suppress
 from dataclasses import asdict, dataclass
 from functools import cached_property
 from hashlib import blake2b
+from importlib.metadata import version
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -113,9 +114,7 @@ class Press:
     @cached_property
     def _mark(self) -> bytes:
         """Of everything besides what is given that a paper is made by."""
-        from generator.present.papers.typesetting import TYPST  # noqa: PLC0415  # loads typst
-
-        held = blake2b(TYPST.encode(), digest_size=_SUM)
+        held = blake2b(version("typst").encode(), digest_size=_SUM)
         for file in sources(self._theme):
             held.update(file.read_bytes())
         return held.digest()

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from importlib.metadata import version
 from pathlib import Path
 
 import typst
 
-TYPST = version("typst")
 _MAIN = b'#import "/papers/frame.typ": whole\n#whole\n'
 
 

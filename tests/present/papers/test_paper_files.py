@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
+from collections.abc import Iterator
 from pathlib import Path
+from xml.etree.ElementTree import Element
 
 import pytest
 
 from generator.author.papers import papers_of
 from generator.present.papers.paper import Size
 from generator.present.papers.table import PAPERS
-from tests.made_papers import info, structure, words
+from tests.html_page import one, read_page
+from tests.made_papers import info, letter_sizes, structure, words
 from tests.project import GOOD, ROOT, put, site
 
 LESSONS = ("bean-stew", "garden-baskets", "market-drinks", "river-walk", "soup-night", "two-days")
@@ -61,8 +65,8 @@ def test_nothing_of_the_machine_is_in_a_file(made_papers: Path) -> None:
 
 
 def test_two_makes_give_the_same_bytes(made_papers: Path) -> None:
-    for one in papers_of(ROOT, ["soup-night"], [Size.A4]):
-        assert (made_papers / one.path).read_bytes() == one.content, one.path
+    for made in papers_of(ROOT, ["soup-night"], [Size.A4]):
+        assert (made_papers / made.path).read_bytes() == made.content, made.path
 
 
 def test_headings_lists_tables_and_pictures_are_tagged(made_papers: Path) -> None:
@@ -82,11 +86,11 @@ def test_what_a_hand_wrote_is_never_read_as_a_program(tmp_path: Path) -> None:
     text = text.replace("sides: [At home, On the way]", "sides: ['#home', '$way']")
     put(root, text)
     (root / "theme").symlink_to(ROOT / "theme")
-    for one in papers_of(root, sizes=[Size.A4]):
-        file = tmp_path / Path(one.path).name
-        file.write_bytes(one.content)
+    for made in papers_of(root, sizes=[Size.A4]):
+        file = tmp_path / Path(made.path).name
+        file.write_bytes(made.content)
         said = words(file)
-        assert HOSTILE in said.replace("’", "'"), one.path
+        assert HOSTILE in said.replace("’", "'"), made.path
         if not file.name.startswith(("cards", "family", "notes")):
             assert "#panic() $x$ @ref = <a>" in said
         assert "#home" in said or "$way" in said
@@ -95,4 +99,40 @@ def test_what_a_hand_wrote_is_never_read_as_a_program(tmp_path: Path) -> None:
 def test_every_template_is_named_by_an_entry() -> None:
     shared = {"look", "frame", "asked", "class_sheet", "class_key"}
     files = {file.stem for file in (ROOT / "theme/papers").glob("*.typ")} - shared
-    assert files == {one.template for one in PAPERS}
+    assert files == {paper.template for paper in PAPERS}
+
+
+LETTER_SIZES = {"": 12, "-large": 18}
+"""Points, at least (the guide to the look; common practice for large print, no source)."""
+
+
+def test_no_letter_is_smaller_than_a_print_promises(made_papers: Path) -> None:
+    for file in made_papers.rglob("*.pdf"):
+        least = LETTER_SIZES["-large" if "-large-" in file.name else ""]
+        sizes = letter_sizes(file)
+        assert sizes, file
+        assert min(sizes) >= least, (file, sorted(sizes)[:3])
+
+
+@pytest.mark.parametrize("path", ["soup-night", "two-days", "garden-baskets", "es/river-walk"])
+@pytest.mark.parametrize("name", ["worksheet", "answers"])
+def test_a_file_says_all_that_its_page_says(
+    made_papers: Path, built_site: Path, path: str, name: str
+) -> None:
+    """Word by word, how often each is said: what stands on the page stands in the file for paper."""
+    page = read_page(built_site / path / f"{name}.html")
+    wanted = Counter(said_on_paper(one(page, "sheet")))
+    for ending in ("a4", "large-letter"):
+        found = Counter(words(made_papers / path / "papers" / f"{name}-{ending}.pdf").split())
+        assert not wanted - found, ending
+
+
+def said_on_paper(element: Element) -> Iterator[str]:
+    """The words of a sheet as it is printed with numbers."""
+    hidden = "data-instead-of-numbers" in element.attrib
+    if hidden or "side-name" in element.get("class", "").split():
+        return
+    yield from (element.text or "").split()
+    for below in element:
+        yield from said_on_paper(below)
+        yield from (below.tail or "").split()
