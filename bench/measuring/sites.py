@@ -16,9 +16,9 @@ FOOD = "bench-food"
 
 
 def make_ours(project: Path, lessons: int) -> Path:
-    """The demo's lessons over and over under other names, without their videos, translations and order.
+    """The demo's lessons over and over under other names, without their videos, translations, papers and order.
 
-    Two lessons of one place in the lists would be asked about in every build.
+    Plain MkDocs makes no PDF files either. Two lessons of one place in the lists would be asked about in every build.
     """
     copy_project(project, lessons=False)
     sources = sorted((ROOT / "lessons").glob("*/lesson.yaml"))

@@ -11,6 +11,7 @@ from xml.etree.ElementTree import Element
 import pytest
 
 from generator.author.papers import papers_of
+from generator.model.papers import USUAL
 from generator.present.papers.paper import Size
 from generator.present.papers.table import PAPERS
 from tests.html_page import one, read_page
@@ -102,6 +103,7 @@ def test_every_template_is_named_by_an_entry() -> None:
     assert files == {paper.template for paper in PAPERS}
 
 
+WORD = re.compile(r"\w+")
 LETTER_SIZES = {"": 12, "-large": 18}
 """Points, at least (the guide to the look; common practice for large print, no source)."""
 
@@ -121,18 +123,26 @@ def test_a_file_says_all_that_its_page_says(
 ) -> None:
     """Word by word, how often each is said: what stands on the page stands in the file for paper."""
     page = read_page(built_site / path / f"{name}.html")
-    wanted = Counter(said_on_paper(one(page, "sheet")))
+    wanted = Counter(WORD.findall(" ".join(said_on_paper(one(page, "sheet")))))
+    assert sum(wanted.values()) > 100
     for ending in ("a4", "large-letter"):
-        found = Counter(words(made_papers / path / "papers" / f"{name}-{ending}.pdf").split())
-        assert not wanted - found, ending
+        found = words(made_papers / path / "papers" / f"{name}-{ending}.pdf")
+        assert not wanted - Counter(WORD.findall(found)), ending
 
 
 def said_on_paper(element: Element) -> Iterator[str]:
-    """The words of a sheet as it is printed with numbers."""
+    """The texts of a sheet as it is printed with numbers."""
     hidden = "data-instead-of-numbers" in element.attrib
     if hidden or "side-name" in element.get("class", "").split():
         return
-    yield from (element.text or "").split()
+    yield element.text or ""
     for below in element:
         yield from said_on_paper(below)
-        yield from (below.tail or "").split()
+        yield below.tail or ""
+
+
+def test_what_a_site_makes_by_itself_is_under_a_megabyte_a_lesson(made_papers: Path) -> None:
+    for folder in made_papers.rglob("papers"):
+        files = [folder / f"{name}-{size}.pdf" for name in USUAL for size in SIZES]
+        took = sum(file.stat().st_size for file in files)
+        assert took < 1_000_000, (folder, took)
