@@ -34,6 +34,24 @@ def test_in_order_on_several_cores(begin: str, monkeypatch: pytest.MonkeyPatch) 
     assert os.getpid() not in {pid for _, pid in done}
 
 
+THREADED = """
+import typst
+from generator.engine.side_by_side import _context
+print(_context()[1])
+typst.compile(b"= One", format="pdf")
+print(_context()[1])
+"""
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="processes begin as copies on Linux alone")
+def test_one_with_threads_of_a_library_makes_no_copies_of_itself() -> None:
+    """Typst sets papers with threads; a copy has none of them, and waited for them for ever."""
+    done = subprocess.run(
+        [sys.executable, "-c", THREADED], capture_output=True, text=True, check=True
+    )
+    assert done.stdout.split() == ["True", "False"]
+
+
 @pytest.mark.parametrize(("tasks", "cores"), [(3, 2), (40, 1), (0, 2)])
 def test_a_few_or_one_core_stay_here(tasks: int, cores: int) -> None:
     done = list(each_made(squared, range(tasks), cores=cores))

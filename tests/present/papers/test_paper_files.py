@@ -11,12 +11,15 @@ from xml.etree.ElementTree import Element
 import pytest
 
 from generator.author.papers import papers_of
+from generator.compute.practice_set import Kind, plan_of, practice_set
+from generator.compute.result import LessonResult
 from generator.model.papers import USUAL
 from generator.present.papers.paper import Size
 from generator.present.papers.table import PAPERS
+from generator.steps.work import work_lesson
 from tests.html_page import one, read_page
 from tests.made_papers import info, letter_sizes, structure, words
-from tests.project import GOOD, ROOT, put, site
+from tests.project import GOOD, ROOT, library, put, site
 
 LESSONS = ("bean-stew", "garden-baskets", "market-drinks", "river-walk", "soup-night", "two-days")
 SIZES = {"a4": "595.276 x 841.89 pts (A4)", "letter": "612 x 792 pts (letter)"}
@@ -128,6 +131,26 @@ def test_a_file_says_all_that_its_page_says(
     for ending in ("a4", "large-letter"):
         found = words(made_papers / path / "papers" / f"{name}-{ending}.pdf")
         assert not wanted - Counter(WORD.findall(found)), ending
+
+
+@pytest.mark.parametrize("lesson", LESSONS)
+def test_the_key_alone_tells_the_answers(made_papers: Path, lesson: str) -> None:
+    folder = made_papers / lesson / "papers"
+    sheet, key = (words(folder / f"{name}-a4.pdf") for name in ("worksheet", "answers"))
+    result = worked_out_lesson(lesson)
+    for problem in practice_set(lesson, plan_of(result), 3):
+        if problem.kind is Kind.GAP:
+            asked = f"{problem.first:,} − {problem.second:,} ="
+            assert asked in sheet
+            told = f"{asked} {problem.first - problem.second:,}"
+            assert told in key
+            assert told not in sheet
+
+
+def worked_out_lesson(lesson: str) -> LessonResult:
+    """A lesson of the demo with its numbers."""
+    worked = work_lesson(ROOT, f"lessons/{lesson}/lesson.yaml", library())
+    return worked.results["en"]
 
 
 def said_on_paper(element: Element) -> Iterator[str]:
