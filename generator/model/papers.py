@@ -25,3 +25,11 @@ class PaperWord(StrEnum):
 
 USUAL = (PaperWord.WORKSHEET, PaperWord.ANSWERS, PaperWord.PACKET)
 """What a site makes that says nothing of papers: under 1 MB a lesson, and a test measures it."""
+HOW = frozenset({PaperWord.A4, PaperWord.LETTER, PaperWord.LARGE})
+"""Words that say how papers are made, and name none."""
+
+
+def papers_named(words: tuple[PaperWord, ...]) -> tuple[PaperWord, ...]:
+    """The papers that a line means: those it names, or the usual ones where it says only how; none of an empty one."""
+    named = tuple(word for word in words if word not in HOW)
+    return named or (USUAL if words else ())

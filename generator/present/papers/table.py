@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator
 
 from generator.compute.result import LessonResult
-from generator.model.papers import PaperWord
+from generator.model.papers import PaperWord, papers_named
 from generator.present.pages.page import Build, Surround
 from generator.present.pages.page_of_lesson import Reader
 from generator.present.pages.paper import answers_view, worksheet_view
@@ -58,6 +58,7 @@ def lesson_papers(result: LessonResult, surround: Surround) -> tuple[PaperFile, 
     if Build.PUBLISHED not in surround.builds:
         return ()
     wanted = surround.site.papers
+    named = papers_named(wanted)
     sizes = _sizes(wanted)
     prints = (False, True) if PaperWord.LARGE in wanted else (False,)
     return tuple(
@@ -65,7 +66,7 @@ def lesson_papers(result: LessonResult, surround: Surround) -> tuple[PaperFile, 
         for large in prints
         for size in sizes
         for one in every_paper(result, surround.folder, size, large=large)
-        if one.name in wanted
+        if one.name in named
     )
 
 
@@ -77,7 +78,7 @@ def packets(lesson: str, surround: Surround) -> Iterator[tuple[str, str]]:
         surround: of its language.
     """
     wanted = surround.site.papers
-    if Build.PUBLISHED not in surround.builds or PaperWord.PACKET not in wanted:
+    if Build.PUBLISHED not in surround.builds or PaperWord.PACKET not in papers_named(wanted):
         return
     for size in _sizes(wanted):
         name = "A4" if size is Size.A4 else "Letter"
