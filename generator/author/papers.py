@@ -8,7 +8,7 @@ from pathlib import Path
 from generator.making import Surroundings, in_languages
 from generator.present.lesson import LessonInLanguage
 from generator.present.output import Output
-from generator.present.papers.class_set import MOST, ClassSet
+from generator.present.papers.class_set import MOST, SIZES, ClassSet
 from generator.present.papers.made import made_class_set, made_papers
 from generator.present.papers.paper import Size
 from generator.present.papers.table import every_paper
@@ -18,7 +18,7 @@ from generator.steps.surroundings import surroundings
 from generator.steps.work import lesson_ids, work_lesson
 from generator.write.whole import write_bytes_whole
 
-__all__ = ["MOST", "ClassSet", "Size", "papers_of", "write_papers"]
+__all__ = ["MOST", "SIZES", "ClassSet", "Size", "papers_of", "write_papers"]
 
 
 def papers_of(

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import click
 
-from generator.author.papers import MOST, ClassSet, Size, papers_of, write_papers
+from generator.author.papers import MOST, SIZES, ClassSet, Size, papers_of, write_papers
 from generator.cli.here import TypedPath, here
 from generator.cli.options import lessons_argument, root_option
 
@@ -54,6 +54,11 @@ def _seed(ctx: click.Context, parameter: click.Parameter, seed: str) -> str:
     help="With --class: what the practice is made from; another word, other problems.",
 )
 @click.option(
+    "--numbers",
+    type=click.Choice([str(size) for size in SIZES]),
+    help="With --class: the largest number of the practice; that of the lesson, unless you say one.",
+)
+@click.option(
     "--into",
     type=TypedPath(file_okay=False),
     default="papers",
@@ -66,17 +71,18 @@ def papers(  # noqa: PLR0913, PLR0917  # click passes each option by name
     size: str | None,
     children: int | None,
     seed: str,
+    numbers: str | None,
     into: Path,
     root: Path,
     *,
     large: bool,
 ) -> None:
     """Make the papers of all lessons, or of each LESSON that is named, as PDF files."""
-    if seed and children is None:
-        what = "--seed is for a class set; say --class N too"
+    if (seed or numbers) and children is None:
+        what = "--seed and --numbers are for a class set; say --class N too"
         raise click.UsageError(what)
     sizes = (Size(size),) if size else tuple(Size)
-    wanted = ClassSet(children, seed) if children is not None else None
+    wanted = ClassSet(children, seed, int(numbers or 0)) if children is not None else None
     made = [*write_papers(papers_of(root, lessons, sizes, (large,), wanted), into)]
     for file in made:
         click.echo(file.relative_to(here()) if file.is_relative_to(here()) else file)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -13,6 +14,9 @@ from tests.cli.test_commands import plumline
 from tests.made_papers import info, words
 from tests.project import GOOD, put, worked
 from tests.site_project import copy_project, hashes
+
+OWN = 1000
+"""The lesson's own numbers are no larger."""
 
 
 @pytest.fixture
@@ -39,19 +43,26 @@ def test_one_size_in_large_print(root: Path, tmp_path: Path) -> None:
     assert all(name.endswith("-large-letter.pdf") for name in names)
 
 
-def test_a_class_set_has_the_practice_of_the_practice_page(root: Path, tmp_path: Path) -> None:
+@pytest.mark.parametrize("largest", [1000, 100])
+def test_a_class_set_has_the_practice_of_the_practice_page(
+    root: Path, tmp_path: Path, largest: int
+) -> None:
     """Sheet n has the problems that the practice page makes of the seed and n, and the key their answers."""
     options = ["--class", "3", "--seed", "plum", "--size", "a4", "--into", str(tmp_path)]
+    if largest != OWN:
+        options += ["--numbers", str(largest)]
     done = plumline(root, "papers", "meal", *options)
     assert done.exit_code == 0, done.output
     folder = tmp_path / "meal/papers"
     sheets, key = (words(folder / f"class-3-{name}-a4.pdf") for name in ("worksheets", "answers"))
-    result = worked(root, GOOD)
+    own = plan_of(worked(root, GOOD))
+    assert own.largest == OWN
+    plan = replace(own, largest=largest)
     gaps = {}
     for number in (1, 2, 3):
         assert f"No. {number}" in sheets
-        assert f"Problem set plum-{number}." in sheets
-        first = practice_set(f"plum-{number}", plan_of(result), 1)[0]
+        assert f"Problem set plum-{number}, numbers up to {largest:,}." in sheets
+        first = practice_set(f"plum-{number}", plan, 1)[0]
         sum_ = f"{first.first:,} − {first.second:,} ="
         assert sum_ in sheets
         assert f"{sum_} {first.first - first.second:,}" in key
@@ -70,6 +81,8 @@ def test_a_class_set_has_the_practice_of_the_practice_page(root: Path, tmp_path:
         (["--class", "many"], "'many' is not a valid integer"),
         (["--size", "a3"], "'a3' is not one of 'a4', 'letter'"),
         (["--seed", "plum"], "say --class N too"),
+        (["--numbers", "100"], "say --class N too"),
+        (["--class", "2", "--numbers", "99"], "'99' is not one of"),
         (["--class", "2", "--seed", "x" * 41], "a word of at most 40 letters"),
         (["--into", "{here}/mkdocs.yml"], "is a file"),
         (["--into", "{here}/mkdocs.yml/papers"], "this should be a folder"),

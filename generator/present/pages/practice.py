@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from generator.compute.practice_set import SIZES, Kind, Problem, plan_of, practice_set
 from generator.compute.result import LessonResult
 from generator.present.pages.in_lesson import PageInLesson
@@ -51,10 +53,20 @@ def _another_day(surround: Surround) -> LinkView | None:
 
 
 def practice_views(
-    result: LessonResult, say: Say, number: int, seed: str = ""
+    result: LessonResult, say: Say, number: int, seed: str = "", largest: int = 0
 ) -> tuple[PracticeView, ...]:
-    """The first problems of a seed, or of the lesson's own, of its number size and step of counting."""
-    problems = practice_set(seed or result.lesson.id, plan_of(result), PROBLEMS_A_PAGE)
+    """The first problems of a seed, or of the lesson's own, with its step of counting.
+
+    Args:
+        result: the lesson.
+        say: the words of its language.
+        number: how many.
+        seed: empty for the lesson's own.
+        largest: no number is larger; 0 for the size of the lesson's own numbers.
+    """
+    own = plan_of(result)
+    plan = replace(own, largest=largest or own.largest)
+    problems = practice_set(seed or result.lesson.id, plan, PROBLEMS_A_PAGE)
     return tuple(
         PracticeView(
             number=place,
