@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import json
 import re
 from collections import Counter
 from collections.abc import Iterator
 from pathlib import Path
 from xml.etree.ElementTree import Element
+from zipfile import ZipFile
 
 import pytest
 
@@ -14,6 +16,7 @@ from generator.author.papers import papers_of
 from generator.compute.practice_set import Kind, plan_of, practice_set
 from generator.compute.result import LessonResult
 from generator.model.papers import USUAL
+from generator.present.pages.take_home import KEEP_LIST, take_home_name
 from generator.present.papers.paper import Size
 from generator.present.papers.table import PAPERS
 from generator.steps.work import work_lesson
@@ -162,6 +165,17 @@ def said_on_paper(element: Element) -> Iterator[str]:
     for below in element:
         yield from said_on_paper(below)
         yield below.tail or ""
+
+
+def test_no_copy_holds_them(built_site: Path) -> None:
+    """A family that keeps a lesson, or carries it home, prints from its pages."""
+    for lesson in LESSONS:
+        folder = built_site / lesson
+        assert list((folder / "papers").glob("*.pdf"))
+        kept = json.loads((folder / KEEP_LIST).read_text("utf-8"))
+        assert ".pdf" not in json.dumps(kept)
+        with ZipFile(folder / take_home_name(lesson)) as carried:
+            assert not [name for name in carried.namelist() if name.endswith(".pdf")]
 
 
 def test_what_a_site_makes_by_itself_is_under_a_megabyte_a_lesson(made_papers: Path) -> None:
