@@ -100,7 +100,7 @@ def test_what_a_hand_wrote_is_never_read_as_a_program(tmp_path: Path) -> None:
         assert HOSTILE in said.replace("’", "'"), made.path
         if not file.name.startswith(("cards", "family", "notes")):
             assert "#panic() $x$ @ref = <a>" in said
-        assert "#home" in said or "$way" in said
+            assert "#home" in said or "$way" in said
 
 
 def test_every_template_is_named_by_an_entry() -> None:
