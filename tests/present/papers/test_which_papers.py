@@ -51,11 +51,11 @@ def test_every_paper_of_the_table_has_its_word() -> None:
 
 def test_an_unknown_word_is_told_at_its_place_with_what_there_is(tmp_path: Path) -> None:
     root = copy_project(tmp_path / "site", lessons=False)
-    make_papers(root, "worksheet", "posters")
+    make_papers(root, "worksheet", "xyz")
     with pytest.raises(LessonError) as told:
         read_library(root)
     [problem] = told.value.problems
     line = (root / "site_data/site.yaml").read_text("utf-8").count("\n")
     assert (problem.place.path, problem.place.line) == ("site_data/site.yaml", line)
-    assert "cannot be `posters`" in problem.what
+    assert "cannot be `xyz`" in problem.what
     assert "`worksheet`" in problem.hint
