@@ -58,4 +58,4 @@ def test_an_unknown_word_is_told_at_its_place_with_what_there_is(tmp_path: Path)
     line = (root / "site_data/site.yaml").read_text("utf-8").count("\n")
     assert (problem.place.path, problem.place.line) == ("site_data/site.yaml", line)
     assert "cannot be `xyz`" in problem.what
-    assert "`worksheet`" in problem.hint
+    assert "`answers`" in problem.hint
