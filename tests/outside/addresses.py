@@ -15,7 +15,7 @@ def leads_somewhere(site: Path, address: str) -> bool:
     """Whether the page and the place on it are there."""
     assert address.startswith(ADDRESS), address
     path, mark = urlsplit(address.removeprefix(ADDRESS))[2::2]
-    page = site / path
+    page = site / (f"{path}index.html" if path.endswith("/") or not path else path)
     return page.is_file() and (
         not mark or any(one.get("id") == mark for one in read_page(page).iter())
     )

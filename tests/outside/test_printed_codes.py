@@ -10,7 +10,7 @@ from playwright.sync_api import Page
 
 from tests.html_page import having, read_page, text
 from tests.outside.addresses import ADDRESS, leads_somewhere
-from tests.outside.pictures import codes_on_sheets
+from tests.outside.pictures import codes_on_sheets, words_on_sheets
 
 PAPERS = ("A4", "Letter")
 
@@ -52,6 +52,19 @@ def test_each_card_leads_to_where_its_moves_are_counted(
             assert len(read) == shown > 0, (lesson, paper)
             assert all(one.startswith(f"{ADDRESS}{lesson}/index.html#") for one in read)
         assert all(leads_somewhere(built_site, one) for one in set(read))
+
+
+@pytest.mark.parametrize("folder", ["", "es/"])
+def test_the_sheet_of_all_lessons_leads_to_the_site(
+    page: Page, built_site: Path, at: str, folder: str
+) -> None:
+    page.goto(f"{at}{folder}lessons.html")
+    for paper in PAPERS:
+        printed = page.pdf(format=paper)
+        codes = [one for sheet in codes_on_sheets(printed) for one in sheet]
+        assert codes == [f"{ADDRESS}{folder}"]
+        assert codes[0] in words_on_sheets(printed)
+    assert leads_somewhere(built_site, codes[0])
 
 
 def test_a_code_that_is_cut_off_is_not_read(page: Page, built_site: Path) -> None:
