@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
@@ -15,7 +15,7 @@ from generator.present.pages.video import video_view
 from generator.present.pictures.block_shapes import block_shapes
 from generator.present.recording.corrections import corrections
 from generator.present.views.projector import ProjectorView, ScreenView, StretchView
-from generator.present.views.video import VideoView
+from generator.present.views.video import ChapterView, VideoView
 from generator.present.words.care import care_lines
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
@@ -58,7 +58,13 @@ def _stretches(video: VideoView | None, say: Say) -> Mapping[str, StretchView]:
         return {}
     return {
         one.href.removeprefix("#"): StretchView(
-            one.start, say("projector_film", start=one.at, end=clock(Decimal(one.end)))
+            one.start, say("projector_film", start=one.at, end=_halt(video.chapters[n:]))
         )
-        for one in video.chapters
+        for n, one in enumerate(video.chapters)
     }
+
+
+def _halt(chapters: Sequence[ChapterView]) -> str:
+    """Where the film halts that is played from the first of these on: at the next pause point, or at its end."""
+    pause = next((one.pause for one in chapters if one.pause), "")
+    return pause or clock(Decimal(chapters[-1].end))
