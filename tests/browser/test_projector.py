@@ -182,6 +182,7 @@ def test_the_film_plays_to_its_pause_and_leads_to_the_stop(page: Page, address: 
     opened(page, address + RIVER)
     told = page.locator("[data-shown] [data-stretch]")
     expect(told).to_have_text("Play the video, 0:00 to 1:05", use_inner_text=True)
+    expect(page.locator("[data-shown] .projector-cover")).to_be_visible()
     page.keyboard.press("ArrowRight")
     assert not page.locator("video").is_visible()
     page.locator("[data-shown] [data-stretch]").click()

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from generator.compute.result import LessonResult
 from generator.model.moment import clock
 from generator.present.pages.film_parts import film_parts
 from generator.present.pages.in_lesson import PageInLesson
@@ -13,8 +14,13 @@ from generator.present.pages.lesson_page import stops_on_page
 from generator.present.pages.parting import parting_view
 from generator.present.pages.video import video_view
 from generator.present.pictures.block_shapes import block_shapes
+from generator.present.pictures.plums.files import cover_path
+from generator.present.pictures.plums.hung import hung
 from generator.present.recording.corrections import corrections
+from generator.present.stops.kind import Paper
+from generator.present.stops.kinds import kind_of
 from generator.present.views.projector import ProjectorView, ScreenView, StretchView
+from generator.present.views.stop import StopView
 from generator.present.views.video import ChapterView, VideoView
 from generator.present.words.care import care_lines
 from generator.present.words.say import Say
@@ -39,7 +45,11 @@ def projector_view(told: PageInLesson) -> ProjectorView:
         video=video,
         screens=links.screens,
         stops=tuple(
-            ScreenView(replace(place, holds_player=False), stretches.get(place.stop.head.id))
+            ScreenView(
+                replace(place, holds_player=False),
+                stretches.get(place.stop.head.id),
+                _cover(place.stop, result),
+            )
             for place in places
         ),
         shapes=block_shapes(places),
@@ -50,6 +60,12 @@ def projector_view(told: PageInLesson) -> ProjectorView:
         timer=tuple((minutes, say("projector_minutes", n=minutes)) for minutes in TIMER),
         stamp=print_stamp(result),
     )
+
+
+def _cover(stop: StopView, result: LessonResult) -> str:
+    """A screen that only says what to watch is not left empty; there is no drawing where nothing is compared."""
+    watched = kind_of(stop).paper is Paper.LEFT_OUT
+    return cover_path(result.lesson.id) if watched and hung(result) else ""
 
 
 def _stretches(video: VideoView | None, say: Say) -> Mapping[str, StretchView]:

@@ -18,7 +18,7 @@ class StretchView:
     start: float
     """Seconds."""
     says: str
-    """``Play the film, 0:41 to 0:54``"""
+    """``Play the video, 0:41 to 0:54``"""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +29,8 @@ class ScreenView:
     """As the lesson's page shows it, but for the player, which stands once for all."""
     stretch: StretchView | None
     """None where the site has no film of its own, or the stop no time in it."""
+    cover: str
+    """Path of the lesson's drawing, where there is nothing to do but watch; else empty."""
 
 
 @dataclass(frozen=True, slots=True)
