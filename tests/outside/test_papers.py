@@ -66,3 +66,11 @@ def test_a_packet_holds_the_sheets_of_its_papers(made_papers: Path) -> None:
         ]  # fmt: skip
         sheets = [len(PdfReader(BytesIO(one.read_bytes())).pages) for one in (packet, *each)]
         assert sheets[0] == sum(sheets[1:]), packet
+
+
+def test_the_outline_of_a_packet_tells_its_papers_apart(made_papers: Path) -> None:
+    packet = PdfReader(made_papers / "es/river-walk/papers/packet-a4.pdf")
+    names = [str(one.title) for one in packet.outline if not isinstance(one, list)]
+    asked = ("Notas", "Hoja de trabajo", "Hoja de respuestas", "Tarjetas", "Hoja para la familia")
+    assert len(names) == len(asked)
+    assert all(name.startswith(begins) for name, begins in zip(names, asked, strict=True)), names
