@@ -45,7 +45,6 @@ def letter_sizes(file: Path) -> set[float]:
 
 
 def _said(*words_: str | Path) -> str:
-    done = subprocess.run(
-        list(words_), capture_output=True, text=True, encoding="utf-8", check=True
-    )
-    return done.stdout
+    """What a reader says; `pdfinfo` hands on a heading's name as it stands in the file, in UTF-16."""
+    done = subprocess.run(list(words_), capture_output=True, check=True)
+    return done.stdout.decode("utf-8", errors="replace")
