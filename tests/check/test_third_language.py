@@ -19,6 +19,8 @@ from tests.made import outputs
 from tests.site_project import copy_project
 from tests.worked import library
 
+BINARY = (".zip", ".pdf", ".imscc")
+"""What is no text."""
 LESSON = """\
 title: Two snacks
 summary: Two snacks for one break.
@@ -80,7 +82,7 @@ def told(project: Path) -> tuple[Problem, ...]:
 def pages(project: Path) -> Mapping[str, str]:
     """What stands on its French pages."""
     made = [one for one in outputs(project) if one.path.startswith("fr/two-snacks/")]
-    return {one.path: one.content.decode() for one in made if not one.path.endswith(".zip")}
+    return {one.path: one.content.decode() for one in made if not one.path.endswith(BINARY)}
 
 
 def line_of(project: Path, file: str, start: str, key: str) -> int:

@@ -125,7 +125,9 @@ def with_help(project: Path, tmp_path: Path, help_: str) -> dict[str, str]:
     text = LESSON.replace("      did:", f"      help: {help_}\n      did:")
     (root / "lessons/a-day/lesson.yaml").write_text(text, "utf-8")
     return {
-        one.path: one.content.decode() for one in outputs(root) if one.path.startswith("a-day/")
+        one.path: one.content.decode()
+        for one in outputs(root)
+        if one.path.startswith("a-day/") and one.path.endswith(".html")
     }
 
 

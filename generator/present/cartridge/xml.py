@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from xml.sax.saxutils import escape, quoteattr
 
-_NEVER = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+_NEVER = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\ud800-\udfff\ufffe\uffff]")
 """Characters that no XML file may hold, escaped or not (XML 1.0, section 2.2)."""
 _HEAD = '<?xml version="1.0" encoding="UTF-8"?>\n'
 

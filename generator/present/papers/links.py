@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping
+from fractions import Fraction
 from itertools import groupby
 
+from generator.compute.rounding import whole
 from generator.model.papers import PaperWord
 from generator.present.papers.paper import PaperFile
 from generator.present.views.page import LinkView
@@ -70,4 +72,4 @@ def _label(file: PaperFile, size: int, say: Say) -> str:
 
 
 def _kilobytes(size: int, say: Say) -> str:
-    return say.number(max(1, round(size / _KILOBYTE)))
+    return say.number(max(1, whole(Fraction(size, _KILOBYTE))))
