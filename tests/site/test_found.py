@@ -100,7 +100,10 @@ def test_what_is_listed_may_be_found_and_what_may_not_be_found_is_not_listed(
     assert len(listed) > 10
     assert listed <= there - barred
     names = {address.rpartition("/")[2] for address in barred}
-    assert names == {"notes.html", "projector.html", "codes.html", "lessons.html", NOT_FOUND}
+    assert names == {
+        *("notes.html", "projector.html", "codes.html", "lessons.html", "stop.html"),
+        NOT_FOUND,
+    }
 
 
 def test_every_link_says_where_it_leads_and_can_be_followed(built_site: Path) -> None:
