@@ -137,11 +137,11 @@ def _folder_problems(folder: Path, path: str, library: Library) -> list[Problem]
     """A lesson's folder is its address on the site."""
     if folder.name in RESERVED.union(library.site.languages[1:]):
         what = f"the folder `{folder.name}` is one the site keeps for itself"
-    elif not _FOLDER.fullmatch(folder.name):
+        return [Problem(Place(path), what, "give the folder another name")]
+    if not _FOLDER.fullmatch(folder.name):
         what = f"the folder `{folder.name}` makes no good address"
-    else:
-        return []
-    return [Problem(Place(path), what, "name it in small letters, digits and single hyphens")]
+        return [Problem(Place(path), what, "name it in small letters, digits and single hyphens")]
+    return []
 
 
 def _once(problems: list[Problem]) -> list[Problem]:

@@ -216,12 +216,20 @@ def test_names_beside_a_kind_are_looked_up(tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize(
-    "name", ["My Lesson", "soup_night", "-soup", "SOUP", "assets", "es", "söup"]
+    ("name", "way_out"),
+    [
+        *(
+            (name, "single hyphens")
+            for name in ("My Lesson", "soup_night", "-soup", "SOUP", "söup")
+        ),
+        *((name, "another name") for name in ("assets", "embed", "es")),
+    ],
 )
-def test_a_folder_that_makes_no_address(tmp_path: Path, name: str) -> None:
+def test_a_folder_that_makes_no_address(tmp_path: Path, name: str, way_out: str) -> None:
     found = problems(tmp_path, GOOD, name)
     assert len(found) == 1
     assert "the folder" in found[0].what
+    assert way_out in found[0].hint
 
 
 def test_ids_of_the_theme_are_kept_free() -> None:
