@@ -87,6 +87,17 @@ def test_every_file_it_leads_to_is_there(built_site: Path, path: str) -> None:
     assert [href for href in leads if not (page.parent / href).is_file()] == []
 
 
+@pytest.mark.parametrize(
+    ("path", "called"), [("lessons.html", "US Letter"), ("es/lessons.html", "carta")]
+)
+def test_a_size_of_paper_is_called_as_everywhere_in_its_language(
+    built_site: Path, path: str, called: str
+) -> None:
+    row = rows(built_site / path)["river-walk/index.html"]
+    (label,) = (text(one) for one in row.iter("a") if "packet-letter" in (one.get("href") or ""))
+    assert f"({called})" in label
+
+
 def test_nothing_is_left_to_guess_where_a_lesson_has_little(site: Site) -> None:
     (one,) = site.entries("en")
     bare = replace(

@@ -13,6 +13,7 @@ from generator.present.papers.cards import cards_paper
 from generator.present.papers.family import family_view
 from generator.present.papers.notes import notes_paper
 from generator.present.papers.paper import Paper, PaperFile, Size
+from generator.present.words.families import PAPER_SIZE
 
 
 def _with_moves(result: LessonResult) -> bool:
@@ -71,7 +72,7 @@ def lesson_papers(result: LessonResult, surround: Surround) -> tuple[PaperFile, 
 
 
 def packets(lesson: str, surround: Surround) -> Iterator[tuple[str, str]]:
-    """The packets of a lesson on the site: the name of each size of paper, and its path.
+    """The packets of a lesson on the site: what each size of paper is called, and the file's path.
 
     Args:
         lesson: its folder from the site's root.
@@ -81,8 +82,8 @@ def packets(lesson: str, surround: Surround) -> Iterator[tuple[str, str]]:
     if Build.PUBLISHED not in surround.builds or PaperWord.PACKET not in papers_named(wanted):
         return
     for size in _sizes(wanted):
-        name = "A4" if size is Size.A4 else "Letter"
-        yield name, f"{lesson}/papers/{PaperWord.PACKET}-{size.value}.pdf"
+        name = surround.say(PAPER_SIZE.key(size.value))
+        yield name, _path(lesson, PaperWord.PACKET, size, large=False)
 
 
 def _sizes(wanted: Collection[PaperWord]) -> tuple[Size, ...]:
@@ -101,10 +102,13 @@ def every_paper(
         size: of the paper.
         large: whether in large print.
     """
-    ending = f"{'-large' if large else ''}-{size.value}.pdf"
-    start = f"{folder}{result.lesson.id}/papers/"
-    papers = tuple(one for one in PAPERS if one.has(result))
+    lesson, papers = f"{folder}{result.lesson.id}", tuple(one for one in PAPERS if one.has(result))
     for one in papers:
-        yield PaperFile(one.name, one.title, (one,), size, large, f"{start}{one.name}{ending}")
-    packet = PaperWord.PACKET
-    yield PaperFile(packet, PACKET, papers, size, large, f"{start}{packet}{ending}")
+        path = _path(lesson, one.name, size, large=large)
+        yield PaperFile(one.name, one.title, (one,), size, large, path)
+    path = _path(lesson, PaperWord.PACKET, size, large=large)
+    yield PaperFile(PaperWord.PACKET, PACKET, papers, size, large, path)
+
+
+def _path(lesson: str, name: PaperWord, size: Size, *, large: bool) -> str:
+    return f"{lesson}/papers/{name}{'-large' if large else ''}-{size.value}.pdf"
