@@ -20,7 +20,7 @@ def more_moves(result: LessonResult) -> Mapping[str, Move]:
 
     The first of the library, in its order; none where the lesson has enough, or has no moves at all.
     """
-    own = {one.move_id for movement in result.movements.values() for one in movement.moved}
+    own = {one.move_id for one in result.moved}
     if not own or len(own) >= DEALT:
         return {}
     fit = ((name, move) for name, move in result.library.moves.items() if _fits_anywhere(move))

@@ -255,6 +255,11 @@ class LessonResult:
         return self.of(Day)
 
     @property
+    def moved(self) -> tuple[CountedMove, ...]:
+        """Every move that is done, of all move stops in the order of the lesson."""
+        return tuple(one for movement in self.movements.values() for one in movement.moved)
+
+    @property
     def holdings(self) -> tuple[Holding, ...]:
         """Every food that the lesson shows, as often as it does, in its order."""
         held = (figure.foods for figure in self.figures if figure.kind is FigureKind.HOLDS)

@@ -95,11 +95,7 @@ def lesson_entry(result: LessonResult) -> LessonEntry:
 
 def _moves(result: LessonResult) -> tuple[str, ...]:
     """What its moves are called, marked where its language lacks a name."""
-    texts = (
-        one.move.text(result.lesson.language)
-        for movement in result.movements.values()
-        for one in movement.moved
-    )
+    texts = (one.move.text(result.lesson.language) for one in result.moved)
     names = (of_library(one.words.name) if one.foreign else one.words.name for one in texts)
     return tuple(dict.fromkeys(str(escape(name)) for name in names))
 

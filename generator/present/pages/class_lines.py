@@ -31,7 +31,7 @@ def _lines(
 ) -> Iterator[str]:
     yield say("class_groups", groups=say.number(GROUPS), pairs=say.number(GROUPS - 1))
     yield say("class_worksheets", children=say.number(CLASS))
-    cards = sum(len(movement.moved) for movement in result.movements.values())
+    cards = len(result.moved)
     if cards:
         sheets = -(-cards // _ON_A_SHEET)
         yield say(

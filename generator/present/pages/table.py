@@ -36,7 +36,7 @@ def _every(_: LessonResult) -> bool:
 
 
 def _with_moves(result: LessonResult) -> bool:
-    return any(movement.moved for movement in result.movements.values())
+    return bool(result.moved)
 
 
 def _with_captions(result: LessonResult) -> bool:

@@ -25,7 +25,7 @@ def family_view(told: PageInLesson) -> FamilyView:
     """Everything the family sheet shows."""
     result, say, address = told.result, told.surround.say, lesson_address(told)
     again = again_of(result, say)
-    moves = any(movement.moved for movement in result.movements.values())
+    moves = bool(result.moved)
     return FamilyView(
         page=told.page,
         title=result.lesson.file.title,

@@ -17,7 +17,7 @@ from generator.present.words.families import PAPER_SIZE
 
 
 def _with_moves(result: LessonResult) -> bool:
-    return any(movement.moved for movement in result.movements.values())
+    return bool(result.moved)
 
 
 def _every(_: LessonResult) -> bool:
