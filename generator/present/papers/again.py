@@ -14,7 +14,7 @@ from generator.present.pages.practice import practice_views
 from generator.present.pictures.columns import columns
 from generator.present.views.family import AgainView, GivenView
 from generator.present.words.amounts import food_name, gap_sentence
-from generator.present.words.families import ANSWER, PERSON
+from generator.present.words.day import leaning, who
 from generator.present.words.food_amount import amount_words
 from generator.present.words.say import Say, digits
 
@@ -60,14 +60,13 @@ def _of_row(one: Comparison, row: Row, say: Say) -> Again:
 
 
 def _of_day(day: Day, say: Say) -> Again:
-    balance, name = day.balance, day.stop.person.name
+    balance = day.balance
     given = (
         GivenView(say("day_eaten"), "", say.quantity(balance.eaten, Measure.ENERGY)),
         GivenView(say("day_needed"), "", say.quantity(balance.needed, Measure.ENERGY)),
     )
-    says = say(ANSWER.key(balance.lean), gap=say.quantity(balance.gap, Measure.ENERGY))
-    person = say(PERSON.key(day.stop.person.sex), name=name)
-    return Again(_view(f"{person} {say('day_by_how_much')}", given, balance.both, says), day)
+    asks = f"{who(day.stop.person, say)} {say('day_by_how_much')}"
+    return Again(_view(asks, given, balance.both, leaning(balance, say)), day)
 
 
 def _view(asks: str, given: tuple[GivenView, ...], gap: Gap, says: str) -> AgainView:

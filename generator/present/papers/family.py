@@ -16,7 +16,8 @@ from generator.present.stops.in_lesson import stop_names
 from generator.present.views.family import FamilyView, FoundView
 from generator.present.words.amounts import gap_sentence
 from generator.present.words.care import before_moving, care_of_foods
-from generator.present.words.families import ABOUT, ANSWER, PERSON
+from generator.present.words.day import leaning, who
+from generator.present.words.families import ABOUT
 from generator.present.words.say import Say
 from generator.present.words.stamp import print_stamp
 
@@ -56,7 +57,7 @@ def _found(result: LessonResult, again: Again, say: Say) -> Iterator[FoundView]:
                     yield FoundView(name, about, lines)
                     told.add(measure)
             case Day() as one if one is not again.of:
-                yield FoundView(name, *_of_day(one, say))
+                yield FoundView(name, who(one.stop.person, say), (leaning(one.balance, say),))
 
 
 def _lines(one: Comparison, again: Row | Day | None, say: Say) -> Iterator[str]:
@@ -73,12 +74,3 @@ def _row(row: Row, one: Comparison, say: Say) -> str:
     first, second = (portion(held, say) for held in row.sides)
     says = gap_sentence(row.gap, one.stop.sides, one.stop.measure, say)
     return say("family_row", first=first, second=second, says=says)
-
-
-def _of_day(day: Day, say: Say) -> tuple[str, tuple[str]]:
-    person, balance = day.stop.person, day.balance
-    gap = say.quantity(balance.gap, Measure.ENERGY)
-    return (
-        say(PERSON.key(person.sex), name=person.name),
-        (say(ANSWER.key(balance.lean), gap=gap),),
-    )

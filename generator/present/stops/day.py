@@ -28,7 +28,8 @@ from generator.present.views.number import Number
 from generator.present.views.stop import Head
 from generator.present.words.amounts import food_name, subtraction, weighed
 from generator.present.words.counting import count_up_words
-from generator.present.words.families import ANSWER, CHOICE, HANGS, PERSON
+from generator.present.words.day import leaning, who
+from generator.present.words.families import CHOICE, HANGS
 from generator.present.words.food_amount import amount_words
 from generator.present.words.likely import gap_likely, sum_likely
 from generator.present.words.look_for import in_a_day
@@ -123,7 +124,7 @@ def _view(told: StopInLesson[DayStop]) -> DayView:
     return DayView(
         head=told.head(),
         prompt=inline(stop.prompt) if stop.prompt else Markup(""),
-        person=say(PERSON.key(person.sex), name=person.name),
+        person=who(person, say),
         ate_says=say("day_ate", name=person.name),
         meals=tuple(_meals(day, say)),
         did_says=say("day_did", name=person.name),
@@ -139,7 +140,7 @@ def _view(told: StopInLesson[DayStop]) -> DayView:
         took=digits(balance.needed),
         most=digits(balance.even_within),
         gap=quantity(balance.gap, Measure.ENERGY, say),
-        answer=say(ANSWER.key(balance.lean), gap=say.quantity(balance.gap, Measure.ENERGY)),
+        answer=leaning(balance, say),
         eaten=say.quantity(balance.eaten, Measure.ENERGY),
         needed=say.quantity(balance.needed, Measure.ENERGY),
         sum=say.from_left(f"{numbers} = {say.number(balance.eaten)}"),

@@ -15,9 +15,9 @@ from generator.present.stops.row import row_hint
 from generator.present.views.asked import OptionView
 from generator.present.views.question import QuestionView, WrongView
 from generator.present.words.amounts import subtraction
-from generator.present.words.families import ANSWER, CHOICE, PERSON
+from generator.present.words.day import leaning, who
+from generator.present.words.families import CHOICE
 from generator.present.words.likely import wrong_gaps
-from generator.present.words.say import Say
 from generator.present.words.typed import typed
 
 
@@ -29,7 +29,7 @@ def day_questions(told: StopInLesson[DayStop], _: object) -> tuple[QuestionView,
 def _questions(told: StopInLesson[DayStop], balance: DayBalance) -> Iterator[QuestionView]:
     say = told.say
     known = _known(told, balance)
-    afterwards = (subtraction(balance.both, say), _answer(balance, say))
+    afterwards = (subtraction(balance.both, say), leaning(balance, say))
     if told.stop.help is not Help.WORKED:
         yield QuestionView(
             id=f"{told.id}.{FigureKind.GAP}",
@@ -61,13 +61,9 @@ def _questions(told: StopInLesson[DayStop], balance: DayBalance) -> Iterator[Que
 
 def _known(told: StopInLesson[DayStop], balance: DayBalance) -> tuple[str, ...]:
     """Whose day it is, and both sums."""
-    say, person = told.say, told.stop.person
+    say = told.say
     return (
-        say(PERSON.key(person.sex), name=person.name),
+        who(told.stop.person, say),
         f"{say('day_eaten')} {say.quantity(balance.eaten, Measure.ENERGY)}.",
         f"{say('day_needed')} {say.quantity(balance.needed, Measure.ENERGY)}.",
     )
-
-
-def _answer(balance: DayBalance, say: Say) -> str:
-    return say(ANSWER.key(balance.lean), gap=say.quantity(balance.gap, Measure.ENERGY))
