@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from decimal import Decimal
 
 from generator.model.figure import FigureKind
 from generator.present.views.asked import AskedView
-from generator.present.views.question import QuestionView
+from generator.present.views.question import QuestionView, WrongView
+from generator.present.words.likely import WrongAnswer
 from generator.present.words.prose import plain
 from generator.present.words.say import Say
 from generator.present.words.typed import typed
@@ -36,6 +38,11 @@ def asked_question(
         hint=hint,
         answer=tuple(filter(None, afterwards)),
     )
+
+
+def wrong_views(answers: Iterable[WrongAnswer], say: Say) -> tuple[WrongView, ...]:
+    """Likely wrong answers as they may be typed."""
+    return tuple(WrongView(typed(one.value, say), one.say_next) for one in answers)
 
 
 def _what_to_write(asked: AskedView, say: Say) -> tuple[str, ...]:

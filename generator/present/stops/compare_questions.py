@@ -11,9 +11,10 @@ from generator.compute.result import Comparison, Row
 from generator.model.figure import FigureKind
 from generator.model.names import TOTAL
 from generator.model.stops.compare import CompareStop, Help, Solve
+from generator.present.stops.asked_question import wrong_views
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.row import row_hint
-from generator.present.views.question import QuestionView, WrongView
+from generator.present.views.question import QuestionView
 from generator.present.words.amounts import division, food_name, gap_working
 from generator.present.words.counting import count_hint, count_question
 from generator.present.words.food_amount import amount_words
@@ -54,9 +55,7 @@ def _gap(told: StopInLesson[CompareStop], row: Row, at: int) -> QuestionView:
         lines=(*holds, say("platform_apart", unit=unit)),
         options=(),
         right=typed(row.gap.size, say, unit),
-        wrong=tuple(
-            WrongView(typed(one.value, say), one.say_next) for one in wrong_gaps(row.gap, say)
-        ),
+        wrong=wrong_views(wrong_gaps(row.gap, say), say),
         hint=row_hint(row.gap, say),
         answer=(*working.lines, plain(working.says)),
     )
@@ -76,9 +75,7 @@ def _count(told: StopInLesson[CompareStop], row: Row, count: Count, at: int) -> 
         ),
         options=(),
         right=typed(Decimal(count.whole), say),
-        wrong=tuple(
-            WrongView(typed(one.value, say), one.say_next) for one in wrong_counts(gap, count, say)
-        ),
+        wrong=wrong_views(wrong_counts(gap, count, say), say),
         hint=count_hint(count.per, say),
         answer=(division(gap, count, say),),
     )
@@ -99,9 +96,7 @@ def _total(told: StopInLesson[CompareStop], comparison: Comparison) -> QuestionV
         lines=(*sums, say("platform_totals", unit=unit)),
         options=(),
         right=typed(total.size, say, unit),
-        wrong=tuple(
-            WrongView(typed(one.value, say), one.say_next) for one in wrong_gaps(total, say)
-        ),
+        wrong=wrong_views(wrong_gaps(total, say), say),
         hint="",
         answer=(*working.lines, plain(working.says)),
     )

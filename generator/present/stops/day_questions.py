@@ -10,10 +10,11 @@ from generator.model.figure import FigureKind
 from generator.model.measure import Measure
 from generator.model.stops.compare import Help
 from generator.model.stops.day import DayStop
+from generator.present.stops.asked_question import wrong_views
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.row import row_hint
 from generator.present.views.asked import OptionView
-from generator.present.views.question import QuestionView, WrongView
+from generator.present.views.question import QuestionView
 from generator.present.words.amounts import subtraction
 from generator.present.words.day import leaning, who
 from generator.present.words.families import CHOICE
@@ -37,10 +38,7 @@ def _questions(told: StopInLesson[DayStop], balance: DayBalance) -> Iterator[Que
             lines=(*known, say("day_by_how_much")),
             options=(),
             right=typed(balance.gap, say, Measure.ENERGY.unit),
-            wrong=tuple(
-                WrongView(typed(one.value, say), one.say_next)
-                for one in wrong_gaps(balance.both, say)
-            ),
+            wrong=wrong_views(wrong_gaps(balance.both, say), say),
             hint=row_hint(balance.both, say),
             answer=afterwards,
         )
