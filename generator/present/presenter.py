@@ -24,7 +24,7 @@ from generator.present.views.home import ProseView
 from generator.present.views.page import LinkView, View
 from generator.present.words.prose import contents, first_words
 
-_OfLessons = Callable[[Sequence[LessonEntry], Iterable[LessonEntry], Surround], View]
+_OfLessons = Callable[[Sequence[LessonEntry], Sequence[LessonEntry], Surround], View]
 GUIDE = "guide/index.html"
 """First page of the guide for educators, which is written in the site's first language alone."""
 
@@ -55,16 +55,16 @@ class Presenter:
         page = self._fill(view, PATH)
         return Output(self.surround.folder + PATH, page.encode())
 
-    def codes(self, entries: Iterable[LessonEntry], originals: Iterable[LessonEntry]) -> Output:
+    def codes(self, entries: Iterable[LessonEntry], untranslated: Iterable[LessonEntry]) -> Output:
         """The page that reads finish codes, of the lessons of its language and of the first one."""
-        view = codes_view(entries, originals, self.surround)
+        view = codes_view(entries, untranslated, self.surround)
         return Output(self.surround.folder + CODES, self._fill(view, CODES).encode())
 
     def lesson_table(
-        self, entries: Iterable[LessonEntry], originals: Iterable[LessonEntry]
+        self, entries: Iterable[LessonEntry], untranslated: Iterable[LessonEntry]
     ) -> Output:
         """The page with all lessons in a table, of its language and of the first one."""
-        view = lesson_table(entries, originals, self.surround)
+        view = lesson_table(entries, untranslated, self.surround)
         return Output(self.surround.folder + LESSONS, self._fill(view, LESSONS).encode())
 
     def prose(self, path: str, title: str, body: str, *, headed: bool, draft: bool = False) -> str:
@@ -94,10 +94,9 @@ class Presenter:
         return self._fill(view, path)
 
     def with_lessons(
-        self, body: str, entries: Sequence[LessonEntry], originals: Iterable[LessonEntry]
+        self, body: str, entries: Sequence[LessonEntry], untranslated: Sequence[LessonEntry]
     ) -> str:
         """The body of a hand-written page with what is made of the lessons in the place of its mark."""
-        known = tuple(originals)
         made: dict[str, _OfLessons] = {
             LIST: lesson_list,
             MAKER: class_links_view,
@@ -105,7 +104,7 @@ class Presenter:
         }
         for mark, view_of in made.items():
             if mark in body:
-                view = view_of(entries, known, self.surround)
+                view = view_of(entries, untranslated, self.surround)
                 body = body.replace(mark, self._theme.fill_part(view, self._say, self._at(FRONT)))
         return body
 

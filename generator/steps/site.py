@@ -105,7 +105,7 @@ class Site:
         folders = self.map.folders
         language = max(folders, key=lambda one: path.startswith(folders[one]) * len(folders[one]))
         presenter, entries = self.presenters[language], self.entries(language)
-        body = presenter.with_lessons(body, entries, self._originals(language))
+        body = presenter.with_lessons(body, entries, self._untranslated(language))
         below = path.removeprefix(folders[language])
         if below == FRONT:
             return presenter.home(entries, Markup(body), headed=headed)  # noqa: S704  # the educator's own Markdown
@@ -132,17 +132,20 @@ class Site:
     def codes(self) -> Iterator[Output]:
         """The page of each language that reads finish codes."""
         for language, presenter in self.presenters.items():
-            yield presenter.codes(self.entries(language), self._originals(language))
+            yield presenter.codes(self.entries(language), self._untranslated(language))
 
     def lesson_tables(self) -> Iterator[Output]:
         """The page of each language with all lessons in a table."""
         for language, presenter in self.presenters.items():
-            yield presenter.lesson_table(self.entries(language), self._originals(language))
+            yield presenter.lesson_table(self.entries(language), self._untranslated(language))
 
-    def _originals(self, language: str) -> tuple[LessonEntry, ...]:
-        """All lessons in the language they are written in; nothing where that is the one asked for."""
+    def _untranslated(self, language: str) -> tuple[LessonEntry, ...]:
+        """The lessons of the site's first language that are not in this one."""
         first = next(iter(self.map.folders))
-        return () if language == first else self.entries(first)
+        if language == first:
+            return ()
+        here = {entry.id for entry in self.entries(language)}
+        return tuple(entry for entry in self.entries(first) if entry.id not in here)
 
     def shared(self) -> Iterator[Output]:
         """The files that lessons share: styles, scripts, figures of moves."""

@@ -48,14 +48,14 @@ def all_name(version: Version) -> str:
 
 def all_cartridges(
     entries: Sequence[LessonEntry],
-    originals: Iterable[LessonEntry],  # noqa: ARG001  # as every view of all lessons; these have a file of their own
+    untranslated: Iterable[LessonEntry],  # noqa: ARG001  # as every view of all lessons; these have a file of their own
     surround: Surround,
 ) -> CartridgesView:
     """The files of all lessons, for a page written by hand.
 
     Args:
         entries: the lessons in the page's language.
-        originals: those of the site's first language.
+        untranslated: those that are in the site's first language and not in it.
         surround: of the language.
     """
     say = surround.say

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 
 from markupsafe import Markup
 
@@ -38,18 +38,17 @@ def class_link_view(told: PageInLesson) -> ClassLinkView:
 
 
 def class_links_view(
-    entries: Sequence[LessonEntry], originals: Iterable[LessonEntry], surround: Surround
+    entries: Iterable[LessonEntry], untranslated: Iterable[LessonEntry], surround: Surround
 ) -> ClassLinkView:
     """Links to any lesson, from a page written by hand.
 
     Args:
         entries: the lessons in the page's language.
-        originals: those of the site's first language, which may be more.
+        untranslated: those that are in the site's first language and not in it.
         surround: of the page's language.
     """
-    here = {entry.id for entry in entries}
     found = [_listed(one, surround, surround.folder) for one in entries]
-    found += [_listed(one, surround, "") for one in originals if one.id not in here]
+    found += [_listed(one, surround, "") for one in untranslated]
     return _view(tuple(found), None, surround)
 
 

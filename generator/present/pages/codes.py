@@ -17,26 +17,25 @@ _LOOK = Look(("screen", "below", "codes"), "codes-{locale}")
 
 
 def codes_view(
-    entries: Iterable[LessonEntry], originals: Iterable[LessonEntry], surround: Surround
+    entries: Iterable[LessonEntry], untranslated: Iterable[LessonEntry], surround: Surround
 ) -> CodesView:
     """The page, which search engines need not list.
 
     Args:
         entries: the lessons of the page's language.
-        originals: those of the site's first language, which may be more.
+        untranslated: those that are in the site's first language and not in it.
         surround: of the language.
     """
     say = surround.say
     page = surround.page(CODES, say("codes_title"), say("codes_says"), look=_LOOK, searched=False)
-    return CodesView(page, tuple(_lessons(tuple(entries), originals, surround.folder)))
+    return CodesView(page, tuple(_lessons(entries, untranslated, surround.folder)))
 
 
 def _lessons(
-    entries: tuple[LessonEntry, ...], originals: Iterable[LessonEntry], folder: str
+    entries: Iterable[LessonEntry], untranslated: Iterable[LessonEntry], folder: str
 ) -> Iterator[CodesOfView]:
-    here = {entry.id for entry in entries}
-    others = (entry for entry in originals if entry.id not in here)
-    for entry, stands in (*((one, folder) for one in entries), *((one, "") for one in others)):
+    here, others = ((one, folder) for one in entries), ((one, "") for one in untranslated)
+    for entry, stands in (*here, *others):
         lesson, numbers = entry.marks
         title = Markup(entry.title)  # noqa: S704  # an entry holds safe HTML
         yield CodesOfView(title, lesson, numbers, f"{stands}{entry.id}/{FINISH_FILE}")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 
 from markupsafe import Markup
 
@@ -17,19 +17,16 @@ LIST = "<p>{lessons}</p>"
 
 
 def lesson_list(
-    entries: Sequence[LessonEntry], originals: Iterable[LessonEntry], surround: Surround
+    entries: Iterable[LessonEntry], untranslated: Iterable[LessonEntry], surround: Surround
 ) -> LessonListView:
     """Every lesson with what a teacher chooses it by; last those that are in their own language only.
 
     Args:
         entries: the lessons in the page's language.
-        originals: all lessons in the language they are written in; nothing where that is the page's.
+        untranslated: those that are in the site's first language and not in it.
     """
-    here = {entry.id for entry in entries}
-    others = tuple(one for one in originals if one.id not in here)
-    return LessonListView(
-        surround.folder + LESSONS, (*_listed(entries, surround), *_untranslated(others, surround))
-    )
+    listed = (*_listed(entries, surround), *_untranslated(untranslated, surround))
+    return LessonListView(surround.folder + LESSONS, listed)
 
 
 def _listed(entries: Iterable[LessonEntry], surround: Surround) -> Iterator[ListedView]:

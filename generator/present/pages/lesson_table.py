@@ -24,25 +24,24 @@ _LOOK = Look(("screen", "below", "lesson-table"))
 
 
 def lesson_table(
-    entries: Iterable[LessonEntry], originals: Iterable[LessonEntry], surround: Surround
+    entries: Iterable[LessonEntry], untranslated: Iterable[LessonEntry], surround: Surround
 ) -> LessonTableView:
     """The page, which search engines need not list.
 
     Args:
         entries: the lessons of the page's language, in the order of its lists.
-        originals: those of the site's first language, which may be more.
+        untranslated: those that are in the site's first language and not in it.
         surround: of the language.
     """
-    say, here = surround.say, tuple(entries)
-    known = {entry.id for entry in here}
+    say = surround.say
     front = surround.address(FRONT).removesuffix(FRONT)
     return LessonTableView(
         page=surround.page(
             LESSONS, say("lessons_title"), say("lessons_says"), look=_LOOK, searched=False
         ),
         lessons=(
-            *(_row(one, surround.folder, surround) for one in here),
-            *(_row(one, "", surround) for one in originals if one.id not in known),
+            *(_row(one, surround.folder, surround) for one in entries),
+            *(_row(one, "", surround) for one in untranslated),
         ),
         front=front,
         qr=qr_code(front),
