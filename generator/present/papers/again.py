@@ -6,16 +6,14 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from generator.compute.gap import Gap
-from generator.compute.holding import Holding
 from generator.compute.result import Comparison, Day, LessonResult, Row
 from generator.model.measure import Measure
 from generator.model.stops.compare import Help
 from generator.present.pages.practice import practice_views
 from generator.present.pictures.columns import columns
 from generator.present.views.family import AgainView, GivenView
-from generator.present.words.amounts import food_name, gap_sentence
+from generator.present.words.amounts import gap_sentence, portion
 from generator.present.words.day import leaning, who
-from generator.present.words.food_amount import amount_words
 from generator.present.words.say import Say, digits
 
 
@@ -41,12 +39,6 @@ def again_of(result: LessonResult, say: Say) -> Again:
     if result.days:
         return _of_day(next(iter(result.days.values())), say)
     return _of_practice(result, say)
-
-
-def portion(held: Holding, say: Say) -> str:
-    """``Apple, 1 medium``."""
-    name, amount = food_name(held, say), amount_words(held, say)
-    return say("brings_portion", name=name, amount=amount) if amount else name
 
 
 def _of_row(one: Comparison, row: Row, say: Say) -> Again:

@@ -9,12 +9,12 @@ from generator.model.measure import Measure
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import meta_line
 from generator.present.pages.paper import lesson_address, plums_of
-from generator.present.papers.again import Again, again_of, portion
+from generator.present.papers.again import Again, again_of
 from generator.present.papers.at_home import talks_at_home
 from generator.present.pictures.qr import qr_code
 from generator.present.stops.in_lesson import stop_names
 from generator.present.views.family import FamilyView, FoundView
-from generator.present.words.amounts import gap_sentence
+from generator.present.words.amounts import gap_sentence, portion
 from generator.present.words.care import before_moving, care_of_foods
 from generator.present.words.day import leaning, who
 from generator.present.words.families import ABOUT

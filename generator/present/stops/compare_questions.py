@@ -15,10 +15,8 @@ from generator.present.stops.asked_question import wrong_views
 from generator.present.stops.in_lesson import StopInLesson
 from generator.present.stops.row import row_hint
 from generator.present.views.question import QuestionView
-from generator.present.words.amounts import division, food_name, gap_working
+from generator.present.words.amounts import division, gap_working, portion
 from generator.present.words.counting import count_hint, count_question
-from generator.present.words.food_amount import amount_words
-from generator.present.words.foreign import joined
 from generator.present.words.likely import wrong_counts, wrong_gaps
 from generator.present.words.prose import plain
 from generator.present.words.say import Say
@@ -104,8 +102,7 @@ def _total(told: StopInLesson[CompareStop], comparison: Comparison) -> QuestionV
 
 def _holds(side: str, held: Holding, stop: CompareStop, say: Say) -> str:
     """``Home lunch: Apple, 1 medium (95 kcal)``."""
-    amount = amount_words(held, say)
-    food = joined(", ", (food_name(held, say), amount)) if amount else food_name(held, say)
+    food = portion(held, say)
     value = say.quantity(held.shown.value, stop.measure)
     return say("platform_holds", side=plain(side), food=plain(food), value=value)
 

@@ -48,6 +48,12 @@ def food_name(holding: Holding, say: Say) -> str:
     return of_library(name.words) if name.foreign else name.words
 
 
+def portion(held: Holding, say: Say) -> str:
+    """``Apple, 1 medium``: a food with its amount, where it has one."""
+    name, amount = food_name(held, say), amount_words(held, say)
+    return say("brings_portion", name=name, amount=amount) if amount else name
+
+
 def weighed(held: Holding, say: Say) -> str:
     """``1 medium apple, 182 g``: a food to have ready, with its weight where the amount does not say it."""
     amount, name, grams = amount_words(held, say), food_name(held, say), weight(held, say)

@@ -9,9 +9,7 @@ from generator.compute.holding import Holding
 from generator.compute.result import ChosenAnswer, LessonResult, NumberAnswer
 from generator.model.asked import Choice
 from generator.present.views.asked import AskedView, OptionView
-from generator.present.words.amounts import food_name
-from generator.present.words.food_amount import amount_words
-from generator.present.words.foreign import joined
+from generator.present.words.amounts import portion
 from generator.present.words.say import Say, as_decimal, digits
 
 
@@ -78,7 +76,7 @@ def _options(answer: ChosenAnswer, result: LessonResult, say: Say) -> tuple[Opti
     for number, one in enumerate(answer.options):
         right = number == answer.right
         if isinstance(one, Holding):
-            found.append(OptionView(_name(one), _food(one, say), right))
+            found.append(OptionView(_name(one), portion(one, say), right))
         else:
             side = comparison.stop.sides[one]
             found.append(OptionView(comparison.side_ids[one], side, right))
@@ -92,8 +90,3 @@ def _held(answer: ChosenAnswer | NumberAnswer, say: Say) -> str:
 
 def _name(held: Holding) -> str:
     return f"{held.id} {held.item.amount or ''}".strip()
-
-
-def _food(held: Holding, say: Say) -> str:
-    amount = amount_words(held, say)
-    return joined(", ", (food_name(held, say), amount)) if amount else food_name(held, say)

@@ -7,9 +7,8 @@ from collections.abc import Iterable, Iterator
 from generator.compute.brings import SOUGHT, Brings, Level, Share, what_it_brings
 from generator.compute.holding import Holding
 from generator.present.views.amounts import BringsView
-from generator.present.words.amounts import food_name
+from generator.present.words.amounts import portion
 from generator.present.words.families import LEVEL, MEASURE
-from generator.present.words.food_amount import amount_words
 from generator.present.words.say import Say
 
 _LITTLE = ("brings_little", "brings_little_known")
@@ -35,10 +34,8 @@ def _views(holdings: Iterable[Holding], say: Say) -> Iterator[BringsView]:
     for held in holdings:
         if held.food and held.serving:
             brings = what_it_brings(held.food, held.serving)
-            portion = say(
-                "brings_portion", name=food_name(held, say), amount=amount_words(held, say)
-            )
-            yield BringsView(portion, _much(brings, say), tuple(_for_adults(brings, say)))
+            adults = tuple(_for_adults(brings, say))
+            yield BringsView(portion(held, say), _much(brings, say), adults)
 
 
 def _much(brings: Brings, say: Say) -> str:
