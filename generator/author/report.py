@@ -11,9 +11,10 @@ from generator.carried import theme_of
 from generator.compute.report import Report, report
 from generator.compute.small_counts import AT_LEAST, LEAST
 from generator.model.tally import LessonKey, Tally
+from generator.present.papers.paper import Size
 from generator.present.report.names import LessonNames
 from generator.present.report.page import report_page
-from generator.present.report.paper import Paper, report_pdf
+from generator.present.report.paper import report_pdf
 from generator.present.report.table import left_out_csv, report_csv
 from generator.present.report.view import ReportView
 from generator.present.report.viewed import Read, report_view
@@ -32,7 +33,7 @@ __all__ = [
     "LEFT_OUT",
     "Made",
     "NoReportError",
-    "Paper",
+    "Size",
     "Wishes",
     "make_report",
 ]
@@ -55,7 +56,7 @@ class Wishes:
     """The smallest count that is shown."""
     language: str
     """A language of the site; empty for its first one."""
-    paper: Paper
+    paper: Size
     """What the PDF is to be printed on."""
 
 

@@ -13,7 +13,7 @@ from generator.author.report import (
     LEFT_OUT,
     Made,
     NoReportError,
-    Paper,
+    Size,
     Wishes,
     make_report,
 )
@@ -36,8 +36,8 @@ _TOLD = 20
 @click.option("--language", default="", help="A language of the site; its first one otherwise.")
 @click.option(
     "--paper",
-    type=click.Choice([one.name.lower() for one in Paper]),
-    default=Paper.LETTER.name.lower(),
+    type=click.Choice([one.value for one in Size]),
+    default=Size.LETTER.value,
     show_default=True,
     help="What the PDF is to be printed on.",
 )
@@ -55,7 +55,7 @@ def report(  # noqa: PLR0913, PLR0917  # click hands every option over by its na
     """Tell reach and learning of groups from CODES.csv, the files teachers saved from the page for codes."""
     named, again = _named(files)
     try:
-        made = make_report(root, named, Wishes(into, at_least, language, Paper[paper.upper()]))
+        made = make_report(root, named, Wishes(into, at_least, language, Size(paper)))
     except NoReportError as error:
         raise click.ClickException(f"{error}.") from None
     for name in again:

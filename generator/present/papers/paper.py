@@ -22,6 +22,11 @@ class Size(Enum):
     A4 = "a4"
     LETTER = "letter"
 
+    @property
+    def in_typst(self) -> str:
+        """What typst calls it."""
+        return "us-letter" if self is Size.LETTER else self.value
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Paper:

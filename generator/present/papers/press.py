@@ -26,8 +26,6 @@ if TYPE_CHECKING:
 
 _SUM = 32
 """Bytes of a checksum."""
-_SIZES = {Size.A4: "a4", Size.LETTER: "us-letter"}
-"""What typst calls a size."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +79,7 @@ class Press:
         given: dict[str, Data] = {
             "title": file.title,
             "language": say.locale,
-            "size": _SIZES[file.size],
+            "size": file.size.in_typst,
             "large": file.large,
             "programme": surround.site.name_in(say.language),
             "papers": [asdict(part) for part in parts],

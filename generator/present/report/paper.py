@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import json
 from dataclasses import asdict
-from enum import StrEnum
 from pathlib import Path
 
 import typst
 
+from generator.present.papers.paper import Size
 from generator.present.pictures.colours import LIGHT
 from generator.present.report.view import ReportView
 from generator.present.words.say import Say
@@ -38,14 +38,7 @@ _SAID = (
 """Headings of the page, the same on paper."""
 
 
-class Paper(StrEnum):
-    """The size of a sheet, by the name that typst has for it."""
-
-    LETTER = "us-letter"
-    A4 = "a4"
-
-
-def report_pdf(view: ReportView, say: Say, theme: Path, paper: Paper) -> bytes:
+def report_pdf(view: ReportView, say: Say, theme: Path, paper: Size) -> bytes:
     """The file.
 
     Args:
@@ -60,7 +53,7 @@ def report_pdf(view: ReportView, say: Say, theme: Path, paper: Paper) -> bytes:
             root=theme,
             format="pdf",
             sys_inputs={
-                "paper": paper,
+                "paper": paper.in_typst,
                 "view": json.dumps(asdict(view), ensure_ascii=False),
                 "words": json.dumps({key: say(key) for key in _SAID}, ensure_ascii=False),
                 "colours": json.dumps(asdict(LIGHT)),
