@@ -118,8 +118,7 @@ def _teacher(told: PageInLesson) -> Iterator[Thing]:
 def _files(told: PageInLesson) -> tuple[PaperFile, ...]:
     """Each paper once, in usual print and in one size; the packet is the same papers again."""
     made = lesson_papers(told.result, told.surround)
-    single = [one for one in made if len(one.papers) == 1 and one.name != PaperWord.PACKET]
-    usual = [one for one in single if not one.large]
+    usual = [one for one in made if not one.large and one.name != PaperWord.PACKET]
     letter = told.surround.say.locale.endswith(_LETTER)
     wanted = Size.LETTER if letter else Size.A4
     has_both = len({one.size for one in usual}) > 1
