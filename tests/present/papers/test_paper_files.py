@@ -21,24 +21,28 @@ from generator.present.papers.paper import Size
 from generator.present.papers.table import PAPERS
 from generator.steps.work import work_lesson
 from tests.html_page import one, read_page
+from tests.lesson_facts import lesson_facts
 from tests.made_papers import info, letter_sizes, structure, words
-from tests.project import GOOD, ROOT, library, put, site
+from tests.project import ROOT, library
 
-LESSONS = ("bean-stew", "garden-baskets", "market-drinks", "river-walk", "soup-night", "two-days")
+LESSONS = tuple(facts.name for facts in lesson_facts(ROOT))
+ENDINGS = ("a4", "letter", "large-a4", "large-letter")
 SIZES = {"a4": "595.276 x 841.89 pts (A4)", "letter": "612 x 792 pts (letter)"}
 """ISO 216 and ANSI Y14.1, in points of 1/72 inch (from memory)."""
 
 
-def test_every_paper_of_the_demo_is_there(made_papers: Path) -> None:
+def test_every_paper_of_the_demo_is_there_and_no_other(made_papers: Path) -> None:
+    """In each language of its lesson; cards where there are moves."""
     found = {file.relative_to(made_papers).as_posix() for file in made_papers.rglob("*.pdf")}
-    for lesson in LESSONS:
-        for name in ("worksheet", "answers", "packet"):
-            for ending in ("a4", "letter", "large-a4", "large-letter"):
-                assert f"{lesson}/papers/{name}-{ending}.pdf" in found
-    assert (
-        "es/soup-night/papers/worksheet-a4.pdf" not in found
-        or (ROOT / "lessons/soup-night/lesson.es.yaml").exists()
-    )
+    assert found == {
+        f"{top}{facts.name}/papers/{name}-{ending}.pdf"
+        for facts in lesson_facts(ROOT)
+        for top, source in (("", "lesson.yaml"), ("es/", "lesson.es.yaml"))
+        if (ROOT / "lessons" / facts.name / source).is_file()
+        for name in ("worksheet", "answers", "family", "notes", "packet", "cards")
+        if name != "cards" or "moves" in facts.facts
+        for ending in ENDINGS
+    }
 
 
 def test_each_is_tagged_and_says_its_title_language_and_size(made_papers: Path) -> None:
@@ -80,27 +84,6 @@ def test_headings_lists_tables_and_pictures_are_tagged(made_papers: Path) -> Non
     said = structure(made_papers / "soup-night/papers/worksheet-a4.pdf")
     for tag in ("H1", "H2", "Table", "TH", "TD", "Figure"):
         assert re.search(rf"^\s*{tag}\b", said, re.MULTILINE), tag
-
-
-HOSTILE = '#panic("out") $x^2$ *not bold* `raw` @ref <label> = no heading // gone'
-
-
-def test_what_a_hand_wrote_is_never_read_as_a_program(tmp_path: Path) -> None:
-    """Every field of the page's text that typst could take for its own marks stands there as it was written."""
-    root = site(tmp_path)
-    text = GOOD.replace("title: Two breakfasts", f"title: '{HOSTILE}'")
-    text = text.replace("prompt: What do you like?", "prompt: '#panic() $x$ @ref = <a>'")
-    text = text.replace("sides: [At home, On the way]", "sides: ['#home', '$way']")
-    put(root, text)
-    (root / "theme").symlink_to(ROOT / "theme")
-    for made in papers_of(root, sizes=[Size.A4]):
-        file = tmp_path / Path(made.path).name
-        file.write_bytes(made.content)
-        said = words(file)
-        assert HOSTILE in said.replace("’", "'"), made.path
-        if not file.name.startswith(("cards", "family", "notes")):
-            assert "#panic() $x$ @ref = <a>" in said
-            assert "#home" in said or "$way" in said
 
 
 def test_every_template_is_named_by_an_entry() -> None:
