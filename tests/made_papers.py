@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 import subprocess
 from pathlib import Path
 
@@ -36,12 +35,6 @@ def lines(file: Path) -> list[str]:
 def structure(file: Path) -> str:
     """The tree of its tags, with what is read aloud in the place of pictures."""
     return _said("pdfinfo", "-struct-text", file)
-
-
-def letter_sizes(file: Path) -> set[float]:
-    """Points of every letter in a file, those in pictures too, as ``pdftohtml`` reads them at three times their size."""
-    said = _said("pdftohtml", "-xml", "-zoom", "3", "-i", "-stdout", file)
-    return {int(size) / 3 for size in re.findall(r'<fontspec id="\d+" size="(-?\d+)"', said)}
 
 
 def _said(*words_: str | Path) -> str:

@@ -13,9 +13,7 @@ from tests.made_papers import info, structure, words
 from tests.outside.pdf_parts import opened
 from tests.outside.pictures import pictures
 from tests.paper_lesson import every_move, write_lesson
-from tests.pdf_letters import smallest
 
-THREE = ("cards", "family", "notes")
 MOST_SHEETS = {"family": 1, "family-large": 2, "notes": 5}
 """A family gets one sheet; a teacher carries five."""
 
@@ -27,14 +25,6 @@ def of(made: Path, name: str) -> list[Path]:
     found = sorted(made.rglob(f"papers/{name}-*.pdf"))
     assert found, name
     return found
-
-
-@pytest.mark.parametrize("name", THREE)
-def test_no_letter_is_smaller_than_it_may_be(made_papers: Path, name: str) -> None:
-    """12 points, 18 in large print; common practice, no source."""
-    for file in of(made_papers, name):
-        least, said = smallest(file)
-        assert least >= (18 if "-large-" in file.name else 12), (file, said)
 
 
 @pytest.mark.parametrize("name", MOST_SHEETS)
