@@ -50,7 +50,7 @@ def test_nothing_is_kept_from_page_to_page(
         page = shared.page([])
         page.goto(address)
         page.evaluate(KEEP)
-        assert page.evaluate(KEPT)[0] == 1
+        assert all(page.evaluate(KEPT)[: 2 if address.startswith("file:") else None])
         shared.clear()
         again = shared.page([])
         again.goto(address)
