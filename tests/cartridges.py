@@ -16,6 +16,8 @@ from tests.project import ROOT
 SCHEMAS = ROOT.parent / "shared" / "reference-data" / "common_cartridge"
 """Of versions 1.1 and 1.3; 1.3 has no schema of questions there, so both are held to that of 1.1."""
 MANIFEST = "imsmanifest.xml"
+Cartridges = dict[str, dict[str, bytes]]
+"""What each of several holds, by its path on the site."""
 _XSD, _SCHEMATRON = "{http://www.w3.org/2001/XMLSchema}", "{http://purl.oclc.org/dsdl/schematron}"
 QTI = "{http://www.imsglobal.org/xsd/ims_qtiasiv1p2}"
 _OF = {
@@ -77,8 +79,24 @@ def held(file: Path | bytes) -> dict[str, bytes]:
         return {name: packed.read(name) for name in packed.namelist()}
 
 
+def of_site(site: Path) -> Cartridges:
+    """Every cartridge of a built site."""
+    found = sorted(site.rglob("*.imscc"))
+    return {file.relative_to(site).as_posix(): held(file) for file in found}
+
+
 def xml_in(cartridge: dict[str, bytes]) -> Iterator[tuple[str, etree._Element]]:
     """Its XML files."""
     for name, content in cartridge.items():
         if name.endswith(".xml"):
             yield name, etree.fromstring(content)
+
+
+def items(cartridge: dict[str, bytes], kind: str) -> list[etree._Element]:
+    """The questions of a cartridge: of its ``assessment`` or of its ``objectbank``."""
+    return [
+        item
+        for _, root in xml_in(cartridge)
+        for told in root.iterfind(f"{QTI}{kind}")
+        for item in told.iter(f"{QTI}item")
+    ]

@@ -7,15 +7,13 @@ that importers differ, so that both versions are there, is S.
 from __future__ import annotations
 
 import re
-from decimal import Decimal
 from pathlib import Path
 from zipfile import ZipFile
 
-import html5lib
 import pytest
 from lxml import etree
 
-from tests.cartridges import MANIFEST, QTI, SCHEMAS, complaints, held, xml_in
+from tests.cartridges import MANIFEST, SCHEMAS, Cartridges, complaints, items, of_site
 from tests.html_page import read_page
 from tests.project import library
 
@@ -23,14 +21,12 @@ SITE = library().site.address
 with_schemas = pytest.mark.skipif(
     not SCHEMAS.is_dir(), reason="the schemas of Common Cartridge are not beside this project"
 )
-Cartridges = dict[str, dict[str, bytes]]
 
 
 @pytest.fixture(scope="module")
 def cartridges(built_site: Path) -> Cartridges:
-    """What each holds, by its path on the site."""
-    found = sorted(built_site.rglob("*.imscc"))
-    return {file.relative_to(built_site).as_posix(): held(file) for file in found}
+    """Those of the demo."""
+    return of_site(built_site)
 
 
 def lessons(cartridges: Cartridges) -> Cartridges:
@@ -41,35 +37,6 @@ def lessons(cartridges: Cartridges) -> Cartridges:
 def whole(cartridge: dict[str, bytes]) -> str:
     """All its XML."""
     return "\n".join(one.decode() for name, one in cartridge.items() if name.endswith(".xml"))
-
-
-def items(cartridge: dict[str, bytes], kind: str) -> list[etree._Element]:
-    """Its questions: of the ``assessment`` or of the ``objectbank``."""
-    return [
-        item
-        for _, root in xml_in(cartridge)
-        for told in root.iterfind(f"{QTI}{kind}")
-        for item in told.iter(f"{QTI}item")
-    ]
-
-
-def words(told: etree._Element) -> list[str]:
-    """The paragraphs of all texts in an element, read the way a browser reads them."""
-    texts = [html5lib.parseFragment(one.text or "") for one in told.iter(f"{QTI}mattext")]
-    return ["".join(line.itertext()) for text in texts for line in text]
-
-
-def right(item: etree._Element) -> list[str]:
-    """What gets all points."""
-    return [
-        one.findtext(f"{QTI}conditionvar/{QTI}varequal") or ""
-        for one in item.iter(f"{QTI}respcondition")
-        if one.findtext(f"{QTI}setvar") == "100"
-    ]
-
-
-def numbers(line: str) -> list[Decimal]:
-    return [Decimal(one.replace(",", "")) for one in re.findall(r"\d[\d,]*(?:\.\d+)?", line)]
 
 
 def test_every_lesson_has_both_versions_in_each_of_its_languages(
@@ -179,54 +146,6 @@ def test_the_standards_of_the_lesson_are_told_and_no_identifier_is_made_up(
         ]
         assert told == shown, path
         assert b"GUID" not in cartridge[MANIFEST]
-
-
-def test_what_is_right_is_what_the_numbers_of_the_question_come_to(cartridges: Cartridges) -> None:
-    """Worked out again from what each question itself says; rows, totals, counts and days."""
-    seen = {"gap": 0, "count": 0, "sums": 0, "day": 0}
-    for path, cartridge in cartridges.items():
-        if path.startswith("es/") or "all-lessons" in path:
-            continue
-        for item in items(cartridge, "assessment"):
-            lines, answers = words(item.find(f"{QTI}presentation")), right(item)
-            if lines[0].startswith("Two numbers"):
-                larger, smaller = numbers(lines[0])
-                groups = {"ones": 1, "twos": 2, "fours": 4, "fives": 5, "tens": 10, "twenties": 20, "fifties": 50, "hundreds": 100}  # fmt: skip
-                per = next((n for word, n in groups.items() if f"many {word}?" in lines[1]), 0)
-                per = per or int(numbers(lines[1])[0])
-                wanted, kind = (larger - smaller) // per, "count"
-                assert "Nobody moves because of what they ate." in lines[2]
-            elif lines[-2].startswith("How much more"):
-                first, second = (numbers(line.rpartition("(")[2])[0] for line in lines[:2])
-                wanted, kind = abs(first - second), "gap"
-            elif lines[-2].startswith("Add up"):
-                first, second = (sum(numbers(line.rpartition(":")[2])) for line in lines[:2])
-                wanted, kind = abs(first - second), "sums"
-            elif lines[-2].startswith("How far apart are the two"):
-                first, second = (numbers(line)[0] for line in lines[1:3])
-                wanted, kind = abs(first - second), "day"
-            else:
-                continue
-            assert numbers(answers[0]) == [wanted], (path, lines)
-            seen[kind] += 1
-    assert all(seen.values()), seen
-
-
-def test_no_wrong_answer_is_right_and_none_is_told_twice(cartridges: Cartridges) -> None:
-    told = 0
-    for path, cartridge in cartridges.items():
-        for item in items(cartridge, "assessment"):
-            every = [one.text for one in item.iter(f"{QTI}varequal")]
-            assert len(set(every)) == len(every), (path, item.get("title"))
-            told += len(every) - len(right(item))
-    assert told > 50
-
-
-def test_bank_and_questions_given_together_ask_the_same(cartridges: Cartridges) -> None:
-    for path, cartridge in cartridges.items():
-        bank, quiz = items(cartridge, "objectbank"), items(cartridge, "assessment")
-        assert [words(one) for one in bank] == [words(one) for one in quiz], path
-        assert not {one.get("ident") for one in bank} & {one.get("ident") for one in quiz}
 
 
 def test_both_versions_call_everything_alike_and_no_two_lessons_share_a_name(
