@@ -101,7 +101,7 @@ def _papers(lesson: LessonInLanguage, press: Press) -> Iterator[Output]:
 def _with_copies(
     lesson: LessonInLanguage, files: _Files, papers: Mapping[str, int]
 ) -> Iterator[Output]:
-    """The pages of a lesson in one language, its copy to take home, and the list of what to keep.
+    """The pages of a lesson in one language, its copy to take home, the list of what to keep, its cartridges.
 
     Args:
         lesson: the lesson.

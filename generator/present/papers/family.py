@@ -28,7 +28,6 @@ def family_view(told: PageInLesson) -> FamilyView:
     again = again_of(result, say)
     moves = bool(result.moved)
     return FamilyView(
-        page=told.page,
         title=result.lesson.file.title,
         meta=meta_line(result.lesson.file, say),
         intro=(say("family_intro"), say("family_moved")) if moves else (say("family_intro"),),

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from generator.present.views.amounts import ColumnView
-from generator.present.views.page import PageView
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +50,6 @@ class AgainView:
 class FamilyView:
     """One sheet to take home: what we found out, a gap to find again, two things to talk about, care."""
 
-    page: PageView
     title: str
     meta: str
     intro: tuple[str, ...]
