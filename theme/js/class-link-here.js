@@ -1,6 +1,4 @@
-import { readClassLink } from "./class-link.js";
-
-const CLASS_LINK = "#for-class";
+import { FOR_CLASS, readClassLink } from "./class-link.js";
 
 /**
  * The class link that this page was opened by, with its text; it stays with the tab while its reader
@@ -8,8 +6,7 @@ const CLASS_LINK = "#for-class";
  * @param {string} lesson id of the page's lesson
  */
 export function classLinkHere(lesson) {
-  const { hash } = location;
-  const text = hash.startsWith(CLASS_LINK) ? hash.slice(1) : String(history.state?.forClass ?? "");
+  const text = isClassLinkNamed() ? location.hash.slice(1) : String(history.state?.forClass ?? "");
   addEventListener("hashchange", () => stayWith(text));
   return { text, link: readClassLink(text, lesson) };
 }
@@ -19,9 +16,13 @@ export function classLinkHere(lesson) {
  * @param {string} text of the class link
  */
 function stayWith(text) {
-  const { hash } = location;
-  if (!hash.startsWith(CLASS_LINK)) history.replaceState({ ...history.state, forClass: text }, "");
-  else if (hash.slice(1) !== text) location.reload();
+  if (!isClassLinkNamed()) history.replaceState({ ...history.state, forClass: text }, "");
+  else if (location.hash.slice(1) !== text) location.reload();
+}
+
+/** Whether the address itself names a class link, and not only the tab. */
+export function isClassLinkNamed() {
+  return location.hash.startsWith(`#${FOR_CLASS}`);
 }
 
 /** The lesson of a page whose address is in that lesson's folder. */

@@ -14,7 +14,7 @@ import { textHash } from "./text-hash.js";
  * @property {string} answers `once`, `try` or `later`
  */
 
-const FOR_CLASS = "for-class";
+export const FOR_CLASS = "for-class";
 const LONGEST_LINK = 1000;
 const CHECK_LENGTH = 2;
 const STOP_ID = /^[a-z0-9-]{1,60}$/;

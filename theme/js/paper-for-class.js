@@ -1,4 +1,4 @@
-import { classLinkHere, lessonHere } from "./class-link-here.js";
+import { classLinkHere, isClassLinkNamed, lessonHere } from "./class-link-here.js";
 import { carryClassLink } from "./class-ways.js";
 
 /** A sheet as a class link asks for it: with blocks alone, and in large print. */
@@ -7,5 +7,5 @@ export function printForClass() {
   if (typeof link === "string") return;
   carryClassLink(text, link);
   if (link.blocksOnly) document.documentElement.toggleAttribute("data-blocks-only", true);
-  if (link.largePrint && location.hash.startsWith("#for-class")) location.replace("#large-print");
+  if (link.largePrint && isClassLinkNamed()) location.replace("#large-print");
 }
