@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 import typst
 from pypdf import PdfWriter
-from pypdf.generic import ArrayObject, BooleanObject, NameObject, TextStringObject
+from pypdf.generic import ArrayObject, BooleanObject, DictionaryObject, NameObject, TextStringObject
 
 from tests.outside.pdf_ua import broken_points
 
@@ -105,6 +105,28 @@ def no_file(held: Any) -> None:
         del told[key]
 
 
+def metadata(old: bytes, new: bytes) -> Change:
+    """Other words in what the file tells of itself."""
+
+    def change(writer: PdfWriter) -> None:
+        stream = top(writer)["/Metadata"].get_object()
+        told = stream.get_data()
+        assert old in told
+        stream.set_data(told.replace(old, new))
+
+    return change
+
+
+def formula_without_words(writer: PdfWriter) -> None:
+    becomes("Figure", "Formula")(writer)
+    loses("Formula", "/Alt")(writer)
+
+
+def no_link(writer: PdfWriter) -> None:
+    note = writer.pages[0]["/Annots"][0].get_object()  # type: ignore[index]  # there is one
+    note.update({NameObject("/Subtype"): NameObject("/Text")})
+
+
 NO = BooleanObject(False)
 YES = BooleanObject(True)
 PLANTED: dict[str, tuple[str, Change]] = {
@@ -116,8 +138,22 @@ PLANTED: dict[str, tuple[str, Change]] = {
         lambda w: top(w)["/ViewerPreferences"].update({NameObject("/DisplayDocTitle"): NO}),
     ),
     "no language": ("11-006", lambda w: top(w).pop("/Lang")),
+    "a form": ("25-001", lambda w: top(w).update({NameObject("/AcroForm"): DictionaryObject()})),
+    "locked": ("26-001", lambda w: w.encrypt("", "key", algorithm="RC4-128")),
+    "not said to be accessible": ("06-002", metadata(b"pdfuaid:part", b"pdfuaid:parts")),
+    "no title": ("06-003", metadata(b"Whole", b" ")),
     "no metadata": ("06-001", lambda w: top(w).pop("/Metadata")),
     "a type of its own": ("02-001", becomes("L", "Pile")),
+    "a standard type for another": (
+        "02-004",
+        lambda w: (
+            top(w)["/StructTreeRoot"]
+            .get_object()
+            .update(
+                {NameObject("/RoleMap"): DictionaryObject({NameObject("/P"): NameObject("/H1")})}
+            )
+        ),
+    ),
     "not marked": ("01-005", content(b"/Artifact", b"/Span")),
     "decoration and text": ("01-003", under_decoration),
     "a mark in no element": ("01-006", loses("P", "/K")),
@@ -125,6 +161,9 @@ PLANTED: dict[str, tuple[str, Change]] = {
     "no first level": ("14-002", becomes("H1", "H2")),
     "no level": ("14-007", becomes("H2", "H")),
     "picture without words": ("13-004", loses("Figure", "/Alt")),
+    "formula without words": ("17-002", formula_without_words),
+    "note without a name": ("19-003", becomes("P", "Note")),
+    "no link": ("28-004", no_link),
     "link without words": (
         "28-012",
         lambda w: w.pages[0]["/Annots"][0].get_object().pop("/Contents"),  # type: ignore[index]  # there is one
