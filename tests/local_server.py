@@ -37,6 +37,17 @@ def serving(folder: Path, *, gone_after: bool = False) -> Iterator[str]:
         thread.join()
 
 
+def sent_with(address: str, told: str) -> Iterator[tuple[str, str]]:
+    """Every header that a file ``_headers`` has for an address; ``*`` at the end of a place is whatever follows."""
+    path, place = address.partition("?")[0], ""
+    for line in told.splitlines():
+        if not line.startswith("  "):
+            place = line
+        elif path.startswith(place[:-1]) if place.endswith("*") else path == place:
+            name, _, value = line.strip().partition(": ")
+            yield name, value
+
+
 class _Server(ThreadingHTTPServer):
     def __init__(self, *args: Any) -> None:
         super().__init__(*args)
@@ -119,13 +130,9 @@ class _Handler(SimpleHTTPRequestHandler):
     def end_headers(self) -> None:
         self.send_header("Accept-Ranges", "bytes")
         self.send_header("Cache-Control", "no-cache")
-        told, place = Path(self.directory, "_headers"), ""
-        path = self.path.partition("?")[0]
-        for line in told.read_text("utf-8").splitlines() if told.is_file() else ():
-            if not line.startswith("  "):
-                place = line
-            elif path.startswith(place[:-1]) if place.endswith("*") else path == place:
-                self.send_header(*line.strip().split(": ", 1))
+        told = Path(self.directory, "_headers")
+        for header in sent_with(self.path, told.read_text("utf-8") if told.is_file() else ""):
+            self.send_header(*header)
         super().end_headers()
 
     def log_message(self, *_: object) -> None:
