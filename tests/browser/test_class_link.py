@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Callable
 from pathlib import Path
 from urllib.parse import quote
@@ -207,6 +208,8 @@ def test_blocks_and_large_letters_go_along_and_stay_off_the_device(page: Page, s
     expect(page.get_by_role("button", name="Blocks only")).to_have_count(0)
     assert page.evaluate("getComputedStyle(document.body).fontSize") == "20.8px"
     assert page.evaluate(RUNS_OVER) <= 0
+    page.evaluate(OPEN_ALL)
+    assert not re.search(r"\d\skcal", page.locator("main").inner_text())
     page.get_by_role("link", name="Worksheet").click()
     page.evaluate(ALL_THERE)
     until(page, "location.hash === '#large-print'")
