@@ -220,6 +220,23 @@ def test_blocks_and_large_letters_go_along_and_stay_off_the_device(page: Page, s
     assert page.locator("[data-with-numbers]").locator("visible=true").count() > 0
 
 
+def test_large_letters_leave_words_whole_on_a_small_phone(page: Page, site: str) -> None:
+    page.set_viewport_size({"width": 320, "height": 640})
+    opened(page, site, ClassLink(large_print=True))
+    who = page.locator(".who")
+    words = who.locator("span").bounding_box()
+    assert words
+    assert words["width"] > words["height"]  # two words, one under the other
+    assert not who.evaluate(
+        """who => {
+          const words = document.createRange();
+          words.selectNodeContents(document.querySelector('.opening > .quiet'));
+          const { left, bottom } = who.querySelector('svg').getBoundingClientRect();
+          return [...words.getClientRects()].some(each => each.right > left && each.top < bottom);
+        }"""
+    )
+
+
 def test_the_film_halts_at_chosen_stops_alone(page: Page, site: str) -> None:
     opened(page, site, ClassLink(("lunch",)))
     page.get_by_role("button", name="Play from 1:05").click()
