@@ -90,6 +90,23 @@ def test_keys_of_a_board_and_of_a_remote_lead_on_and_back_and_a_reload_stays(
     assert page.locator(".stop:visible").count() == 1
 
 
+def test_what_leads_on_skips_nothing_that_lies_below_the_edge(page: Page, address: str) -> None:
+    """A table that is taller than the screen: a remote has no key to scroll."""
+    opened(page, f"{address}two-days/projector.html#rainy-day")
+    table = page.locator("[data-shown] table.day")
+    while not table.is_visible():
+        page.keyboard.press("PageDown")
+    screen = place(page)
+    last = table.locator("tr").last
+    bar = page.locator("[data-bar]")
+    assert bar.bounding_box()["y"] < last.bounding_box()["y"]  # type: ignore[index]
+    page.keyboard.press("PageDown")
+    assert place(page) == screen
+    assert bar.bounding_box()["y"] > last.bounding_box()["y"]  # type: ignore[index]
+    page.keyboard.press("PageDown")
+    assert place(page) != screen
+
+
 def test_a_field_keeps_its_keys(page: Page, address: str) -> None:
     opened(page, address + RIVER)
     minutes = page.get_by_label("Timer, which makes no sound")

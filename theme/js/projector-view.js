@@ -1,5 +1,6 @@
 import { hear } from "./events.js";
 import { LiveElement } from "./live-element.js";
+import { showMoreBelow } from "./more-below.js";
 import { ProjectorAnswers } from "./projector-answers.js";
 import { askedOfClass } from "./projector-class.js";
 import { ProjectorFilm } from "./projector-film.js";
@@ -60,9 +61,10 @@ export class ProjectorView extends LiveElement {
     else this.move(asked === "next" ? 1 : -1);
   }
 
-  /** @param {number} by one screen on or back; from the film, to where the class was */
+  /** @param {number} by one screen on or back, where nothing more of this one is left; from the film, to where the class was */
   move(by) {
     if (this.film?.isShown) return this.go(this.here, true, this.shown);
+    if (by > 0 && showMoreBelow()) return;
     const part = this.shown + by;
     if (part >= 0 && part < this.screens.length) this.go(this.here, true, part);
     else if (this.stops[this.here + by]) this.go(this.here + by, true, by < 0 ? Infinity : 0);
