@@ -20,6 +20,10 @@ class Listed:
     """Its place in the lists, where it has one."""
     order_at: Place
     """Where that stands."""
+    folder: str = ""
+    """Its name today."""
+    formerly: tuple[tuple[str, Place], ...] = ()
+    """Names its folder had before, and where each is listed."""
 
 
 def listed_apart(lessons: Iterable[Listed]) -> Iterator[Problem]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from typing import Annotated, Self
 from urllib.parse import urlsplit
 
-from pydantic import ConfigDict, Field, field_validator, model_validator
+from pydantic import ConfigDict, Field, StringConstraints, field_validator, model_validator
 
 from generator.model.base import Frozen
 from generator.model.captions import CaptionFile, CaptionLimits
@@ -73,6 +73,12 @@ def _host(address: str) -> str | None:
         return None
 
 
+FormerFolder = Annotated[
+    Code, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=80)
+]
+"""A name that the folder of a lesson had before."""
+
+
 class LessonHead(Frozen):
     """What a lesson file says before its stops."""
 
@@ -102,6 +108,8 @@ class LessonHead(Frozen):
     """The recording; a lesson works without one."""
     parting: Parting | None = None
     """One last question at the end of the page, with an answer the lesson computes."""
+    formerly: Annotated[tuple[FormerFolder, ...], Field(max_length=20)] = ()
+    """Names its folder had before; old links and printed codes that name one lead to the lesson."""
     draft: bool = False
     """With `true` the lesson is seen in the preview, published nowhere, and its mistakes stop nobody."""
 

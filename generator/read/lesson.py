@@ -18,6 +18,7 @@ from generator.read.captions import read_captions
 from generator.read.counting import counting_problems
 from generator.read.explain import validate
 from generator.read.files import LARGEST_LESSON, read_text
+from generator.read.formerly import former_lesson_problems, former_stop_problems
 from generator.read.ids import id_problems
 from generator.read.language_tags import caption_languages
 from generator.read.media import read_video, video_problems, video_seconds
@@ -79,6 +80,10 @@ def _made_of(
     stops = _stops(raw, places, problems)
     problems += timeline_problems(stops, places, seconds)
     problems += id_problems(stops, places)
+    problems += former_stop_problems(stops, places)
+    if not isinstance(head, list):
+        reserved = RESERVED.union(library.site.languages[1:])
+        problems += former_lesson_problems(head.formerly, folder.name, places, reserved)
     problems += counting_problems(stops, places)
     if problems or isinstance(head, list):
         return _once(problems)

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from generator.carried import theme_of
 from generator.check import check_site
+from generator.check.former_names import former_names_apart
 from generator.check.page_numbers import HandPage, page_numbers
 from generator.model.site import SiteFile
 from generator.present.languages import folder_of
@@ -54,7 +55,9 @@ def check_lessons(root: Path, only: Collection[str] = ()) -> Checked:
     problems = _told(worked, drafts)
     unseen = tuple(unseen_lessons(root, library.site.languages))
     if not only:
-        problems += check_site(library, *names_and_listed(public.values()))
+        lacking, listed = names_and_listed(public.values())
+        problems += check_site(library, lacking, listed)
+        problems += former_names_apart(listed)
         problems += unseen
         problems += _pages(root, library.site, public)
     broken = frozenset(name for name, one in public.items() if not one.results)

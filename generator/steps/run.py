@@ -7,6 +7,7 @@ import os
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from generator.check.former_names import former_names_apart
 from generator.engine.contents import Contents, combined
 from generator.engine.inputs import Inputs, inputs_of
 from generator.engine.store import Store
@@ -63,6 +64,7 @@ class Run:
         library = recipe.known().library
         unseen = tuple(unseen_lessons(self.root, library.site.languages))
         lessons = self._lessons(recipe, unseen)
+        self._tell(tuple(former_names_apart(one.facts.listed for one in lessons)))
         self.keys = {lesson.id: lesson.key for lesson in lessons}
         broken = self.inputs.lessons.keys() - self.keys
         unmade = Unmade(self.inputs.drafts, frozenset(broken), unseen)
@@ -88,6 +90,12 @@ class Run:
             for problem in (of_draft(problems) if name in self.inputs.drafts else problems)
         )
         return [self.last[name] for name in owns if name in self.last]
+
+    def _tell(self, problems: tuple[Problem, ...]) -> None:
+        """What must be put right between lessons ends a build; a preview tells it beside its pages."""
+        if problems and not self.preview:
+            raise LessonError(problems)
+        self.faults += problems
 
     def make_again(self, names: list[str]) -> list[KeptLesson]:
         """Make lessons anew whose packs are damaged."""

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from generator.carried import theme_of
 from generator.check import check_lesson, check_site, check_words
+from generator.check.former_names import former_names_apart
 from generator.check.listed import Listed
 from generator.compute.lacking_names import LackingName, lacking_names
 from generator.compute.result import LessonResult
@@ -70,6 +71,7 @@ def work(root: Path, only: str | None = None) -> Worked:
     worked = [work_lesson(root, path, library) for path in lesson_files(root, only)]
     problems = [problem for one in worked for problem in one.problems]
     problems += check_site(library, *names_and_listed(worked))
+    problems += former_names_apart(names_and_listed(worked)[1])
     if any(problem.weight is Weight.MUST for problem in problems):
         raise LessonError(problems)
     first, *others = library.site.languages
@@ -97,7 +99,14 @@ def names_and_listed(
 def listed_of(lesson: Lesson) -> Listed:
     """What the lists of lessons ask of one, with the places in its file."""
     file, at = lesson.file, lesson.places.at
-    return Listed(file.title, at("title"), file.order, at("order"))
+    return Listed(
+        file.title,
+        at("title"),
+        file.order,
+        at("order"),
+        lesson.id,
+        tuple((name, at("formerly", index)) for index, name in enumerate(file.formerly)),
+    )
 
 
 def work_lesson(root: Path, path: str, library: Library) -> WorkedLesson:

@@ -1,14 +1,17 @@
 import { FOR_CLASS, readClassLink } from "./class-link.js";
+import { formerNames } from "./former-names.js";
 
 /**
  * The class link that this page was opened by, with its text; it stays with the tab while its reader
- * goes from place to place on the page, and nowhere else.
+ * goes from place to place on the page, and nowhere else. One that was made while the lesson had
+ * another name is followed too.
  * @param {string} lesson id of the page's lesson
  */
 export function classLinkHere(lesson) {
   const text = isClassLinkNamed() ? location.hash.slice(1) : String(history.state?.forClass ?? "");
   addEventListener("hashchange", () => stayWith(text));
-  return { text, link: readClassLink(text, lesson) };
+  const read = [lesson, ...formerNames()].map((name) => readClassLink(text, name));
+  return { text, link: read.find((link) => typeof link !== "string") ?? readClassLink(text, lesson) };
 }
 
 /**

@@ -1,6 +1,7 @@
 import { button } from "./button.js";
 import { make } from "./make.js";
 import { say } from "./say.js";
+import { stopNamed } from "./stop-named.js";
 
 /**
  * Which stops a class link shows. A stop that is left out waits in a template at its place, where
@@ -32,15 +33,6 @@ export function leaveOthersOut(thread, names) {
     mend(thread, last);
   }
   return { some: shown.length, all: all.length, gone };
-}
-
-/**
- * The stop that a link means by a name.
- * @param {HTMLElement[]} stops
- * @param {string} name
- */
-function stopNamed(stops, name) {
-  return stops.find(({ id }) => id === name);
 }
 
 /** @param {HTMLElement} stop */

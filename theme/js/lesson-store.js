@@ -1,3 +1,4 @@
+import { formerNames } from "./former-names.js";
 import { leadOn } from "./lead-on.js";
 import { Store } from "./store.js";
 import { KEPT_AS, namesOf, thingOf } from "./things.js";
@@ -11,7 +12,9 @@ export function thingHere() {
 export function lessonStore() {
   const lesson = document.querySelector("lesson-thread")?.getAttribute("data-lesson") ?? location.pathname;
   const thing = thingHere();
-  for (const name of namesOf(thing)) if (name !== thing) leadOn(`${name}/${lesson}`, `${thing}/${lesson}`);
+  for (const folder of [lesson, ...formerNames()]) {
+    for (const name of namesOf(thing)) if (name !== thing || folder !== lesson) leadOn(`${name}/${folder}`, `${thing}/${lesson}`);
+  }
   return new Store(`${thing}/${lesson}`);
 }
 

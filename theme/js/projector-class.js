@@ -1,4 +1,5 @@
 import { classLinkHere, lessonHere } from "./class-link-here.js";
+import { stopNamed } from "./stop-named.js";
 
 /**
  * The stops that a class link in the address asks for, all of them without one or where it names none
@@ -10,7 +11,8 @@ export function askedOfClass(view, stops) {
   const { text, link } = classLinkHere(lessonHere());
   if (typeof link === "string") return { stops, text: "" };
   if (link.blocksOnly) document.documentElement.toggleAttribute("data-blocks-only", true);
-  const chosen = stops.filter(({ id }) => link.stops.includes(id));
+  const named = link.stops.map((name) => stopNamed(stops, name));
+  const chosen = stops.filter((stop) => named.includes(stop));
   if (!chosen.length) return { stops, text };
   const ways = new Set(chosen.map(({ id }) => `#${id}`));
   for (const way of view.querySelectorAll("[data-bar] ol a")) way.closest("li")?.toggleAttribute("hidden", !ways.has(way.getAttribute("href") ?? ""));

@@ -18,6 +18,8 @@ if TYPE_CHECKING:
 
 StopId = Annotated[Code, StringConstraints(pattern=r"^[a-z][a-z0-9]*(-[a-z0-9]+)*$", max_length=40)]
 """The stop's address on the page, and the name other stops call it by."""
+FormerId = Annotated[Code, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=60)]
+"""An address the stop had before, given or made of its words."""
 
 
 class BaseStop(Frozen):
@@ -32,6 +34,13 @@ class BaseStop(Frozen):
             description="Address of the stop; without one it is made of the title, or of what the stop asks."
         ),
     ] = None
+    formerly: Annotated[
+        tuple[FormerId, ...],
+        Field(
+            max_length=20,
+            description="Addresses the stop had before; old links and printed codes that name one lead here.",
+        ),
+    ] = ()
     title: Heading | None = None
     """Heading, where the kind's own word does not serve."""
     say: Script | None = None

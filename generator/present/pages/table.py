@@ -166,5 +166,6 @@ def page_around(one: LessonPage, result: LessonResult, surround: Surround) -> Pa
         look=one.look,
         searched=one.searched,
     )
+    page = replace(page, formerly=" ".join(file.formerly))
     # The educator films in the language she works in, and the pack's style has no room for others.
     return replace(page, languages=()) if one.reader is Reader.EDUCATOR else page

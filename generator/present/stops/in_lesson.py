@@ -47,7 +47,13 @@ class StopInLesson(Generic[S_co]):
     def head(self) -> Head:
         """What its view begins with."""
         at = None if self.stop.at is None else moment(self.stop.at)
-        return Head(kind=self.stop.kind, id=self.id, heading=self.heading, at=at)
+        return Head(
+            kind=self.stop.kind,
+            id=self.id,
+            heading=self.heading,
+            at=at,
+            formerly=self.stop.formerly,
+        )
 
 
 def in_lesson(

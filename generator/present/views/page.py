@@ -61,3 +61,5 @@ class PageView:
     """Whether search engines may list it."""
     preview: bool
     """Whether it is for the educator's own machine; what is wrong may then follow at its end."""
+    formerly: str = ""
+    """Of a lesson's page: names that the lesson's folder had before, with spaces between them."""

@@ -19,6 +19,8 @@ class Head:
     heading: str
     at: Number | None
     """When it begins in the video; its machine's spelling is in seconds."""
+    formerly: tuple[str, ...] = ()
+    """Addresses it had before, which lead to it."""
 
 
 class StopView(Protocol):
