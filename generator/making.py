@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
 
 from generator.compute.result import LessonResult
 from generator.media.content import Content, pieces_of
+from generator.model.published import LessonState
 from generator.model.site import SiteFile
 from generator.present.assets.environment import Theme
 from generator.present.cartridge.kept import things_path, things_to_json
@@ -25,6 +26,7 @@ from generator.present.papers.press import Press
 from generator.present.papers.table import lesson_papers
 from generator.present.pictures.figures.of_moves import move_pictures, moves_of
 from generator.present.pictures.plums.files import cover_files
+from generator.present.state import state_output
 from generator.present.words.say import Say
 from generator.write.cartridge import cartridge_file
 from generator.write.keep_list import keep_list
@@ -56,6 +58,7 @@ def make_lesson(
     results: Mapping[str, LessonResult],
     around: Surroundings,
     beside: Mapping[str, Neighbours] | None = None,
+    past: tuple[LessonState, ...] = (),
 ) -> tuple[Output, ...]:
     """Every file of one lesson: the same bytes for the same arguments, whatever else the site holds.
 
@@ -65,29 +68,43 @@ def make_lesson(
         results: the lesson by language, in the languages it has.
         around: what stands around it.
         beside: by language, the lessons before and after it; nothing where it is looked at by itself.
+        past: what was published of it, the oldest first.
     """
-    lessons = in_languages(results, around, beside)
+    lessons = in_languages(results, around, beside, past)
     data = [one for lesson in lessons for one in lesson_data(lesson.result, lesson.surround)]
     data += cover_files(lessons[0].result)
     if around.preview:
-        return (*data, *(page for lesson in lessons for page in lesson.on_site(None)))
+        made_now = (*data, *(page for lesson in lessons for page in lesson.on_site(None)))
+        return (*made_now, *_states(lessons, made_now))
     shared = (*around.assets.values(), *move_pictures(moves_of(results.values())))
     papers = tuple(one for lesson in lessons for one in _papers(lesson, around.press))
     made = {one.path: one.content for one in (*shared, *data, *papers)}
     files = _Files(made, around.media)
     sizes = {one.path: len(one.content) for one in papers}
     pages = (one for lesson in lessons for one in _with_copies(lesson, files, sizes))
-    return (*data, *pages, *papers)
+    everything = (*data, *pages, *papers)
+    return (*everything, *_states(lessons, everything))
+
+
+def _states(lessons: Iterable[LessonInLanguage], made: tuple[Output, ...]) -> Iterator[Output]:
+    """What the lesson says in each language, kept beside its files."""
+    paths = [one.path for one in made]
+    yield from (state_output(lesson.told, paths) for lesson in lessons)
 
 
 def in_languages(
     results: Mapping[str, LessonResult],
     around: Surroundings,
     beside: Mapping[str, Neighbours] | None = None,
+    past: tuple[LessonState, ...] = (),
 ) -> list[LessonInLanguage]:
     """A lesson in each of its languages, ready to be filled in; arguments as of ``make_lesson``."""
     return [
-        LessonInLanguage(around.theme, result, _surround(language, results, around, beside or {}))
+        LessonInLanguage(
+            around.theme,
+            result,
+            replace(_surround(language, results, around, beside or {}), past=past),
+        )
         for language, result in results.items()
     ]
 

@@ -15,6 +15,7 @@ from generator import carried
 from generator.engine.contents import Contents, combined
 from generator.engine.installed import installed
 from generator.engine.versions import versions
+from generator.model.published import PUBLISHED
 from generator.problems import Place
 from generator.read.draft import draft_place
 from generator.read.lesson_head import head_text
@@ -25,6 +26,9 @@ OWN_HEAD = ""
 """Stands for the lesson file itself among the heads of a lesson."""
 _LESSON_FILE = re.compile(r"lessons/(?P<lesson>[^/]+)/lesson(?:\.(?P<language>[^/]+))?\.yaml")
 """A lesson file, or one of its translations."""
+
+_RECORD = re.compile(rf"{PUBLISHED}/(?:lessons/(?P<lesson>[^/]+)\.jsonl|.*)")
+"""The record of publications: each lesson is made of its own, and of no other."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,9 +41,9 @@ class Inputs:
     words: str
     """Who makes the site, and the interface texts."""
     library: str
-    """All of ``site_data/``."""
+    """All of ``site_data/`` but the record of publications."""
     lessons: Mapping[str, str] = field(repr=False)
-    """By folder of a lesson: its name and everything that lies in it. Drafts only for a preview."""
+    """By folder of a lesson: its name, everything that lies in it, and what was published of it. Drafts only for a preview."""
     heads: Mapping[str, Mapping[str, str]] = field(repr=False)
     """By folder of a lesson: the top of its file, and of each translation by its language."""
     drafts: Mapping[str, Place] = field(repr=False)
@@ -62,11 +66,16 @@ def inputs_of(root: Path, contents: Contents, *, preview: bool = False) -> Input
     here = os.path.abspath(root)  # noqa: PTH100  # as the marks have it
     own = {name: path for name, path in _below(here, files) if not name.startswith(".git/")}
     parts: dict[str, dict[str, str]] = {"lessons": {}, "site_data": {}, "theme": {}, "": {}}
+    records: dict[str, str] = {}
     for name, path in own.items():
+        if recorded := _RECORD.fullmatch(name):
+            if recorded["lesson"]:
+                records[recorded["lesson"]] = contents[path]
+            continue
         top, _, rest = name.partition("/")
         parts[top if top in parts and rest else ""][rest or name] = contents[path]
     words = {name: held for name, held in parts["site_data"].items() if _is_words(name)}
-    lessons, by_hand = _parted(parts["lessons"])
+    lessons, by_hand = _parted(parts["lessons"], records)
     drafts = dict(_drafts(root, lessons, contents))
     made = {name: sum_ for name, sum_ in lessons.items() if preview or name not in drafts}
     return Inputs(
@@ -118,7 +127,12 @@ def _program(here: str, files: list[str], contents: Contents, lock: str) -> str:
     code = {name: contents[path] for name, path in _below(str(_PROGRAM), files)}
     for folder in carried.beside(here):
         top = os.path.basename(folder)  # noqa: PTH119  # as the marks have it
-        code |= {f"carried/{top}/{name}": contents[path] for name, path in _below(folder, files)}
+        brought = ((f"{top}/{name}", path) for name, path in _below(folder, files))
+        code |= {
+            f"carried/{name}": contents[path]
+            for name, path in brought
+            if not _RECORD.fullmatch(name)
+        }
     ours = str(Path(carried.HOME, "requirements.lock"))
     around = {
         "the lock": lock,
@@ -141,7 +155,9 @@ def _is_words(name: str) -> bool:
     return name == "site.yaml" or name.startswith("words/")
 
 
-def _parted(held: Mapping[str, str]) -> tuple[dict[str, str], dict[str, str]]:
+def _parted(
+    held: Mapping[str, str], records: Mapping[str, str]
+) -> tuple[dict[str, str], dict[str, str]]:
     """The files below ``lessons/``: by lesson, and those written by hand."""
     folders = {
         name.partition("/")[0]
@@ -158,4 +174,8 @@ def _parted(held: Mapping[str, str]) -> tuple[dict[str, str], dict[str, str]]:
                 continue
         by_hand[name] = sum_
     # A lesson's name is its address: two with the same files are two.
-    return {folder: combined({**files, "": folder}) for folder, files in of.items()}, by_hand
+    owns = {folder: {**files, "": folder} for folder, files in of.items()}
+    for folder, sum_ in records.items():
+        if folder in owns:
+            owns[folder]["../published"] = sum_
+    return {folder: combined(own) for folder, own in owns.items()}, by_hand

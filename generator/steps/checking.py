@@ -18,6 +18,7 @@ from generator.read.handwritten import read_page
 from generator.read.unseen import unseen_lessons
 from generator.steps.drafts import drafts_told, of_draft
 from generator.steps.library import checked_library
+from generator.steps.past import published_of
 from generator.steps.site import SiteMap, Unmade, map_of
 from generator.steps.surroundings import refuse_half_made
 from generator.steps.work import WorkedLesson, lesson_files, names_and_listed, work_lesson
@@ -59,6 +60,7 @@ def check_lessons(root: Path, only: Collection[str] = ()) -> Checked:
         problems += check_site(library, lacking, listed)
         problems += former_names_apart(listed)
         problems += unseen
+        problems += published_of(root)[1]
         problems += _pages(root, library.site, public)
     broken = frozenset(name for name, one in public.items() if not one.results)
     known = map_of(library, public.values(), Unmade(drafts, broken, unseen))

@@ -39,10 +39,17 @@ class LessonFacts:
     """Names in the library that its languages lack."""
     stops: tuple[tuple[str, str], ...]
     """Kind and id of every stop."""
+    stamps: Mapping[str, Mapping[str, str]]
+    """By language: the print stamp of each sheet."""
 
 
-def facts_of(worked: WorkedLesson) -> LessonFacts:
-    """What is kept of a lesson that nothing must be put right in."""
+def facts_of(worked: WorkedLesson, stamps: Mapping[str, Mapping[str, str]]) -> LessonFacts:
+    """What is kept of a lesson that nothing must be put right in.
+
+    Args:
+        worked: the lesson.
+        stamps: by language, of its sheets, as it was made.
+    """
     first = next(iter(worked.results.values()))
     lesson = first.lesson
     return LessonFacts(
@@ -58,6 +65,7 @@ def facts_of(worked: WorkedLesson) -> LessonFacts:
         stops=tuple(
             (stop.kind, lesson.stop_id(index)) for index, stop in enumerate(lesson.file.stops)
         ),
+        stamps=stamps,
     )
 
 

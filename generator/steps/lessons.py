@@ -23,6 +23,7 @@ from generator.read.handwritten import handwritten_pages
 from generator.steps.facts import LessonFacts, facts_of, from_facts, to_facts
 from generator.steps.library import checked_library
 from generator.steps.neighbours import Placed
+from generator.steps.past import past_of, stamps_in
 from generator.steps.surroundings import surroundings
 from generator.steps.work import work_lesson
 
@@ -114,9 +115,10 @@ class Maker:
         worked = work_lesson(recipe.root, f"lessons/{name}/lesson.yaml", library)
         if self.only_read or not worked.results:
             return Made(name, worked.problems)
-        outputs = make_lesson(worked.results, recipe.surroundings(), place.beside)
+        past = past_of(recipe.root, name)
+        outputs = make_lesson(worked.results, recipe.surroundings(), place.beside, past)
         key, used = recipe.key(place.own, asked), tuple(sorted(asked))
-        facts = to_facts(facts_of(worked))
+        facts = to_facts(facts_of(worked, stamps_in(outputs)))
         kept = ((output.path, output.held) for output in outputs)
         store_of(recipe).keep(key, facts, kept)
         return Made(name, worked.problems, key, used)

@@ -25,6 +25,7 @@ from generator.steps.lessons import (
     store_of,
 )
 from generator.steps.neighbours import Placed, placed
+from generator.steps.past import published_of
 from generator.steps.site import Site, Unmade, site_of
 from generator.write.fill import OldSite
 from generator.write.fresh import Marks, around, mark_fresh, recorded, sources
@@ -63,17 +64,20 @@ class Run:
         recipe = self._recipe()
         library = recipe.known().library
         unseen = tuple(unseen_lessons(self.root, library.site.languages))
-        lessons = self._lessons(recipe, unseen)
+        published, unread = published_of(self.root)
+        lessons = self._lessons(recipe, unseen, unread)
         self._tell(tuple(former_names_apart(one.facts.listed for one in lessons)))
         self.keys = {lesson.id: lesson.key for lesson in lessons}
         broken = self.inputs.lessons.keys() - self.keys
         unmade = Unmade(self.inputs.drafts, frozenset(broken), unseen)
-        return site_of(library, recipe.surroundings(), lessons, unmade)
+        return site_of(library, recipe.surroundings(), lessons, unmade, published)
 
-    def _lessons(self, recipe: Recipe, unseen: tuple[Problem, ...]) -> list[KeptLesson]:
+    def _lessons(
+        self, recipe: Recipe, unseen: tuple[Problem, ...], unread: tuple[Problem, ...]
+    ) -> list[KeptLesson]:
         """Every lesson; in a preview one with a mistake is as it was before, and stops no other."""
         owns = self.owns()
-        lost = tuple(problem for problem in unseen if problem.weight is Weight.MUST)
+        lost = unread + tuple(problem for problem in unseen if problem.weight is Weight.MUST)
         if not self.preview:
             try:
                 lessons = bring_lessons(recipe, owns, self.uses, keep_out=self.keep_out)

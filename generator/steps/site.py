@@ -13,6 +13,7 @@ from generator.compute.result import LessonResult
 from generator.engine.inputs import LESSON
 from generator.making import Surroundings
 from generator.model.library import Library
+from generator.model.published import NOTHING_PUBLISHED, Published
 from generator.present.entry import LessonEntry, in_chosen_order
 from generator.present.languages import folder_of
 from generator.present.output import Output
@@ -76,6 +77,8 @@ class Site:
     """By language; they make the front page and the hand-written pages wear the same theme."""
     map: SiteMap
     """Where the pages of the lessons stand."""
+    published: Published = NOTHING_PUBLISHED
+    """What was published of the site before."""
 
     @property
     def questions(self) -> tuple[Problem, ...]:
@@ -159,6 +162,7 @@ def site_of(
     around: Surroundings,
     lessons: Iterable[KeptLesson],
     unmade: Unmade,
+    published: Published = NOTHING_PUBLISHED,
 ) -> Site:
     """The site of these lessons; drafts are among them in a preview only, which may lack broken ones."""
     kept, site = tuple(lessons), library.site
@@ -186,7 +190,7 @@ def site_of(
     }
     pages |= _pages_of_site(folders)
     media = frozenset(f"{lesson.id}/{name}" for lesson in kept for name in lesson.facts.media)
-    return Site(library, around, kept, made, SiteMap(folders, pages, media, unmade))
+    return Site(library, around, kept, made, SiteMap(folders, pages, media, unmade), published)
 
 
 def _pages_of_site(folders: Mapping[str, str]) -> Mapping[str, None]:

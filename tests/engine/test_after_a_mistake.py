@@ -22,8 +22,8 @@ def test_lessons_made_before_a_mistake_are_found_again(
 
     made: list[str] = []
 
-    def counted(results: object, around: object, beside: object) -> object:
-        outputs = make_lesson(results, around, beside)  # type: ignore[arg-type]
+    def counted(results: object, around: object, *rest: object) -> object:
+        outputs = make_lesson(results, around, *rest)  # type: ignore[arg-type]
         made.append(outputs[0].path.partition("/")[0])
         return outputs
 

@@ -102,8 +102,8 @@ def test_only_the_neighbours_of_a_lesson_that_is_called_otherwise_are_made_anew(
     built(root)
     made: list[str] = []
 
-    def counted(results: object, around: object, beside: object) -> object:
-        outputs = make_lesson(results, around, beside)  # type: ignore[arg-type]
+    def counted(results: object, around: object, *rest: object) -> object:
+        outputs = make_lesson(results, around, *rest)  # type: ignore[arg-type]
         made.append(outputs[0].path.partition("/")[0])
         return outputs
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from enum import Enum
 
+from generator.model.published import LessonState
 from generator.model.site import SiteFile
 from generator.present.pages.neighbours import ALONE, Neighbours
 from generator.present.views.page import LanguageView, LinkView, PageView
@@ -50,6 +51,8 @@ class Surround:
     """Whether the pages are for the educator's own machine."""
     neighbours: Neighbours = ALONE
     """Around a lesson's pages: the lessons before and after it."""
+    past: tuple[LessonState, ...] = ()
+    """Around a lesson's pages: what was published of it in every language, the oldest first."""
 
     def page(
         self,

@@ -7,6 +7,10 @@ from hashlib import sha256
 
 from generator.compute.result import LessonResult
 from generator.model.texts import lesson_texts
+from generator.present.pages.in_lesson import PageInLesson
+
+SHEETS = ("worksheet", "answers", "cards", "practice", "notes", "family", "lesson", "projector")
+"""What is printed of a lesson; the last two are pages that can be printed too."""
 
 _LETTERS = "23456789ABCDEFGHJKMNPQRSTVWXYZ"
 """Digits and capitals that are not taken for one another when read aloud."""
@@ -27,3 +31,12 @@ def print_stamp(result: LessonResult) -> str:
         number, rest = divmod(number, len(_LETTERS))
         signs += _LETTERS[rest]
     return signs
+
+
+def sheet_stamps(told: PageInLesson) -> dict[str, str]:
+    """By sheet that the lesson has in its language, the stamp that is printed on it.
+
+    This is the one place that says so: pages, papers, the record and the facts of a lesson ask here.
+    """
+    has = {"cards": bool(told.result.moved)}
+    return {sheet: print_stamp(told.result) for sheet in SHEETS if has.get(sheet, True)}

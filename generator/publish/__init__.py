@@ -1,0 +1,1 @@
+"""What a publication changes, and the record of all of them."""

@@ -1,0 +1,41 @@
+"""What was published before, as a build takes it: a record that cannot be read stops no preview."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from contextlib import suppress
+from pathlib import Path
+
+from generator.engine.pack import KEPT
+from generator.model.published import NOTHING_PUBLISHED, LessonState, Published
+from generator.present.output import Output
+from generator.present.state import STATE_FILE, KeptState, state_from_json
+from generator.problems import LessonError, Problem
+from generator.read.published import read_lesson_record, read_published
+
+
+def published_of(root: Path) -> tuple[Published, tuple[Problem, ...]]:
+    """The record of a site, and what is wrong with it; then nothing of it is known."""
+    try:
+        return read_published(root), ()
+    except LessonError as error:
+        return NOTHING_PUBLISHED, error.problems
+
+
+def past_of(root: Path, lesson: str) -> tuple[LessonState, ...]:
+    """What was published of a lesson; nothing where its record cannot be read, which the run tells."""
+    with suppress(LessonError):
+        return read_lesson_record(root, lesson)
+    return ()
+
+
+def states_in(outputs: Iterable[Output]) -> Iterator[KeptState]:
+    """What a lesson says in each language, among its files as they were made."""
+    for one in outputs:
+        if one.path.startswith(KEPT) and one.path.endswith(f"/{STATE_FILE}"):
+            yield state_from_json(one.content)
+
+
+def stamps_in(outputs: Iterable[Output]) -> dict[str, dict[str, str]]:
+    """By language, the stamps of a lesson's sheets."""
+    return {one.state.language: dict(one.state.stamps) for one in states_in(outputs)}
