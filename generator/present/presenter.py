@@ -15,6 +15,7 @@ from generator.present.pages.cartridges import CARTRIDGES, all_cartridges
 from generator.present.pages.class_link import MAKER, class_links_view
 from generator.present.pages.codes import CODES, codes_view
 from generator.present.pages.components import PATH, components_view
+from generator.present.pages.formerly import Former, formerly_view
 from generator.present.pages.home import FRONT, PROSE, home_view
 from generator.present.pages.lesson_list import LIST, lesson_list
 from generator.present.pages.lesson_table import LESSONS, lesson_table
@@ -116,6 +117,12 @@ class Presenter:
         """
         view = not_found_view((one.surround, entries) for one, entries in told.items())
         return Output(NOT_FOUND, self._fill(view, NOT_FOUND).encode())
+
+    def formerly(self, one: Former) -> Output:
+        """The page at an address that something had before."""
+        view = formerly_view(one, self.surround)
+        at = OnSite(one.path, preview=self.surround.preview)
+        return Output(one.path, self._theme.fill(view, self._say, at).encode())
 
     def _fill(self, view: View, path: str) -> str:
         return self._theme.fill(view, self._say, self._at(path))

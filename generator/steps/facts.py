@@ -9,6 +9,7 @@ from functools import cache
 from pydantic import TypeAdapter
 
 from generator.check.listed import Listed
+from generator.check.standing import Standing, standing_of
 from generator.compute.lacking_names import LackingName, lacking_names
 from generator.compute.result import LessonResult
 from generator.engine.pack import Fact
@@ -41,6 +42,8 @@ class LessonFacts:
     """Kind and id of every stop."""
     stamps: Mapping[str, Mapping[str, str]]
     """By language: the print stamp of each sheet."""
+    standing: Standing
+    """What old links and printed sheets lead to in it."""
 
 
 def facts_of(worked: WorkedLesson, stamps: Mapping[str, Mapping[str, str]]) -> LessonFacts:
@@ -62,6 +65,7 @@ def facts_of(worked: WorkedLesson, stamps: Mapping[str, Mapping[str, str]]) -> L
         moves=tuple(moves_of([first])),
         media=media_of(first),
         lacking=tuple(name for one in worked.results.values() for name in lacking_names(one)),
+        standing=standing_of(result.lesson for result in worked.results.values()),
         stops=tuple(
             (stop.kind, lesson.stop_id(index)) for index, stop in enumerate(lesson.file.stops)
         ),

@@ -15,6 +15,7 @@ from generator.present.pages.not_found import NOT_FOUND
 from generator.present.policy import headers_file
 from generator.steps.by_hand import ByHand
 from generator.steps.cartridges import cartridges_of_all
+from generator.steps.formerly import formerly
 from generator.steps.lessons import KeptLesson
 from generator.steps.run import Run
 from generator.steps.site import Site
@@ -85,7 +86,7 @@ def _other_files(site: Site, by_hand: ByHand) -> Iterator[Output]:
     yield from site.shared()
     yield from by_hand.files
     written = {one.path for one in (*by_hand.pages, *by_hand.files)}
-    made = (site.not_found(), *site.codes(), *site.lesson_tables())
+    made = (site.not_found(), *site.codes(), *site.lesson_tables(), *formerly(site))
     yield from (page for page in made if page.path not in written)
     for page in by_hand.pages:
         headed, draft = page.path in by_hand.headed, page.path in by_hand.drafts
