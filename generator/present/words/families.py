@@ -13,6 +13,7 @@ from generator.compute.day import Lean
 from generator.compute.learned import Verdict
 from generator.compute.likely import LIKELY, SumSlip
 from generator.compute.what_if import Reason, Way
+from generator.model.figure import FigureKind
 from generator.model.film import FILM_KEYS
 from generator.model.food import Allergen
 from generator.model.measure import Measure
@@ -77,6 +78,7 @@ VERDICT = Family("report_verdict_", tuple(map(str, Verdict)))
 _EIGHT = tuple(map(str, range(1, 9)))
 GAPS = Family("gaps_", _EIGHT)
 WHICH_GAP = Family("which_gap_", _EIGHT)
+NUMBER = Family("number_", tuple(map(str, FigureKind)))
 FAMILIES = (
     STOP,
     BESIDE,
@@ -107,4 +109,5 @@ FAMILIES = (
     VERDICT,
     GAPS,
     WHICH_GAP,
+    NUMBER,
 )
