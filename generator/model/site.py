@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from typing import Annotated
 
-from pydantic import BeforeValidator, Field
+from pydantic import AfterValidator, BeforeValidator, Field
 
 from generator.model.base import Frozen
 from generator.model.captions import CaptionLimits
@@ -28,6 +29,20 @@ class Standard(Frozen):
         return {first: self.says} if isinstance(self.says, str) else self.says
 
 
+PAGE = ".html"
+"""How the address of a page ends."""
+_ADDRESS = re.compile(r"\w[\w.-]*(/\w[\w.-]*)*(#[\w-]+)?", re.ASCII)
+
+
+def _on_this_site(address: str) -> str:
+    if _ADDRESS.fullmatch(address):
+        return address
+    what = "is no address on this site"
+    raise ValueError(f"{what}: write a page such as recipes.html, or the folder of a lesson")
+
+
+SiteAddress = Annotated[str, Field(max_length=200), AfterValidator(_on_this_site)]
+"""A page from the site's root, ``recipes.html``, or the folder of a lesson."""
 ProgrammeName = Annotated[Text, Field(max_length=120)]
 """One line above every page."""
 
@@ -64,6 +79,8 @@ class SiteFile(Frozen):
     """Whether families may keep lessons on their devices; where not, what is kept goes at the next visit."""
     papers: tuple[PaperWord, ...] = USUAL
     """Which papers each lesson has as PDF files; ``a4`` or ``letter`` alone makes one size, ``large`` adds large print."""
+    formerly: Mapping[SiteAddress, SiteAddress | None] = Field(default_factory=dict)
+    """Pages that had another address, and lessons that are gone: ``{recipes.html: teachers.html}``; nothing behind the colon where nothing takes the place."""
     standards: Mapping[str, Standard] = Field(default_factory=dict)
     """Paraphrase by code."""
 

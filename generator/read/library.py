@@ -58,6 +58,7 @@ def read_library(root: Path) -> Library:
         raise LessonError(problems)
     places |= {("languages", at): of_site.at("languages", at) for at in range(len(site.languages))}
     places["address",] = of_site.at("address")
+    places |= {("formerly", old): of_site.key("formerly", old) for old in site.formerly}
     return Library(foods, moves, words, site, places, _food_names(foods))
 
 

@@ -8,18 +8,21 @@ from pathlib import Path
 
 from generator.carried import theme_of
 from generator.check import check_site
-from generator.check.former_names import former_names_apart
+from generator.check.gone import gone_without_a_word
 from generator.check.page_numbers import HandPage, page_numbers
+from generator.check.standing import standing_of
+from generator.model.library import Library
 from generator.model.site import SiteFile
 from generator.present.languages import folder_of
 from generator.problems import Place, Problem
 from generator.read.draft import draft_place
-from generator.read.handwritten import read_page
+from generator.read.handwritten import handwritten_pages, read_page
 from generator.read.unseen import unseen_lessons
 from generator.steps.drafts import drafts_told, of_draft
 from generator.steps.library import checked_library
 from generator.steps.past import published_of
 from generator.steps.site import SiteMap, Unmade, map_of
+from generator.steps.standing import former_problems, pages_of, today_of
 from generator.steps.surroundings import refuse_half_made
 from generator.steps.work import WorkedLesson, lesson_files, names_and_listed, work_lesson
 
@@ -56,15 +59,30 @@ def check_lessons(root: Path, only: Collection[str] = ()) -> Checked:
     problems = _told(worked, drafts)
     unseen = tuple(unseen_lessons(root, library.site.languages))
     if not only:
-        lacking, listed = names_and_listed(public.values())
-        problems += check_site(library, lacking, listed)
-        problems += former_names_apart(listed)
+        problems += check_site(library, *names_and_listed(public.values()))
         problems += unseen
-        problems += published_of(root)[1]
         problems += _pages(root, library.site, public)
     broken = frozenset(name for name, one in public.items() if not one.results)
     known = map_of(library, public.values(), Unmade(drafts, broken, unseen))
+    if not only:
+        problems += _names_of_before(root, library, public.values(), known)
     return Checked(len(worked), tuple(problems), known)
+
+
+def _names_of_before(
+    root: Path, library: Library, public: Collection[WorkedLesson], known: SiteMap
+) -> Iterator[Problem]:
+    """What old links would not find, by names of before and by the record of publications."""
+    published, unread = published_of(root)
+    yield from unread
+    site = library.site
+    by_hand = {one: handwritten_pages(root, folder_of(one, site)) for one in site.languages}
+    pages = pages_of(known.folders, known.lessons, by_hand)
+    listed, unmade = names_and_listed(public)[1], known.unmade.folders
+    yield from former_problems(library, listed, unmade, pages)
+    results = [[result.lesson for result in one.results.values()] for one in public if one.results]
+    today = today_of(library, map(standing_of, results), unmade, pages)
+    yield from gone_without_a_word(published, today)
 
 
 def _told(worked: dict[str, WorkedLesson], drafts: dict[str, Place]) -> list[Problem]:

@@ -4,15 +4,20 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator
+from html import escape
 
+from generator.model.site import PAGE
 from generator.present.languages import folder_of
 from generator.present.output import Output
 from generator.present.pages.embed import EMBED
 from generator.present.pages.formerly import Former, FormerPlace, Why
+from generator.present.pages.page import Build
+from generator.present.pages.table import PAGES
 from generator.present.pages.take_home import KEEP_LIST
 from generator.present.policy import FRAMED
 from generator.present.words.families import STOP
 from generator.present.words.prose import plain
+from generator.steps.formerly_published import published_formers
 from generator.steps.lessons import KeptLesson
 from generator.steps.site import FRONT, Site
 
@@ -20,17 +25,33 @@ from generator.steps.site import FRONT, Site
 def formerly(site: Site) -> Iterator[Output]:
     """A page at each address of before, and the lists that scripts ask; none of them is in the way of another page."""
     found = {one.path: (language, one) for language, one in formers(site)}
+    there = site.pages | set(_framed(site))
     for path, (language, one) in found.items():
-        if path not in site.map.lessons:
+        if path not in there:
             yield site.presenters[language].formerly(one)
     yield from _kept_lists(site)
 
 
 def formers(site: Site) -> Iterator[tuple[str, Former]]:
-    """Every address of before with where it leads, and the language its page speaks."""
-    for lesson in site.lessons:
-        for name, _ in lesson.facts.listed.formerly:
-            yield from _renamed(site, lesson, name)
+    """Every address of before with where it leads, and the language its page speaks; the last of one path counts."""
+    moved = site.library.site.formerly
+    now = {lesson.id: lesson for lesson in site.lessons}
+    renamed = {name: one for one in site.lessons for name in one.facts.standing.formerly}
+    renamed |= {
+        old: now[new] for old, new in moved.items() if new in now and not old.endswith(PAGE)
+    }
+    lost = {old: new for old, new in moved.items() if not old.endswith(PAGE) and new not in now}
+    for old in lost:
+        yield from _taken_away(site, old)
+    replaced = {old: new for old, new in lost.items() if new}
+    yield from published_formers(
+        site, renamed | now, lambda old, language: _page(site, language, replaced.get(old))
+    )
+    for old, new in moved.items():
+        if new and old.endswith(PAGE):
+            yield from _moved(site, old, new)
+    for old, lesson in renamed.items():
+        yield from _renamed(site, lesson, old)
 
 
 def _renamed(site: Site, lesson: KeptLesson, name: str) -> Iterator[tuple[str, Former]]:
@@ -46,6 +67,43 @@ def _renamed(site: Site, lesson: KeptLesson, name: str) -> Iterator[tuple[str, F
         yield language, Former(path, Why.RENAMED, entry.title, target, places=places)
 
 
+def _taken_away(site: Site, name: str) -> Iterator[tuple[str, Former]]:
+    """The usual addresses of a lesson that is gone for good, in every language, for a site without a record of it."""
+    title = name.replace("-", " ").capitalize()
+    for language in site.presenters:
+        folder = folder_of(language, site.library.site)
+        to = _page(site, language, site.library.site.formerly[name])
+        why, target = (Why.MOVED, to) if to else (Why.GONE, folder + FRONT)
+        for page in PAGES:
+            if Build.PUBLISHED in page.builds:
+                path = f"{FRAMED if page.framed else ''}{folder}{name}/{page.name}"
+                yield language, Former(path, why, title, target)
+
+
+def _moved(site: Site, old: str, new: str) -> Iterator[tuple[str, Former]]:
+    """The address that a page had, in each language that has the page."""
+    for language in site.presenters:
+        folder, to = folder_of(language, site.library.site), _page(site, language, new)
+        if to and to.startswith(folder):
+            titles = {folder + page: title for page, title in site.around.pages[language]}
+            titles |= {f"{folder}{one.id}/{FRONT}": one.title for one in site.entries(language)}
+            title = titles.get(to.partition("#")[0], site.library.site.name_in(language))
+            yield language, Former(folder + old, Why.MOVED, escape(title, quote=False), to)
+
+
+def _page(site: Site, language: str, new: str | None) -> str | None:
+    """Where a page or a lesson of the site stands in a language, else in the first; nothing where it does in none."""
+    if not new:
+        return None
+    name, sign, place = new.partition("#")
+    page = name if name.endswith(PAGE) else f"{name}/{FRONT}"
+    for one in (language, next(iter(site.presenters))):
+        path = folder_of(one, site.library.site) + page
+        if path in site.pages:
+            return f"{path}{sign}{place}"
+    return None
+
+
 def _places(site: Site, lesson: KeptLesson, language: str) -> tuple[FormerPlace, ...]:
     """What an old link may name in a lesson: its stops, by what they are called."""
     say = site.presenters[language].surround.say
@@ -57,6 +115,13 @@ def _places(site: Site, lesson: KeptLesson, language: str) -> tuple[FormerPlace,
     )
 
 
+def _framed(site: Site) -> Iterator[str]:
+    """What other sites may show of the lessons of today."""
+    for lesson in site.lessons:
+        for language in lesson.facts.addresses:
+            yield f"{FRAMED}{folder_of(language, site.library.site)}{lesson.id}/{EMBED}"
+
+
 def _kept_lists(site: Site) -> Iterator[Output]:
     """Where a device looks for a newer version of a lesson that it kept under the older name.
 
@@ -65,7 +130,7 @@ def _kept_lists(site: Site) -> Iterator[Output]:
     if not site.library.site.keep_lessons:
         return
     for lesson in site.lessons:
-        for name, _ in lesson.facts.listed.formerly:
+        for name in lesson.facts.standing.formerly:
             for language in lesson.facts.addresses:
                 path = f"{folder_of(language, site.library.site)}{name}/{KEEP_LIST}"
                 told = json.dumps({"version": f"now {lesson.id}", "files": []})

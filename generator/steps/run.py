@@ -7,7 +7,6 @@ import os
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from generator.check.former_names import former_names_apart
 from generator.engine.contents import Contents, combined
 from generator.engine.inputs import Inputs, inputs_of
 from generator.engine.store import Store
@@ -27,6 +26,7 @@ from generator.steps.lessons import (
 from generator.steps.neighbours import Placed, placed
 from generator.steps.past import published_of
 from generator.steps.site import Site, Unmade, site_of
+from generator.steps.standing import former_problems
 from generator.write.fill import OldSite
 from generator.write.fresh import Marks, around, mark_fresh, recorded, sources
 from generator.write.swap import remove
@@ -66,11 +66,13 @@ class Run:
         unseen = tuple(unseen_lessons(self.root, library.site.languages))
         published, unread = published_of(self.root)
         lessons = self._lessons(recipe, unseen, unread)
-        self._tell(tuple(former_names_apart(one.facts.listed for one in lessons)))
         self.keys = {lesson.id: lesson.key for lesson in lessons}
         broken = self.inputs.lessons.keys() - self.keys
         unmade = Unmade(self.inputs.drafts, frozenset(broken), unseen)
-        return site_of(library, recipe.surroundings(), lessons, unmade, published)
+        site = site_of(library, recipe.surroundings(), lessons, unmade, published)
+        listed = [one.facts.listed for one in lessons]
+        self._tell(tuple(former_problems(library, listed, unmade.folders, site.pages)))
+        return site
 
     def _lessons(
         self, recipe: Recipe, unseen: tuple[Problem, ...], unread: tuple[Problem, ...]

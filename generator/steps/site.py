@@ -9,6 +9,7 @@ from pathlib import Path
 from markupsafe import Markup
 
 from generator.check import check_site
+from generator.check.gone import gone_without_a_word
 from generator.compute.result import LessonResult
 from generator.engine.inputs import LESSON
 from generator.making import Surroundings
@@ -27,10 +28,10 @@ from generator.problems import Place, Problem
 from generator.steps.drafts import drafts_told
 from generator.steps.facts import media_of
 from generator.steps.lessons import KeptLesson
+from generator.steps.standing import FRONT, pages_of, today_of
 from generator.steps.work import WorkedLesson, work_lesson
 
-FRONT = "index.html"
-"""Address of the front page from the site's root; it lists the lessons, with or without a text by hand."""
+__all__ = ["FRONT", "Site", "SiteMap", "Unmade", "map_of", "site_of"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,12 +89,20 @@ class Site:
         found += self.map.unmade.unseen
         found += () if self.around.preview else drafts_told(self.map.unmade.drafts)
         found += check_site(self.library, lacking, (one.facts.listed for one in self.lessons))
+        standing = [one.facts.standing for one in self.lessons]
+        today = today_of(self.library, standing, self.map.unmade.folders, self.pages)
+        found += gone_without_a_word(self.published, today)
         return tuple(sorted(found, key=lambda problem: problem.place))
 
     def entries(self, language: str) -> tuple[LessonEntry, ...]:
         """What the lists of a language say of its lessons, in the order they are to stand in."""
         every = (entry for lesson in self.lessons for entry in lesson.facts.entries)
         return in_chosen_order(entry for entry in every if entry.language == language)
+
+    @property
+    def pages(self) -> frozenset[str]:
+        """Every page of the site by its path, but those in frames of others and deeper ones written by hand."""
+        return pages_of(self.map.folders, self.map.lessons, self.around.pages)
 
     def page(self, path: str, title: str, body: str, *, headed: bool, draft: bool = False) -> str:
         """A hand-written page from its doctype to its end; the front page has the lessons below it.

@@ -1,0 +1,87 @@
+"""What became of addresses that the record of publications knows, and that hold nothing today."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from html import escape
+
+from generator.model.published import LessonState
+from generator.model.site import PAGE
+from generator.present.languages import folder_of
+from generator.present.pages.embed import EMBED
+from generator.present.pages.formerly import Former, Why
+from generator.present.policy import FRAMED
+from generator.steps.lessons import KeptLesson
+from generator.steps.site import FRONT, Site
+
+_Led = tuple[Why, str, str, str]
+"""Why nothing is there, the title of what to go to, its path, and its language where that is another."""
+
+
+@dataclass(frozen=True, slots=True)
+class WentOut:
+    """A lesson as it went out in one language."""
+
+    name: str
+    """Of its folder then."""
+    language: str
+    title: str
+    """When it last went out; safe HTML."""
+    pages: tuple[str, ...]
+    """Every page it ever had, by its name in the folder."""
+
+
+def published_formers(
+    site: Site, heirs: Mapping[str, KeptLesson], moved: Callable[[str, str], str | None]
+) -> Iterator[tuple[str, Former]]:
+    """Every page of a lesson that went out, and the language that its address speaks.
+
+    What is there today is among them: whoever writes pages leaves those alone.
+
+    Args:
+        site: as it is today.
+        heirs: the lessons of today, by each name that they have or had.
+        moved: the page that stands for a lesson that is gone, by its name, in a language.
+    """
+    first = next(iter(site.presenters))
+    for one in went_out(site.published.lessons):
+        speaks = one.language if one.language in site.presenters else first
+        folder = folder_of(one.language, site.library.site)
+        front = folder_of(speaks, site.library.site) + FRONT
+        heir, to = heirs.get(one.name), moved(one.name, speaks)
+        for page in one.pages:
+            led = _led(site, one, page, heir) if heir else _lost(one, to, front)
+            yield speaks, Former(f"{folder}{one.name}/{page}", *led)
+            if page == FRONT:
+                yield speaks, Former(f"{FRAMED}{folder}{one.name}/{EMBED}", *led)
+
+
+def went_out(lessons: Mapping[str, tuple[LessonState, ...]]) -> Iterator[WentOut]:
+    """Every lesson in every language that it ever went out in."""
+    for name, states in lessons.items():
+        for language in dict.fromkeys(one.language for one in states):
+            said = [one for one in states if one.language == language and not one.gone]
+            if said:
+                pages = dict.fromkeys(page for one in said for page in one.pages)
+                html = tuple(page for page in pages if page.endswith(PAGE))
+                yield WentOut(name, language, escape(said[-1].title), html)
+
+
+def _lost(one: WentOut, stands_for_it: str | None, front: str) -> _Led:
+    """Where a lesson leads that has none in its place."""
+    if stands_for_it:
+        return Why.MOVED, one.title, stands_for_it, ""
+    return Why.GONE, one.title, front, ""
+
+
+def _led(site: Site, one: WentOut, page: str, heir: KeptLesson) -> _Led:
+    """Where a page leads of a lesson that is there, under this or another name."""
+    titles = {entry.language: entry.title for entry in heir.facts.entries}
+    language = one.language if one.language in titles else next(iter(titles))
+    has = page in heir.facts.addresses[language]
+    folder = folder_of(language, site.library.site)
+    target = f"{folder}{heir.id}/{page if has else FRONT}"
+    if language != one.language:
+        return Why.NO_LANGUAGE, one.title, target, language
+    return (Why.RENAMED if has else Why.NO_PAGE), titles[language], target, ""
