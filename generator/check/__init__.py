@@ -28,6 +28,7 @@ from generator.check.plausible_values import plausible_values
 from generator.check.reading import easy_to_read, sentences_easy_to_read
 from generator.check.recorded import numbers_as_filmed
 from generator.check.replaced import replaced_entries
+from generator.check.reviewed import read_as_it_stands, readings_of_this_lesson
 from generator.check.rule import Rule
 from generator.check.same_food import foods_differ
 from generator.check.spoken_numbers import spoken_numbers, untranslated_numbers
@@ -65,6 +66,8 @@ RULES: tuple[Rule, ...] = (
     sentences_easy_to_read,
     translations_complete,
     numbers_as_filmed,
+    readings_of_this_lesson,
+    read_as_it_stands,
     *FILM_RULES,
     *CAPTION_RULES,
     unlike_script,

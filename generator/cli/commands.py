@@ -60,6 +60,10 @@ COMMANDS = {
         "recording:recorded",
         "Keep what the numbers of LESSON were when it was filmed; `check` tells when one changes.",
     ),
+    "reviewed": (
+        "reviewing:reviewed",
+        "Keep that LESSON was read as it stands, by whom (a role, never a name), and when.",
+    ),
     "papers": (
         "papers:papers",
         "Make the papers of all lessons, or of each LESSON that is named, as PDF files.",

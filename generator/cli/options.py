@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import suppress
+from datetime import UTC, date, datetime
 from pathlib import Path
 
 import click
@@ -64,6 +65,16 @@ def _meant(root: Path, lesson: str) -> Iterator[str]:
             path = (start / lesson).resolve()
             if path.is_relative_to(above) and path != above:
                 yield path.relative_to(above).parts[0]
+
+
+def day(ctx: click.Context, parameter: click.Parameter, written: str | None) -> str:
+    """A day as it was written, or today."""
+    today = datetime.now(UTC).astimezone().date()
+    try:
+        return (date.fromisoformat(written) if written else today).isoformat()
+    except ValueError:
+        what = f"`{written}` is no day; write year, month and day, such as 2026-03-14"
+        raise click.BadParameter(what, ctx, parameter) from None
 
 
 lesson_argument = click.argument("lesson", callback=_known)

@@ -2,24 +2,13 @@
 
 from __future__ import annotations
 
-from datetime import UTC, date, datetime
 from pathlib import Path
 
 import click
 
 from generator.author.recording import record
 from generator.author.recording import rehearse as make
-from generator.cli.options import lesson_argument, root_option
-
-
-def _day(ctx: click.Context, parameter: click.Parameter, written: str | None) -> str:
-    """A day as it was written, or today."""
-    today = datetime.now(UTC).astimezone().date()
-    try:
-        return (date.fromisoformat(written) if written else today).isoformat()
-    except ValueError:
-        what = f"`{written}` is no day; write year, month and day, such as 2026-03-14"
-        raise click.BadParameter(what, ctx, parameter) from None
+from generator.cli.options import day, lesson_argument, root_option
 
 
 @click.command()
@@ -49,7 +38,7 @@ def rehearse(lesson: str, root: Path) -> None:
 @click.option(
     "--on",
     metavar="DAY",
-    callback=_day,
+    callback=day,
     help="The day of filming, such as 2026-03-14. Today, unless you say otherwise.",
 )
 @root_option

@@ -19,6 +19,7 @@ from generator.model.parting import Parting
 from generator.model.personal import LeftOut
 from generator.model.places import Path, Places
 from generator.model.recorded import Recorded
+from generator.model.reviewed import Reviewed
 from generator.model.stops import Stop
 from generator.model.text_marks import Code, Heading, TeacherText, Text
 from generator.model.translation import Translation
@@ -161,6 +162,8 @@ class Lesson:
     """By its path, every text with braces as it was written; ``file`` holds it filled."""
     recorded: Recorded | None = field(default=None, repr=False)
     """What the numbers were when the lesson was filmed; nothing while no record is kept."""
+    reviewed: Reviewed | None = field(default=None, repr=False)
+    """Who read the lesson, by role; nothing while no reading is kept."""
 
     @property
     def film(self) -> Film | None:

@@ -109,7 +109,7 @@ def _lesson(folder: Path) -> set[str]:
 
 def _is_lessons_own(name: str) -> bool:
     """Whether a file is one the program reads and never publishes."""
-    return name in {LESSON, "recorded.yaml"} or (
+    return name in {LESSON, "recorded.yaml", "reviewed.yaml"} or (
         name.startswith("lesson.") and name.endswith(".yaml")
     )
 

@@ -25,6 +25,7 @@ from generator.read.media import read_video, video_problems, video_seconds
 from generator.read.raw_stops import RawStop, places_inside, raw_stops
 from generator.read.recorded import read_recorded
 from generator.read.references import reference_problems
+from generator.read.reviewed import read_reviewed
 from generator.read.source import Data, Source, read_source
 from generator.read.timeline import timeline_problems
 from generator.read.translation import read_translations
@@ -117,9 +118,10 @@ def _file(head: LessonHead, stops: Mapping[int, Stop]) -> LessonFile:
 def _with_neighbors(
     root: Path, lesson: Lesson, library: Library, problems: list[Problem], *, filmed: bool
 ) -> Lesson | list[Problem]:
-    """The lesson with what lies beside its file: the record of its film, and translations."""
+    """The lesson with what lies beside its file: who read it, the record of its film, and translations."""
+    folder = Path(lesson.places.file).parent.as_posix()
+    lesson = replace(lesson, reviewed=read_reviewed(root, folder, problems))
     if filmed:
-        folder = Path(lesson.places.file).parent.as_posix()
         recorded = read_recorded(root, folder, lesson.file.video, problems)
         lesson = replace(lesson, recorded=recorded)
     translations = read_translations(root, lesson, library.site.languages[1:], problems)

@@ -84,7 +84,9 @@ def _is_lesson(root: Path, here: Path, name: str) -> bool:
 
 def _is_beside(name: str) -> bool:
     """Whether a file is one that lies beside a lesson's."""
-    return name == "recorded.yaml" or (name.startswith("lesson.") and name.count(".") == 2)
+    return name in {"recorded.yaml", "reviewed.yaml"} or (
+        name.startswith("lesson.") and name.count(".") == 2
+    )
 
 
 def _beside_no_lesson(here: Path, files: list[str]) -> Iterator[Problem]:

@@ -21,6 +21,7 @@ from generator.model.lesson import Video
 from generator.model.personal import LeftOut, Personal
 from generator.model.places import Places
 from generator.model.recorded import FilmedFigure, Recorded, RecordedFile
+from generator.model.reviewed import Review, Reviewed, ReviewedFile
 from generator.model.texts import in_language
 from generator.model.translation import Translation
 from generator.problems import Place
@@ -66,6 +67,25 @@ def untold_in_spanish(folder: Path) -> LessonResult:
     return replace(
         result, lesson=replace(result.lesson, translations={"es": empty}, standards=known)
     )
+
+
+def of_another(folder: Path) -> LessonResult:
+    """The lesson with the readings of another one beside it."""
+    return _reviewed(folder, ReviewedFile(lesson="supper"))
+
+
+def read_before(folder: Path) -> LessonResult:
+    """The lesson as it was read before it had a word or a number of today."""
+    reading = '{"by": "cook", "on": "2026-03-14", "languages": ["en"], "numbers": {}, "texts": {}}'
+    return _reviewed(
+        folder, ReviewedFile(lesson="meal", reviews=(Review.model_validate_json(reading),))
+    )
+
+
+def _reviewed(folder: Path, file: ReviewedFile) -> LessonResult:
+    result = worked(folder, LESSON)
+    reviewed = Reviewed(file, Places("lessons/meal/reviewed.yaml", {}, {}))
+    return replace(result, lesson=replace(result.lesson, reviewed=reviewed))
 
 
 def filmed(folder: Path) -> LessonResult:
@@ -203,6 +223,8 @@ CASES: Mapping[str, tuple[Made, str]] = {
     "sentences_easy_to_read": (other("We will see.", LONG), "” reads like grade"),
     "translations_complete": (translated, "`title` is missing in lesson.es.yaml"),
     "numbers_as_filmed": (filmed, "is not in the lesson any more"),
+    "readings_of_this_lesson": (of_another, "these readings are of the lesson `supper`"),
+    "read_as_it_stands": (read_before, "nothing of it holds any more"),
     "film_as_exported": (with_film, "has its index at its end"),
     "films_of_one_length": (with_film, "is 20 seconds longer or shorter than the film"),
     "personal_left_out": (with_film, "also tells where it was made and somebody's name"),
@@ -241,6 +263,7 @@ OF_WORDS = {
     "unlike_script",
     "spoken_numbers",
     "braces_known",
+    "read_as_it_stands",
 }
 
 

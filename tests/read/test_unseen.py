@@ -75,7 +75,8 @@ def test_what_may_be_meant_to_stay_is_asked_about(tmp_path: Path, text: str) -> 
 
 
 @pytest.mark.parametrize(
-    "name", ["walk.mp4", "walk.MP4", "lesson.es.yaml", "recorded.yaml", "notes.yml"]
+    "name",
+    ["walk.mp4", "walk.MP4", "lesson.es.yaml", "recorded.yaml", "reviewed.yaml", "notes.yml"],
 )
 def test_a_folder_with_what_belongs_to_a_lesson(tmp_path: Path, name: str) -> None:
     ((path, sentence, weight),) = told(tmp_path, f"soup/{name}", text="title: A\n")
