@@ -37,7 +37,7 @@ def check(
     strict: bool,
 ) -> None:
     """Say everything that is wrong with the lessons, or with each LESSON that is named."""
-    number, problems = _found(root, lessons)
+    number, problems = found(root, lessons)
     counts = Counter(problem.weight for problem in problems)
     _tell(problems, root, code_quality, json=json)
     if not (counts[Weight.MUST] or json):
@@ -46,7 +46,7 @@ def check(
         sys.exit(1)
 
 
-def _found(root: Path, lessons: tuple[str, ...]) -> tuple[int, tuple[Problem, ...]]:
+def found(root: Path, lessons: tuple[str, ...]) -> tuple[int, tuple[Problem, ...]]:
     """How many lessons were looked at, and every problem in the order of the files."""
     try:
         checked = check_lessons(root, lessons)

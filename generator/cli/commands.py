@@ -30,6 +30,10 @@ COMMANDS = {
         "site:join",
         "Put the shares in FOLDERS, each made with build --part, together into site/.",
     ),
+    "publish": (
+        "publish:publish",
+        "Check, build, show what changes, ask, and send the site out; --undo takes the last time back.",
+    ),
     "preview": (
         "preview:preview",
         "Show the site in a browser and renew it whenever a file changes.",

@@ -11,6 +11,7 @@ from pydantic import AfterValidator, BeforeValidator, Field
 from generator.model.base import Frozen
 from generator.model.captions import CaptionLimits
 from generator.model.papers import USUAL, PaperWord
+from generator.model.publish_to import PublishTo
 from generator.model.text_marks import Text
 
 LANGUAGE_TAG = r"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"
@@ -81,6 +82,8 @@ class SiteFile(Frozen):
     """Which papers each lesson has as PDF files; ``a4`` or ``letter`` alone makes one size, ``large`` adds large print."""
     formerly: Mapping[SiteAddress, SiteAddress | None] = Field(default_factory=dict)
     """Pages that had another address, and lessons that are gone: ``{recipes.html: teachers.html}``; nothing behind the colon where nothing takes the place."""
+    publish: PublishTo | None = None
+    """Where `publish` puts the site; a repository at a forge where nothing is said."""
     standards: Mapping[str, Standard] = Field(default_factory=dict)
     """Paraphrase by code."""
 
