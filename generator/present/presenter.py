@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 
 from markupsafe import Markup
 
 from generator.compute.result import LessonResult
+from generator.model.published import Published
 from generator.present.addresses import FromAnywhere, OnSite
 from generator.present.assets.environment import Theme
 from generator.present.entry import LessonEntry
@@ -21,6 +22,8 @@ from generator.present.pages.lesson_list import LIST, lesson_list
 from generator.present.pages.lesson_table import LESSONS, lesson_table
 from generator.present.pages.not_found import NOT_FOUND, from_root, not_found_view
 from generator.present.pages.page import Surround
+from generator.present.updates.feed import updates_feed
+from generator.present.updates.page import updates_pages
 from generator.present.views.home import ProseView
 from generator.present.views.page import LinkView, View
 from generator.present.words.prose import contents, first_words
@@ -67,6 +70,22 @@ class Presenter:
         """The page with all lessons in a table, of its language and of the first one."""
         view = lesson_table(entries, untranslated, self.surround)
         return Output(self.surround.folder + LESSONS, self._fill(view, LESSONS).encode())
+
+    def updates(
+        self, published: Published, leads_on: Mapping[str, str], there: Collection[str]
+    ) -> Iterator[Output]:
+        """The pages that say what each publication changed; where the site has an address, their feed too.
+
+        Args:
+            published: the record.
+            leads_on: by id of a lesson that was renamed, the id it has today.
+            there: ids of the lessons that the language has today.
+        """
+        for path, view in updates_pages(published, leads_on, there, self.surround):
+            yield Output(self.surround.folder + path, self._fill(view, path).encode())
+            if view.feed:
+                begun = min((one.at for one in published.publications), default="")
+                yield Output(view.feed, updates_feed(view, begun, self.surround))
 
     def prose(self, path: str, title: str, body: str, *, headed: bool, draft: bool = False) -> str:
         """A hand-written page at a path in the language's folder, its body already HTML.

@@ -86,7 +86,13 @@ def _other_files(site: Site, by_hand: ByHand) -> Iterator[Output]:
     yield from site.shared()
     yield from by_hand.files
     written = {one.path for one in (*by_hand.pages, *by_hand.files)}
-    made = (site.not_found(), *site.codes(), *site.lesson_tables(), *formerly(site))
+    made = (
+        site.not_found(),
+        *site.codes(),
+        *site.lesson_tables(),
+        *site.updates(),
+        *formerly(site),
+    )
     yield from (page for page in made if page.path not in written)
     for page in by_hand.pages:
         headed, draft = page.path in by_hand.headed, page.path in by_hand.drafts

@@ -24,6 +24,7 @@ from generator.present.pages.lesson_table import LESSONS
 from generator.present.pages.page import Surround
 from generator.present.pictures.figures.of_moves import move_pictures
 from generator.present.presenter import Presenter
+from generator.present.updates.paths import UPDATES
 from generator.problems import Place, Problem
 from generator.steps.drafts import drafts_told
 from generator.steps.facts import media_of
@@ -31,6 +32,8 @@ from generator.steps.lessons import KeptLesson
 from generator.steps.standing import FRONT, pages_of, today_of
 from generator.steps.work import WorkedLesson, work_lesson
 
+_OWN = (CODES, LESSONS, UPDATES)
+"""Pages of every site that no hand has written: for codes, with all lessons, with what changed."""
 __all__ = ["FRONT", "Site", "SiteMap", "Unmade", "map_of", "site_of"]
 
 
@@ -151,6 +154,15 @@ class Site:
         for language, presenter in self.presenters.items():
             yield presenter.lesson_table(self.entries(language), self._untranslated(language))
 
+    def updates(self) -> Iterator[Output]:
+        """The pages of each language that say what each publication changed, and their feeds."""
+        leads_on = {
+            name: lesson.id for lesson in self.lessons for name, _ in lesson.facts.listed.formerly
+        }
+        for language, presenter in self.presenters.items():
+            there = {entry.id for entry in self.entries(language)}
+            yield from presenter.updates(self.published, leads_on, there)
+
     def _untranslated(self, language: str) -> tuple[LessonEntry, ...]:
         """The lessons of the site's first language that are not in this one."""
         first = next(iter(self.map.folders))
@@ -203,13 +215,13 @@ def site_of(
 
 
 def _pages_of_site(folders: Mapping[str, str]) -> Mapping[str, None]:
-    """Where the site's own pages stand, for codes and with all lessons; there is no place on them to lead to."""
-    return dict.fromkeys(folder + page for folder in folders.values() for page in (CODES, LESSONS))
+    """Where the site's own pages stand; there is no place on them to lead to."""
+    return dict.fromkeys(folder + page for folder in folders.values() for page in _OWN)
 
 
 def _pages_in(language: str, lessons: Iterable[KeptLesson], around: Surroundings) -> Iterator[str]:
     """What a language has that others may have too: pages, and lessons by their folders' names."""
-    yield from (FRONT, CODES, LESSONS)
+    yield from (FRONT, *_OWN)
     yield from (address for address, _ in around.pages[language])
     yield from (lesson.id for lesson in lessons if language in lesson.facts.addresses)
 

@@ -101,7 +101,14 @@ def test_what_is_listed_may_be_found_and_what_may_not_be_found_is_not_listed(
     assert listed <= there - barred
     names = {address.rpartition("/")[2] for address in barred}
     assert names == {
-        *("notes.html", "projector.html", "codes.html", "lessons.html", "stop.html"),
+        *(
+            "notes.html",
+            "projector.html",
+            "codes.html",
+            "lessons.html",
+            "updates.html",
+            "stop.html",
+        ),
         NOT_FOUND,
     }
 

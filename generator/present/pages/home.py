@@ -12,6 +12,7 @@ from generator.present.pages.home_filters import filters, without_energy
 from generator.present.pages.lesson_page import costs, meta_line
 from generator.present.pages.page import ICON, Look, Surround
 from generator.present.pictures.plums.files import cover_path, flat_path
+from generator.present.updates.paths import UPDATES
 from generator.present.views.home import CoverView, GroupView, HomeView, LessonCardView
 from generator.present.words.families import MEASURE
 from generator.present.words.hung import hung_in_words
@@ -44,6 +45,7 @@ def home_view(
         without=("", "") if many else without_energy(lessons, say),
         groups=_groups(entries, lessons, say) if many else _together(lessons),
         count=say("lessons", n=len(lessons)),
+        updates=surround.folder + UPDATES,
     )
 
 

@@ -11,6 +11,7 @@ from generator.present.addresses import Addresses
 from generator.present.entry import LessonEntry
 from generator.present.pages.home import FRONT, MANY, PROSE
 from generator.present.pages.page import Surround
+from generator.present.updates.paths import UPDATES
 from generator.present.views.not_found import NotFoundInLanguageView, NotFoundView
 from generator.present.views.page import LinkView
 
@@ -43,6 +44,7 @@ def _in_language(surround: Surround, entries: Iterable[LessonEntry]) -> NotFound
         title=say("not_found"),
         says=say("not_found_says"),
         front=LinkView(folder + FRONT, say("all_lessons")),
+        updates=LinkView(folder + UPDATES, say("updates_link")),
         lessons=lessons if len(lessons) < MANY else (),
     )
 

@@ -1,1 +1,1 @@
-"""What changed in a lesson from one publication to another, found and put into words."""
+"""What changed from one publication to another, found, put into words, and shown on a page and in a feed."""

@@ -131,6 +131,8 @@ def page_title(name: str, say: Say) -> str:
 
 def _said_number(one: Difference, heading: str, say: Say) -> str:
     if one.old and one.new:
+        if one.new.kind not in _BARE and one.old.of != one.new.of:
+            return _said_of_another(one.old, one.new, heading, say)
         return say(
             "updates_number",
             what=number_name(one.new, heading, say),
@@ -143,6 +145,17 @@ def _said_number(one: Difference, heading: str, say: Say) -> str:
     assert one.old  # noqa: S101  # of the three kinds that come here
     what, value = number_name(one.old, heading, say), number_said(one.old, say)
     return say("updates_number_gone", what=what, value=value)
+
+
+def _said_of_another(old: PublishedNumber, new: PublishedNumber, heading: str, say: Say) -> str:
+    """Two numbers of two things, such as a row with another food than before: no correction of either."""
+    return say(
+        "update_number_of_another",
+        what=number_name(new, heading, say),
+        now=number_said(new, say),
+        what_was=number_name(old, heading, say),
+        was=number_said(old, say),
+    )
 
 
 def _said_time(one: Difference, heading: str, say: Say) -> str:

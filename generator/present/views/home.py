@@ -80,6 +80,8 @@ class HomeView:
     groups: tuple[GroupView, ...]
     count: str
     """``5 lessons``"""
+    updates: str
+    """Path of the page that says what changed."""
 
 
 @dataclass(frozen=True, slots=True)

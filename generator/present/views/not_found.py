@@ -20,6 +20,8 @@ class NotFoundInLanguageView:
     says: str
     front: LinkView
     """The front page of the language, which lists all lessons."""
+    updates: LinkView
+    """The page that says what changed."""
     lessons: tuple[LinkView, ...]
     """None where they are so many that the front page groups them."""
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from datetime import date
 from decimal import Decimal
 from fractions import Fraction
 from typing import Literal
@@ -74,6 +75,12 @@ class Say:
     def percent(self, value: Decimal) -> str:
         """``16%``, by CLDR."""
         return format_percent(value / 100, locale=self._locale)
+
+    def day(self, day: date) -> str:
+        """``March 14, 2026`` or ``14 de marzo de 2026``, by CLDR."""
+        from babel.dates import format_date  # noqa: PLC0415  # few builds write a day: not loaded for the others
+
+        return format_date(day, format="long", locale=self._locale)
 
     def from_left(self, text: str) -> str:
         """A sum, or a number with its unit: it runs from the left in every language.
