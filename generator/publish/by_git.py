@@ -43,6 +43,7 @@ def publish_by_git(git: Git, steps: Steps, note: str, talk: Talk) -> None:
     steps.check()
     going = steps.build()
     changed = chosen(git, going)
+    refuse_large_commits(git, remote.has)
     apart = how_far(git, remote)
     if not changed.taken and is_recorded(going) and not unrecorded_since(git, remote.has):
         talk.tell(told_left(changed.left))
@@ -55,7 +56,6 @@ def publish_by_git(git: Git, steps: Steps, note: str, talk: Talk) -> None:
         _ask(talk, f"Commit this and push it to {remote.called}?")
         line = publication(going, now(), "git", note)
         record_and_commit(git, line, going.states, changed, "Publish the site")
-    refuse_large_commits(git, remote.has)
     push(git, remote)
     talk.tell(f"It is at {remote.called} now. {will_appear(git, going.site.address)}")
 

@@ -22,7 +22,7 @@ def place_of(root: Path, said: str) -> Path:
     Raises:
         NotPublishedError: it lies in the site's own folder, or holds that.
     """
-    target = (root.resolve() / Path(said).expanduser()).absolute()
+    target = Path(os.path.normpath(root.resolve() / Path(said).expanduser()))
     if target.resolve().is_relative_to(root.resolve()) or root.resolve().is_relative_to(
         target.resolve()
     ):
@@ -61,7 +61,7 @@ def put_into(site: Path, target: Path) -> None:
         NotPublishedError: there is no room, or something else is there.
     """
     fresh, old = _beside(target, "new"), _beside(target, "old")
-    _clear_up(target)
+    clear_up(target)
     refuse_foreign(target)
     _refuse_no_room(site, target.parent)
     try:
@@ -74,15 +74,15 @@ def put_into(site: Path, target: Path) -> None:
             target.rename(old)
             fresh.rename(target)
     finally:
-        _clear_up(target)
+        clear_up(target)
 
 
 def _beside(target: Path, word: str) -> Path:
     return target.with_name(f".{target.name}.plumline-{word}")
 
 
-def _clear_up(target: Path) -> None:
-    """Remove what stands beside a target; between two renames, the old one is given back first."""
+def clear_up(target: Path) -> None:
+    """Remove what a run left beside a target; cut off between two renames, the old site is given back first."""
     fresh, old = _beside(target, "new"), _beside(target, "old")
     if old.is_dir() and not target.exists():
         old.rename(target)

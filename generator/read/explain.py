@@ -171,6 +171,8 @@ _HINTS = {
     "url": "write the whole address, beginning with https://",
     "elsewhere": "write the whole address, beginning with https://",
     "languages": "write language tags such as en or es",
+    "publish": "write {folder: ../www} or {server: user@host:/path}, or leave it out to publish by git",
+    "server": "write it as user@host:/path, in letters, digits and the signs _ . - / ~",
 }
 
 
