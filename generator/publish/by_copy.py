@@ -11,10 +11,10 @@ from generator.publish.going_out import GoingOut, Steps, is_recorded, now, publi
 from generator.publish.kept_record import forget_cut_off, taken_back
 from generator.publish.record import append_publication
 from generator.publish.refused import NotPublishedError
+from generator.publish.shown import told_lessons
 from generator.publish.talk import Talk
 from generator.publish.to_folder import place_of, put_into, refuse_foreign
 from generator.publish.to_server import put_on, refuse_unready_server, server_of
-from generator.publish.told import told_lessons
 
 
 @dataclass(frozen=True, slots=True)

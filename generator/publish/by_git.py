@@ -14,8 +14,8 @@ from generator.publish.large import refuse_large, refuse_large_commits
 from generator.publish.record import append_publication
 from generator.publish.refused import NotPublishedError
 from generator.publish.remote import Remote, find_remote
+from generator.publish.shown import told_changes, told_left
 from generator.publish.talk import Talk
-from generator.publish.told import told_changes, told_left
 from generator.publish.workflow import will_appear
 from generator.publish.worktree import (
     Changed,

@@ -16,8 +16,8 @@ from generator.publish.going_out import States, Steps, now, publication, states_
 from generator.publish.in_the_way import git_folder
 from generator.publish.refused import NotPublishedError
 from generator.publish.remote import Remote
+from generator.publish.shown import told_files
 from generator.publish.talk import Talk
-from generator.publish.told import told_files
 from generator.publish.workflow import will_appear
 from generator.publish.worktree import Changed, changed_files
 from generator.read.published import read_published
