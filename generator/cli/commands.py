@@ -32,7 +32,11 @@ COMMANDS = {
     ),
     "publish": (
         "publish:publish",
-        "Check, build, show what changes, ask, and send the site out; --undo takes the last time back.",
+        "Check, build from nothing, show what changes, ask, and send the site out.",
+    ),
+    "changes": (
+        "changes:changes",
+        "Say what differs from what was published last, or from REV: numbers, texts, links, papers, and who must be told.",
     ),
     "preview": (
         "preview:preview",

@@ -13,6 +13,14 @@ from generator.media.content import Joined
 
 _SPARE = 200
 """Packs kept besides those in use, so that an edit taken back finds what was made before it."""
+STATES = "states"
+"""Folder below ``.cache/`` for a site as it was at other times, each laid out in a folder of its own."""
+
+
+def keeps_of(root: Path) -> Path:
+    """Where what is made of a site is kept; a state of a site at another time keeps with the site itself."""
+    states = root.parent
+    return states.parent if states.name == STATES else root / ".cache"
 
 
 @dataclass(frozen=True, slots=True)

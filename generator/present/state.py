@@ -9,6 +9,7 @@ from functools import cache
 
 from pydantic import TypeAdapter
 
+from generator.compute.recorded import changed_figures
 from generator.compute.result import LessonResult
 from generator.model.moment import clock
 from generator.model.move import Move
@@ -20,6 +21,7 @@ from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pictures.figures.of_moves import moves_of
 from generator.present.policy import FRAMED
 from generator.present.published_lines import mark_of
+from generator.present.recording.showing_name import showing_name
 from generator.present.state_numbers import published_numbers
 from generator.present.stops.in_lesson import stop_names
 from generator.present.words.move_text import move_text
@@ -43,12 +45,28 @@ class ToldText:
 
 
 @dataclass(frozen=True, slots=True)
+class FilmSays:
+    """A number that the film says and the lesson has otherwise."""
+
+    at: str
+    """When the film says it: ``1:10``."""
+    filmed: Decimal
+    """As the film has it."""
+    now: Decimal | None
+    """As the lesson has it; nothing where it has no such number any more."""
+    what: str
+    """What it is: ``the gap between Apple and Banana``; empty where the lesson has it no more."""
+
+
+@dataclass(frozen=True, slots=True)
 class KeptState:
     """A lesson's state with its texts one by one, of which the record keeps a mark alone."""
 
     state: LessonState
     texts: Mapping[str, ToldText]
     """By where each stands: ``lunch/prompt``, ``title``, ``moves/march/name``."""
+    film: tuple[FilmSays, ...] = ()
+    """In the order of the film."""
 
 
 def kept_state(told: PageInLesson, made: Iterable[str]) -> KeptState:
@@ -71,7 +89,7 @@ def kept_state(told: PageInLesson, made: Iterable[str]) -> KeptState:
         pages=tuple(_names(made, f"{told.surround.folder}{result.lesson.id}/")),
         texts=mark_of({path: one.text for path, one in texts.items()}),
     )
-    return KeptState(state, texts)
+    return KeptState(state, texts, tuple(_film(result, say)))
 
 
 def state_path(folder: str, lesson: str) -> str:
@@ -119,6 +137,17 @@ def _clock(moment: Decimal) -> str:
     """With parts of a second where it has any."""
     part = moment % 1
     return clock(moment) + (f"{part.normalize():f}"[1:] if part else "")
+
+
+def _film(result: LessonResult, say: Say) -> Iterator[FilmSays]:
+    for one in changed_figures(result):
+        now = one.now
+        yield FilmSays(
+            at=clock(one.filmed.start),
+            filmed=one.filmed.value,
+            now=now.figure.value if now else None,
+            what=str(showing_name(now, result, say)) if now else "",
+        )
 
 
 def _texts(result: LessonResult, say: Say) -> dict[str, ToldText]:

@@ -14,7 +14,7 @@ from generator.engine.inputs import Inputs
 from generator.engine.library import KnownLibrary, known_library
 from generator.engine.pack import Pack
 from generator.engine.side_by_side import each_made
-from generator.engine.store import Store
+from generator.engine.store import Store, keeps_of
 from generator.engine.uses import Uses
 from generator.making import Surroundings, make_lesson
 from generator.present.languages import folder_of
@@ -126,7 +126,7 @@ class Maker:
 
 def store_of(recipe: Recipe) -> Store:
     """Where the lessons of a site are kept; those of a preview stay out of their way."""
-    return Store(recipe.root / ".cache" / ("preview" if recipe.preview else "lessons"))
+    return Store(keeps_of(recipe.root) / ("preview" if recipe.preview else "lessons"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -223,7 +223,7 @@ def _kept(recipe: Recipe, name: str, key: str) -> KeptLesson | None:
 
 @lru_cache(maxsize=1)
 def _known(root: Path, key: str) -> KnownLibrary:
-    store = Store(root / ".cache" / "library")
+    store = Store(keeps_of(root) / "library")
     return known_library(store, key, lambda: checked_library(root))
 
 

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from generator.engine.contents import Contents, combined
 from generator.engine.inputs import Inputs, inputs_of
-from generator.engine.store import Store
+from generator.engine.store import Store, keeps_of
 from generator.engine.uses import Uses
 from generator.problems import LessonError, Problem, Weight
 from generator.read.unseen import unseen_lessons
@@ -201,7 +201,7 @@ def begin(
         marks=marks,
         contents=contents,
         inputs=inputs_of(root, contents, preview=preview),
-        uses=Uses(root / ".cache" / f"uses{'-preview' if preview else ''}.json"),
+        uses=Uses(keeps_of(root) / f"uses{'-preview' if preview else ''}.json"),
         last={} if last is None else last,
     )
 
