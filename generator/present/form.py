@@ -14,12 +14,18 @@ from dataclasses import dataclass
 from markupsafe import Markup, escape
 
 from generator.present.addresses import Addresses
+from generator.present.printed import printed
 from generator.present.views.page import LinkView
+from generator.present.words.stamp import stamp_of
 
 _OPEN, _CLOSE = "\x02", "\x03"
 """Around the number of a place. HTML holds no such signs (HTML Standard, 13.1.4); texts lose them in ``quick``."""
-_PLACE = re.compile(f"{_OPEN}([0-9]*){_CLOSE}")
+_PLACE = re.compile(f"{_OPEN}([^{_CLOSE}]*){_CLOSE}")
+_PAPER, _STAMP = ">", "="
+"""How a place begins that stands for a text on paper alone; and the one for the stamp."""
 _END = Markup(_OPEN + _CLOSE)  # noqa: S704  # nothing of anybody
+_ON, _OFF = Markup(f"{_OPEN}+{_CLOSE}"), Markup(f"{_OPEN}-{_CLOSE}")  # noqa: S704  # the same
+_HOLE = Markup(f"{_OPEN}{_STAMP}{_CLOSE}")  # noqa: S704  # the same
 
 Ask = Callable[[Addresses], str]
 """How an open place gets its address; empty where no way leads there."""
@@ -69,6 +75,25 @@ class At:
         """The content security policy."""
         return self._place("policy", "", lambda at: at.policy)
 
+    @property
+    def on_sheet(self) -> Markup:
+        """What follows is printed, and the stamp is made of it."""
+        return _ON
+
+    @property
+    def off_sheet(self) -> Markup:
+        """What follows is for the screen alone."""
+        return _OFF
+
+    def on_paper_file(self, text: str) -> Markup:
+        """What the file for paper prints and the page does not: both bear the same stamp."""
+        return Markup(f"{_OPEN}{_PAPER}{{}}{_CLOSE}").format(text)  # noqa: S704  # format escapes it
+
+    @property
+    def stamp(self) -> Markup:
+        """The stamp of the sheet that is being filled."""
+        return _HOLE
+
     def where(self, *places: str, caller: Callable[[], Markup]) -> Markup:
         """What is between ``call`` and ``endcall``, if one of these places gets an address."""
         numbers = (int(found[1]) for found in map(_PLACE.fullmatch, places) if found)
@@ -96,9 +121,10 @@ class Form:
 
     def __init__(self, text: str, at: At) -> None:
         """A page, and what was asked while it was filled."""
-        pieces = _PLACE.split(text)
-        self._texts, self._places = pieces[::2], pieces[1::2]
+        self._texts, self._places, sheet = _parted(_PLACE.split(text))
         self._asked = at.asked
+        self.stamp = stamp_of(printed(sheet)) if _STAMP in self._places else ""
+        """Of what it prints; empty for a page that bears none."""
 
     def put(self, at: Addresses) -> str:
         """The page where it stands."""
@@ -114,6 +140,9 @@ class Form:
             if not place:
                 hidden = max(hidden - 1, 0)
                 continue
+            if place == _STAMP:
+                yield "" if hidden else self.stamp
+                continue
             number = int(place)
             asked = self._asked[number]
             if isinstance(asked, _Segment):
@@ -122,3 +151,25 @@ class Form:
                 if number not in found:
                     found[number] = escape(asked(at))
                 yield found[number]
+
+
+def _parted(pieces: list[str]) -> tuple[list[str], list[str], str]:
+    """The texts of a page, the places between them, and all that is printed.
+
+    Args:
+        pieces: a text, a place, a text and so on.
+    """
+    texts, places, sheet, on = pieces[:1], list[str](), list[str](), False
+    for place, text in zip(pieces[1::2], pieces[2::2], strict=True):
+        here = text
+        if place in {"+", "-"} or place.startswith(_PAPER):
+            on = place == "+" or (on and place != "-")
+            sheet.append(place[1:])
+            here = text.removeprefix("\n")  # the line that held the mark
+            texts[-1] += here
+        else:
+            places.append(place)
+            texts.append(here)
+        if on:
+            sheet.append(here)
+    return texts, places, "".join(sheet)

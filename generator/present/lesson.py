@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import MappingProxyType
 
 from generator.compute.result import LessonResult
@@ -18,7 +18,7 @@ from generator.present.pages.cartridges import has_cartridges
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.lesson_page import stop_views
 from generator.present.pages.page import Surround
-from generator.present.pages.page_of_lesson import LessonPage
+from generator.present.pages.page_of_lesson import LessonPage, Reader
 from generator.present.pages.table import (
     START,
     lesson_links,
@@ -28,6 +28,7 @@ from generator.present.pages.table import (
 )
 from generator.present.pages.take_home import take_home_view
 from generator.present.papers.links import papers_on_page
+from generator.present.papers.stamps import paper_stamps
 from generator.present.papers.table import lesson_papers
 from generator.present.views.page import View
 
@@ -52,15 +53,18 @@ class LessonInLanguage:
         self._theme, self.result, self.surround = theme, result, surround
         stops = stop_views(result, surround)  # made once: most pages show the same stops
         links = lesson_links(result, surround)
-        self.told = PageInLesson(
-            result, stops, surround, page_around(START, result, surround), links
-        )
-        """What the views of its papers, and its cartridge, are made from."""
+        told = PageInLesson(result, stops, surround, page_around(START, result, surround), links)
         self.pages = tuple(
-            self._viewed(entry, PageInLesson(result, stops, surround, page, links))
+            self._viewed(entry, replace(told, page=page_around(entry, result, surround)))
             for entry in lesson_pages(result, surround.builds)
-            for page in (page_around(entry, result, surround),)
         )
+        stamps = {
+            page.entry.sheet: page.form.stamp
+            for page in self.pages
+            if page.form.stamp and page.entry.reader is not Reader.EDUCATOR
+        }
+        self.told = replace(told, stamps={**stamps, **paper_stamps(told, theme.folder)})
+        """What the views of its papers, and its cartridge, are made from."""
 
     def on_site(
         self, copy_size: int | None, papers: Mapping[str, int] = MappingProxyType({})

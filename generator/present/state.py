@@ -27,7 +27,6 @@ from generator.present.stops.in_lesson import stop_names
 from generator.present.words.move_text import move_text
 from generator.present.words.prose import plain
 from generator.present.words.say import Say
-from generator.present.words.stamp import sheet_stamps
 
 STATE_FILE = "state.json"
 """Its name in the lesson's pack, below ``.kept/``."""
@@ -83,7 +82,7 @@ def kept_state(told: PageInLesson, made: Iterable[str]) -> KeptState:
         language=result.lesson.language,
         title=str(plain(result.lesson.file.title)),
         numbers=published_numbers(result, say),
-        stamps=sheet_stamps(told),
+        stamps=told.stamps,
         stops={name: str(called) for name, called in stop_names(result, say).items()},
         times=_times(result),
         pages=tuple(_names(made, f"{told.surround.folder}{result.lesson.id}/")),

@@ -30,7 +30,7 @@ class Theme:
             folder: the theme.
             kept: folder in which to keep what they are compiled to.
         """
-        self._folder, self._kept = folder, kept
+        self.folder, self._kept = folder, kept
         self._environment = QuickEnvironment(
             loader=FileSystemLoader(folder),
             autoescape=True,
@@ -45,7 +45,7 @@ class Theme:
 
     def __reduce__(self) -> tuple[type[Theme], tuple[Path, Path | None]]:
         """A process of its own reads the templates itself: what they are compiled to cannot be sent."""
-        return Theme, (self._folder, self._kept)
+        return Theme, (self.folder, self._kept)
 
     def form(self, view: View, say: Say) -> Form:
         """A whole page but for its addresses.

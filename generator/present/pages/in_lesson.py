@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from generator.compute.result import LessonResult
 from generator.present.pages.page import Surround
@@ -38,3 +39,5 @@ class PageInLesson:
     page: PageView
     """What stands around its content."""
     links: LessonLinks
+    stamps: Mapping[str, str] = field(default_factory=dict)
+    """By sheet: ``worksheet``, ``family``, ``lesson``; nothing while its pages are filled, of which they are made."""

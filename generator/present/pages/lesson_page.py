@@ -36,7 +36,6 @@ from generator.present.words.grades import grades_in_words
 from generator.present.words.hung import numbers_in_words
 from generator.present.words.prose import inline
 from generator.present.words.say import Say
-from generator.present.words.stamp import print_stamp
 
 _NO_PARTS: Mapping[str, PartView] = MappingProxyType({})
 
@@ -84,7 +83,6 @@ def lesson_view(told: PageInLesson) -> LessonView:
         thread=f"assets/thread-{say.locale}.js",
         finish=f"{layout.lesson}.{layout.numbers}",
         care=care_lines(result, say),
-        stamp=print_stamp(result),
     )
 
 

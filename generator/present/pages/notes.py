@@ -36,7 +36,6 @@ from generator.present.words.count_truth import count_says, count_sources, count
 from generator.present.words.day_need import day_needs
 from generator.present.words.prose import inline
 from generator.present.words.say import Say
-from generator.present.words.stamp import print_stamp
 from generator.present.words.standards import standard_words
 from generator.present.words.teaching import key_questions, sentence_frames, words_to_know
 
@@ -82,7 +81,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         downloads=told.links.paper,
         cartridges=lesson_cartridges(lesson.id, surround),
         snippets=snippets(told),
-        stamp=print_stamp(result),
+        address=surround.address(f"{lesson.id}/index.html"),
     )
     return replace(view, contents=notes_parts(view, say))
 

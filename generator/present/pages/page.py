@@ -16,6 +16,10 @@ ICON = "assets/favicon.svg"
 """The picture in a browser's tab."""
 
 
+STAMPS = "stamps.html"
+"""Path in its language's folder of the page where a stamp is typed."""
+
+
 class Build(Enum):
     """What a site is made as; a page says in which of them it is made."""
 
@@ -83,6 +87,7 @@ class Surround:
             script=f"assets/{look.script.format(locale=self.say.locale)}.js",
             searched=searched,
             preview=self.preview,
+            still_right=self.still_right,
         )
 
     @property
@@ -95,6 +100,13 @@ class Surround:
     def address(self, path: str) -> str:
         """Where a page is published; empty while the site has no address."""
         return f"{self.site.address}{self.folder}{path}" if self.site.address else ""
+
+    @property
+    def still_right(self) -> str:
+        """The line on paper that says where to ask whether it still holds; empty while the site has no address."""
+        if not self.site.address:
+            return ""
+        return self.say("still_right", address=self.address(STAMPS).partition("://")[2])
 
     def _alternates(self, path: str, others: tuple[LanguageView, ...]) -> Iterator[tuple[str, str]]:
         """Each language of a page, itself among them, and which one is for all the rest."""

@@ -56,3 +56,8 @@ class LessonPage:
     """Whether it is of use without a network, and so is kept with the lesson."""
     has: Callable[[LessonResult], bool]
     """Whether a lesson has this page at all."""
+
+    @property
+    def sheet(self) -> str:
+        """What it is called as a sheet that bears a stamp: ``worksheet``, and the lesson itself ``lesson``."""
+        return "lesson" if self.name == "index.html" else self.name.removesuffix(".html")

@@ -33,7 +33,6 @@ from generator.present.views.paper import (
 from generator.present.views.stop import StopView
 from generator.present.words.care import allergen_line, before_moving
 from generator.present.words.hung import hung_in_words
-from generator.present.words.stamp import print_stamp
 from generator.present.words.teaching import sentence_frames
 
 CARDS_A_SHEET = 4
@@ -58,7 +57,6 @@ def cards_view(told: PageInLesson) -> CardsView:
         sheets=_sheets(cards, a_sheet),
         before=(*before_moving(told.surround.say), allergen_line(told.result, told.surround.say)),
         more=library_moves(more_moves(told.result), told.surround.say),
-        stamp=print_stamp(told.result),
     )
 
 
@@ -87,7 +85,6 @@ def _sheet(told: PageInLesson, *, answers: bool) -> SheetView:
         frames=() if answers else sentence_frames(told.result, say),
         qr=qr_code(address),
         address=address,
-        stamp=print_stamp(told.result),
     )
 
 

@@ -12,7 +12,6 @@ from generator.present.views.page import LinkView
 from generator.present.views.practice import PracticePageView, PracticeView, SizeView
 from generator.present.words.foreign import joined
 from generator.present.words.say import Say
-from generator.present.words.stamp import print_stamp
 
 PRACTICE = "practice.html"
 """The page's name in its lesson's folder."""
@@ -40,7 +39,6 @@ def practice_view(told: PageInLesson) -> PracticePageView:
         ),
         problems=practice_views(result, say, PROBLEMS_A_PAGE),
         another_day=_another_day(told.surround),
-        stamp=print_stamp(result),
     )
 
 

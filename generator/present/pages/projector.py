@@ -24,7 +24,6 @@ from generator.present.views.stop import StopView
 from generator.present.views.video import ChapterView, VideoView
 from generator.present.words.care import care_lines
 from generator.present.words.say import Say
-from generator.present.words.stamp import print_stamp
 
 TIMER = (1, 2, 3, 5)
 """Minutes its timer can be set to; common practice, no source."""
@@ -58,7 +57,6 @@ def projector_view(told: PageInLesson) -> ProjectorView:
         care=care_lines(result, say),
         ways=(links.lesson, *links.teachers),
         timer=tuple((minutes, say("projector_minutes", n=minutes)) for minutes in TIMER),
-        stamp=print_stamp(result),
     )
 
 

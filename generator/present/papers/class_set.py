@@ -45,7 +45,6 @@ class ClassSheetView:
     """The worksheet of one child; it bears a number and no name."""
 
     title: str
-    stamp: str
     number: int
     found: str
     """What the practice page calls the same problems."""
@@ -65,7 +64,6 @@ class ClassKeyView:
     """The key of a class: the lesson's answers once, and the practice of every sheet."""
 
     title: str
-    stamp: str
     sheet: SheetView
     numbered: tuple[NumberedPractice, ...]
 
@@ -76,7 +74,7 @@ def class_sheets(told: PageInLesson, wanted: ClassSet) -> Iterator[ClassSheetVie
     for number in wanted.numbers:
         one = replace(sheet, practice=_practice(told, wanted, number))
         found = _found(told, wanted, number)
-        yield ClassSheetView(sheet.title, sheet.stamp, number, found, one)
+        yield ClassSheetView(sheet.title, number, found, one)
 
 
 def class_key(told: PageInLesson, wanted: ClassSet) -> ClassKeyView:
@@ -85,7 +83,7 @@ def class_key(told: PageInLesson, wanted: ClassSet) -> ClassKeyView:
     numbered = tuple(
         NumberedPractice(number, _practice(told, wanted, number)) for number in wanted.numbers
     )
-    return ClassKeyView(sheet.title, sheet.stamp, sheet, numbered)
+    return ClassKeyView(sheet.title, sheet, numbered)
 
 
 def _practice(told: PageInLesson, wanted: ClassSet, number: int) -> tuple[PracticeView, ...]:

@@ -19,7 +19,6 @@ from generator.present.words.care import before_moving, care_of_foods
 from generator.present.words.day import leaning, who
 from generator.present.words.families import ABOUT
 from generator.present.words.say import Say
-from generator.present.words.stamp import print_stamp
 
 
 def family_view(told: PageInLesson) -> FamilyView:
@@ -40,7 +39,6 @@ def family_view(told: PageInLesson) -> FamilyView:
         before=before_moving(say) if moves else (),
         qr=qr_code(address),
         address=address,
-        stamp=print_stamp(result),
     )
 
 

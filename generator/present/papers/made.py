@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING
 
+from generator.model.papers import PaperWord
 from generator.present.output import Output
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.papers.class_set import ClassSet, class_key, class_sheets
@@ -28,7 +29,7 @@ def made_papers(files: Iterable[PaperFile], told: PageInLesson, press: Press) ->
     parts: dict[Paper, Part] = {}
     for one in files:
         parts |= {
-            paper: _part(paper.template, paper.view(told))
+            paper: _part(paper.template, paper.view(told), paper.name, told)
             for paper in one.papers
             if paper not in parts
         }
@@ -48,8 +49,10 @@ def made_class_set(
         press: makes both files.
         large: whether in large print.
     """
-    sheets = [_part("class_sheet", one) for one in class_sheets(told, wanted)]
-    key = [_part("class_key", class_key(told, wanted))]
+    sheets = [
+        _part("class_sheet", one, PaperWord.WORKSHEET, told) for one in class_sheets(told, wanted)
+    ]
+    key = [_part("class_key", class_key(told, wanted), PaperWord.ANSWERS, told)]
     start = f"{told.surround.folder}{told.result.lesson.id}/papers/class-{wanted.children}"
     ending = f"{'-large' if large else ''}-{size.value}.pdf"
     for name, title, parts in (
@@ -60,8 +63,9 @@ def made_class_set(
         yield _output(file, parts, told, press)
 
 
-def _part(template: str, view: DataclassInstance) -> Part:
-    return Part(template, as_data(view))
+def _part(template: str, view: DataclassInstance, sheet: PaperWord, told: PageInLesson) -> Part:
+    """A paper; the sheets of a class bear the stamp of the lesson's own, by which it is known again."""
+    return Part(template, as_data(view), told.stamps[sheet], told.surround.still_right)
 
 
 def _title(key: str, told: PageInLesson) -> str:

@@ -8,7 +8,6 @@ from markupsafe import Markup
 
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pages.notes import notes_view
-from generator.present.pages.paper import lesson_address
 from generator.present.pictures.qr import qr_code
 from generator.present.views.notes import NotesView
 
@@ -22,7 +21,6 @@ class NotesPaperView:
     """Without what only the screen shows: where numbers come from is long, and other lessons are a link away."""
     qr: Markup
     """SVG of the lesson's address; empty while the site has none."""
-    stamp: str
 
 
 def notes_paper(told: PageInLesson) -> NotesPaperView:
@@ -40,4 +38,4 @@ def notes_paper(told: PageInLesson) -> NotesPaperView:
         downloads=(),
         contents=(),
     )
-    return NotesPaperView(notes.title, notes, qr_code(lesson_address(told)), notes.stamp)
+    return NotesPaperView(notes.title, notes, qr_code(notes.address))

@@ -36,6 +36,9 @@ class Part:
     """Its file in ``theme/papers/``, without ``.typ``."""
     view: Data
     """What the template sees, as ``as_data`` gives it."""
+    stamp: str
+    still_right: str
+    """Where to ask whether it still holds; empty while the site has no address."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,7 +17,6 @@ from generator.present.recording.slides.order import slides
 from generator.present.recording.views import PackView, ScriptView, SlidesView
 from generator.present.views.page import LinkView
 from generator.present.words.say import Say
-from generator.present.words.stamp import print_stamp
 
 FOLDER = "recording"
 """Below the lesson's own folder on the site."""
@@ -50,7 +49,6 @@ def pack_view(told: PageInLesson) -> PackView:
         total=total,
         shots=shot_list(result, say),
         again=_again(result, say),
-        stamp=print_stamp(result),
     )
 
 

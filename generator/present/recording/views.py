@@ -54,7 +54,6 @@ class PackView:
     shots: tuple[ShotView, ...]
     again: tuple[str, ...]
     """What to film again, or that there is nothing."""
-    stamp: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -69,4 +69,3 @@ class FamilyView:
     qr: Markup
     """SVG of the lesson's address; empty while the site has none."""
     address: str
-    stamp: str

@@ -103,4 +103,3 @@ class LessonView:
     finish: str
     """Marks of the lesson and of its numbers, with which a finish code begins."""
     care: tuple[str, ...]
-    stamp: str

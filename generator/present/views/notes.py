@@ -160,6 +160,7 @@ class NotesView:
     """The lesson for a learning platform."""
     snippets: tuple[SnippetView, ...]
     """For a page of a class site, one for each stop; none where the site has no address."""
-    stamp: str
+    address: str
+    """Where the lesson is published, for the code on paper; empty while the site has no address."""
     contents: tuple[LinkView, ...] = ()
     """Its parts, by what of the above it has."""

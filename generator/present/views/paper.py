@@ -47,7 +47,6 @@ class CardsView:
     """Room check and stop signs, before anyone moves."""
     more: tuple[LibraryMoveView, ...]
     """What is dealt on a screen along with few cards; nothing of it is printed."""
-    stamp: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,4 +83,3 @@ class SheetView:
     qr: Markup
     """SVG of the lesson's address; empty while the site has none."""
     address: str
-    stamp: str

@@ -49,4 +49,3 @@ class PracticePageView:
     problems: tuple[PracticeView, ...]
     another_day: LinkView | None
     """The practice of the lesson before; nothing where there is none."""
-    stamp: str

@@ -55,4 +55,3 @@ class ProjectorView:
     """The lesson and its teaching notes."""
     timer: tuple[tuple[int, str], ...]
     """Minutes it can be set to, and how they are said."""
-    stamp: str
