@@ -34,7 +34,8 @@ def test_a_sheet_leads_back_to_its_lesson(page: Page, built_site: Path, at: str,
         *_, told = having(read_page(file), "stamp")
         for paper in PAPERS:
             [first, *rest] = codes_on_sheets(page.pdf(format=paper))
-            assert first == [text(told).split(" · ")[-1]], (lesson, paper)
+            typed = text(told).split(" · ")[-1]
+            assert first == [f"https://{typed}index.html"], (lesson, paper)
             assert first == [f"{ADDRESS}{lesson}/index.html"]
             assert not any(rest)
         assert leads_somewhere(built_site, first[0])

@@ -85,6 +85,7 @@ def _sheet(told: PageInLesson, *, answers: bool) -> SheetView:
         frames=() if answers else sentence_frames(told.result, say),
         qr=qr_code(address),
         address=address,
+        typed=address.partition("://")[2].removesuffix("index.html"),
     )
 
 

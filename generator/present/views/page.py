@@ -61,10 +61,7 @@ class PageView:
     """Whether search engines may list it."""
     preview: bool
     """Whether it is for the educator's own machine; what is wrong may then follow at its end."""
-<<<<<<< HEAD
-    formerly: str = ""
-    """Of a lesson's page: names that the lesson's folder had before, with spaces between them."""
-=======
     still_right: str
     """Where to ask whether a printed sheet still holds; empty while the site has no address."""
->>>>>>> 529e0928 (Make a sheet's stamp of what that sheet prints, and say on paper where to ask whether it still holds)
+    formerly: str = ""
+    """Of a lesson's page: names that the lesson's folder had before, with spaces between them."""

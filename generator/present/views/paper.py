@@ -83,3 +83,5 @@ class SheetView:
     qr: Markup
     """SVG of the lesson's address; empty while the site has none."""
     address: str
+    typed: str
+    """The address as it is typed: without what every browser adds by itself."""
