@@ -36,7 +36,8 @@ def _keys(one: FilmedFigure) -> Iterator[str]:
     yield f"measure: {one.measure}"
     if one.foods:
         yield f"foods: [{', '.join(map(_food, one.foods))}]"
-    for key, text in (("side", one.side), ("move", one.move), ("person", one.person)):
+    texts = {"beside": one.beside, "side": one.side, "move": one.move, "person": one.person}
+    for key, text in (texts | {"change": one.change, "asked": one.asked}).items():
         if text:
             yield f"{key}: {yaml_text(text)}"
     yield f"value: {digits(one.value)}"
@@ -47,7 +48,8 @@ def _keys(one: FilmedFigure) -> Iterator[str]:
 
 def _food(food: FilmedFood) -> str:
     amount = f", amount: {yaml_text(food.amount)}" if food.amount else ""
-    return f"{{food: {yaml_text(food.food)}{amount}}}"
+    record = f", fdc: {food.fdc}" if food.fdc else ""
+    return f"{{food: {yaml_text(food.food)}{amount}{record}}}"
 
 
 def yaml_text(text: str) -> str:

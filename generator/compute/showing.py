@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from generator.compute.changed import WhatIf
 from generator.compute.figure import Figure
-from generator.compute.result import LessonResult
+from generator.compute.holding import Holding
+from generator.compute.result import Comparison, LessonResult, WorkedStop
 from generator.model.figure import FigureKind
 
 _COUNTED = {FigureKind.COUNT, FigureKind.LEFT_OVER}
@@ -25,6 +27,12 @@ class Showing:
     """Whose day it is, at a day stop."""
     side: str = ""
     """Name of the side it belongs to, the same in every language."""
+    beside: str = ""
+    """Id of the food on the other side of its row, for what one food holds."""
+    change: str = ""
+    """At a what-if stop its change, and what takes the place of what in which amounts."""
+    asked: str = ""
+    """The sum or the choice it is the answer to, as the lesson has it."""
 
 
 def showings(result: LessonResult) -> tuple[Showing, ...]:
@@ -45,10 +53,46 @@ def shown_at(result: LessonResult, stop: str) -> tuple[Showing, ...]:
             figure.move,
             person,
             "" if figure.side is None else sides[figure.side],
+            _beside(figure, comparison),
+            _change(figure, worked),
+            _asked(figure, result),
         )
         for figure in result.of_stop(stop)
     )
     return own + _moved(result, stop)
+
+
+def _beside(figure: Figure, comparison: Comparison | None) -> str:
+    if figure.kind is not FigureKind.HOLDS or figure.side is None or not comparison:
+        return ""
+    rows = (row for row in comparison.rows if row.id == figure.row and not figure.change)
+    return next((row.sides[1 - figure.side].id for row in rows), "")
+
+
+def _change(figure: Figure, worked: WorkedStop | None) -> str:
+    """What tells one change from another, also where a food of it has another amount today."""
+    if not isinstance(worked, WhatIf):
+        return ""
+    found = next((one for one in worked.changes if one.id == figure.change), None)
+    if found is None:
+        return ""
+    new = _foods(found.new) or "nothing"
+    old = f" for {_foods((worked.old(found),))}"
+    return f"{found.id} {new}" + ("" if figure.kind is FigureKind.HOLDS else old)
+
+
+def _foods(held: tuple[Holding, ...]) -> str:
+    return " and ".join(" ".join(filter(None, (one.id, one.item.amount))) for one in held)
+
+
+def _asked(figure: Figure, result: LessonResult) -> str:
+    """What tells one answer from another: what is reckoned, or what is chosen among what."""
+    if figure.kind is not FigureKind.ANSWER:
+        return ""
+    stops = zip(result.lesson.file.stops, result.lesson.ids, strict=True)
+    asked = (stop.computed for stop, ids in stops if ids.stop == figure.stop)
+    written, which = next(asked, None) or (None, None)
+    return f"{which.holds} of {which.among} in {which.of}" if which else written or ""
 
 
 def _moved(result: LessonResult, stop: str) -> tuple[Showing, ...]:

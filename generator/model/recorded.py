@@ -30,6 +30,8 @@ class FilmedFood(Frozen):
     """Its id in ``site_data/foods.yaml``, or a word made of the lesson's own name for it."""
     amount: Text | None = None
     """As the lesson had it."""
+    fdc: Annotated[int, Field(gt=0)] | None = None
+    """Number of its record in FoodData Central, by which a food is known that has another id today."""
 
 
 class FilmedFigure(Frozen):
@@ -41,12 +43,18 @@ class FilmedFigure(Frozen):
     """What was compared."""
     foods: tuple[FilmedFood, ...] = ()
     """What it is of: the food that holds it, the two of its row, or all that were added up."""
+    beside: Text | None = None
+    """Id of the food on the other side of its row, for what one food holds."""
     side: Text | None = None
     """Name of the side, for a number of one."""
     move: Text | None = None
     """Id of the move that is done so often, for a count at a move stop."""
     person: Text | None = None
     """Whose day it was, for a number of a day."""
+    change: Text | None = None
+    """Its change, and what takes the place of what in which amounts, at a what-if stop."""
+    asked: Text | None = None
+    """The sum or the choice it is the answer to, as the lesson had it."""
     value: Annotated[Decimal, Field(ge=0, le=LARGEST_FIGURE, decimal_places=3, allow_inf_nan=False)]
     """What it was, in the measure's unit; a count has none."""
     stop: StopId

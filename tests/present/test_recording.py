@@ -35,6 +35,8 @@ RIVER, DAYS = RESULTS["river-walk"], RESULTS["two-days"]
 CAPTIONS = "river-walk.en.vtt"
 APPLE = FilmedFood(food="apple-raw", amount="1 medium")
 PIE = (FilmedFood(food="apple-pie-homemade", amount="1 slice"),)
+BEFORE = "This lesson changed after it was filmed. Numbers in the video that are from before"
+CAKE = FilmedFood(food="cake", amount="1 slice")
 ROW = (APPLE, *PIE)
 ALL = (
     *ROW,
@@ -194,8 +196,12 @@ def test_a_changed_number_is_set_right_at_its_stop() -> None:
     assert corrections(RIVER, SAY) == {}
 
 
-def test_a_number_that_is_gone_has_nothing_to_be_set_right() -> None:
-    assert corrections(filmed(400, foods=(FilmedFood(food="cake", amount="1 slice"),)), SAY) == {}
+def test_a_number_that_is_gone_is_said_to_be_of_before_while_the_film_says_it() -> None:
+    """At 1:50 the film is at the lunches; no number of today is said in its place."""
+    gone = filmed(400, foods=(CAKE,), **{"from": "1:50", "to": "1:58"})
+    assert corrections(gone, SAY) == {"lunch": (f"{BEFORE}: 400. Go by the numbers on this page.",)}
+    cue = "01:50.000 --> 01:56.000 line:0\nFrom before: 400\n(not in the lesson now)\n\n"
+    assert cue in corrected(gone)[CAPTIONS]
 
 
 def test_a_food_of_another_amount_is_told_with_its_amount() -> None:
@@ -284,7 +290,7 @@ def test_captions_in_a_language_without_pages_go_with_the_first() -> None:
 
 def test_what_to_film_again_stands_on_the_first_page() -> None:
     assert pack(filmed(400))[0].again == ("0:55 to 1:08: Apple pie was 400, and is 410 now.",)
-    gone = pack(filmed(400, foods=(FilmedFood(food="cake", amount="1 slice"),)))[0].again
+    gone = pack(filmed(400, foods=(CAKE,)))[0].again
     assert gone == ("0:55 to 1:08: 400 (cake) is not in the lesson any more.",)
     assert "python3 generator recorded two-days" in pack(DAYS)[0].again[0]
 

@@ -122,6 +122,7 @@ def _estimates(comparison: Comparison) -> Iterator[Figure]:
         return
     row, gap = found
     near, measure = rounded(gap), comparison.stop.measure
+    foods = next((one.sides for one in comparison.rows if one.id == row), comparison.holdings)
     yield Figure(
         id=f"{comparison.stop.id}.{row}.{FigureKind.ESTIMATE}",
         kind=FigureKind.ESTIMATE,
@@ -132,6 +133,7 @@ def _estimates(comparison: Comparison) -> Iterator[Figure]:
         stop=comparison.stop.id,
         steps=(Estimation(near, gap),),
         row=row,
+        foods=foods,
     )
 
 

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable, Iterator
+from decimal import Decimal
 
-from generator.compute.recorded import ChangedFigure, changed_figures
+from generator.compute.recorded import ChangedFigure, changed_figures, heard_at
 from generator.compute.result import LessonResult
 from generator.compute.showing import Showing
 from generator.model.captions import CaptionLimits
 from generator.model.figure import FigureKind
+from generator.model.recorded import FilmedFigure
 from generator.present.recording.line_breaks import lines_of
 from generator.present.recording.showing_name import showing_name
 from generator.present.recording.webvtt import webvtt_time
@@ -21,12 +24,16 @@ _TIMES = re.compile(r"^(?:(\d+):)?(\d\d):(\d\d)\.(\d{3})\s+-->", re.MULTILINE)
 
 
 def corrections(result: LessonResult, say: Say) -> dict[str, tuple[str, ...]]:
-    """By stop: what the video says, and what it is now."""
-    found: dict[str, tuple[str, ...]] = {}
+    """By stop: what the video says, and what it is now; last, which numbers of it are of before."""
+    found: dict[str, list[str]] = {}
     for changed, now in _still_there(result):
-        line = _sentence(_ON_PAGE, changed, now, result, say)
-        found[now.stop] = (*found.get(now.stop, ()), line)
-    return found
+        found.setdefault(now.stop, []).append(_sentence(_ON_PAGE, changed, now, result, say))
+    gone: dict[str, list[Decimal]] = {}
+    for changed in _gone(result):
+        gone.setdefault(heard_at(changed.filmed, result), []).append(changed.filmed.value)
+    for stop, values in gone.items():
+        found.setdefault(stop, []).append(say("correction_gone", numbers=_listed(values, say)))
+    return {stop: tuple(dict.fromkeys(lines)) for stop, lines in found.items()}
 
 
 def corrected_captions(
@@ -42,21 +49,31 @@ def corrected_captions(
         languages: of the site. Captions in a language the site does not have go with the first.
     """
     recorded, video = result.lesson.recorded, result.lesson.file.video
-    changed = _still_there(result)
-    if recorded is None or video is None or not changed:
+    if recorded is None or video is None:
         return {}
-    cues = [(int(one.filmed.start * 1000), _cue(one, now, result, say)) for one, now in changed]
+    cues = [*_cues(result, say)]
     return {
         name: _merged(recorded.captions[name], cues)
         for language, name in video.captions.items()
         if (language if language in languages else languages[0]) == say.language
         and name in recorded.captions
+        and cues
     }
 
 
 def _still_there(result: LessonResult) -> tuple[tuple[ChangedFigure, Showing], ...]:
-    """Changed numbers that the page still has; of one that is gone there is nothing to set right."""
+    """Changed numbers that the lesson still has."""
     return tuple((one, one.now) for one in changed_figures(result) if one.now)
+
+
+def _gone(result: LessonResult) -> tuple[ChangedFigure, ...]:
+    """Numbers of the film that the lesson has no more; nothing of today stands for them."""
+    return tuple(one for one in changed_figures(result) if one.now is None)
+
+
+def _listed(values: Iterable[Decimal], say: Say) -> str:
+    """Each value once, in the order of the film."""
+    return say.listed(tuple(dict.fromkeys(map(say.number, values))))
 
 
 def _sentence(
@@ -82,14 +99,26 @@ def _sentence(
     )
 
 
-def _cue(changed: ChangedFigure, now: Showing, result: LessonResult, say: Say) -> str:
+def _cues(result: LessonResult, say: Say) -> Iterator[tuple[int, str]]:
+    """A cue for each changed number, and one for all that are gone at the same time of the film."""
+    for changed, now in _still_there(result):
+        sentence = _sentence(_IN_CAPTIONS, changed, now, result, say)
+        yield _cue(changed.filmed, sentence, result)
+    gone: dict[Decimal, list[FilmedFigure]] = {}
+    for changed in _gone(result):
+        gone.setdefault(changed.filmed.start, []).append(changed.filmed)
+    for filmed in gone.values():
+        numbers = _listed((one.value for one in filmed), say)
+        yield _cue(filmed[0], say("correction_gone_caption", numbers=numbers), result)
+
+
+def _cue(filmed: FilmedFigure, sentence: str, result: LessonResult) -> tuple[int, str]:
     limits = result.lesson.caption_limits
-    start = int(changed.filmed.start * 1000)
-    end = min(int(changed.filmed.end * 1000), start + int(limits.longest * 1000))
-    sentence = _sentence(_IN_CAPTIONS, changed, now, result, say)
+    start = int(filmed.start * 1000)
+    end = min(int(filmed.end * 1000), start + int(limits.longest * 1000))
     text = "\n".join(_in_limits(sentence, limits))
     escaped = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
-    return f"{webvtt_time(start)} --> {webvtt_time(end)} line:0\n{escaped}"
+    return start, f"{webvtt_time(start)} --> {webvtt_time(end)} line:0\n{escaped}"
 
 
 def _in_limits(sentence: str, limits: CaptionLimits) -> tuple[str, ...]:

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
 
-from generator.compute.recorded import filmed_foods
+from generator.compute.filmed_match import filmed_foods
 from generator.compute.result import LessonResult
 from generator.compute.showing import Showing, shown_at
 from generator.compute.timeline import seconds
@@ -99,9 +99,12 @@ def _filmed(showing: Showing, times: Times) -> FilmedFigure:
         kind=showing.figure.kind,
         measure=showing.figure.measure,
         foods=filmed_foods(showing),
+        beside=showing.beside or None,
         side=showing.side or None,
         move=showing.move or None,
         person=showing.person or None,
+        change=showing.change or None,
+        asked=showing.asked or None,
         value=showing.figure.value,
         stop=showing.stop,
         start=start.to_integral_value(ROUND_FLOOR),
