@@ -178,5 +178,5 @@ _HINTS = {
 _PUBLISH = {
     Forge.GITHUB: "Once, in the repository's settings: Pages, Source, GitHub Actions. From then on every push publishes: `.github/workflows/publish.yml` checks the lessons, builds the site and stops at a mistake with its line.",
     Forge.GITLAB: "Once, in the project's settings: switch Pages on. From then on every push publishes: `.gitlab-ci.yml` checks the lessons, builds the site and stops at a mistake with its line.",
-    Forge.SERVER: "`python3 generator build` writes plain files into `site/`. Copy all of them to your web server.",
+    Forge.SERVER: "Name your web server in `site_data/site.yaml`, `publish: {server: user@host:/path}` or `publish: {folder: ../www}`. Or copy all of `site/` there yourself, once `python3 generator build` has written it.",
 }

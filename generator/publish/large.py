@@ -42,6 +42,8 @@ def refuse_large_commits(git: Git, remote_has: str) -> None:
     Raises:
         NotPublishedError: it does, and would be refused with all that came after it.
     """
+    if not git.run("rev-parse", "-q", "--verify", "HEAD").well:
+        return
     new = ("HEAD", f"^{remote_has}") if remote_has else ("HEAD",)
     names: dict[str, str] = {}
     for line in git.told("rev-list", "--objects", *new).splitlines():

@@ -80,7 +80,12 @@ def test_a_job_may_publish_or_run_what_is_in_the_repository_but_not_both(name: s
 def test_a_checkout_leaves_no_key_behind_and_brings_the_videos(name: str) -> None:
     fetched = [step["with"] for step in steps(name) if "checkout@" in step.get("uses", "")]
     assert fetched
-    assert all(one == {"lfs": True, "persist-credentials": False} for one in fetched)
+    for one in fetched:
+        assert one | {"fetch-depth": 2} == {
+            "lfs": True,
+            "persist-credentials": False,
+            "fetch-depth": 2,
+        }
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from generator.read.published import read_published
-from tests.publish.own_site import OwnSite
+from tests.publish.own_site import OwnSite, git, name_self
 
 
 def test_a_change_goes_out_with_its_record_and_a_second_time_nothing_does(site: OwnSite) -> None:
@@ -112,3 +112,16 @@ def test_the_first_push_of_a_branch_binds_it(site: OwnSite) -> None:
     site.change()
     assert site.publish().exit_code == 0
     assert site.git("rev-parse", "--abbrev-ref", "@{upstream}") == "origin/main"
+
+
+def test_a_repository_without_a_commit_goes_to_an_empty_remote(site: OwnSite) -> None:
+    (site.root / ".git").rename(site.root.parent / "old")
+    (site.remote).rename(site.root.parent / "old.git")
+    git(site.root.parent, "init", "-q", "--bare", "--initial-branch=main", str(site.remote))
+    site.git("init", "-q", "--initial-branch=main")
+    name_self(site.root)
+    site.git("remote", "add", "origin", str(site.remote))
+    done = site.publish()
+    assert done.exit_code == 0, done.output
+    assert site.commits() == ["Publish the site"]
+    assert "site_data/site.yaml" in site.there("ls-tree", "-r", "--name-only", "main")

@@ -198,6 +198,21 @@ def test_a_hook_of_hers_that_says_no_is_shown_and_what_was_staged_stays(site: Ow
     assert site.publish().exit_code == 0
 
 
+def test_a_full_disk_is_told(site: OwnSite) -> None:
+    """A hook stands for git, whose words these are."""
+    hook(
+        site.root / ".git",
+        "pre-commit",
+        "echo 'fatal: write error: No space left on device' >&2",
+        "exit 1",
+    )
+    site.change()
+    done = site.publish()
+    assert done.exit_code == 1
+    assert "the disk is full" in done.output
+    assert site.git("status", "--porcelain") == "M lessons/soup/lesson.yaml"
+
+
 @pytest.mark.parametrize(
     ("url", "told"),
     [
