@@ -13,11 +13,14 @@ from generator.cli.options import root_option
 from generator.cli.show import show
 from generator.plugin import write_by_hand
 from generator.problems import LessonError, Problem, Weight
+from generator.publish.changes import changes_since
+from generator.publish.changes_written import as_text
 from generator.publish.from_nothing import build_from_nothing
 from generator.publish.going_out import Steps
 from generator.publish.publishing import publish as publish_site
 from generator.publish.publishing import take_back
 from generator.publish.refused import NotPublishedError
+from generator.publish.revision import NoStateError
 from generator.publish.talk import Talk
 
 
@@ -36,6 +39,7 @@ def publish(root: Path, note: str, *, yes: bool, undo: bool) -> None:
     steps = Steps(
         check=partial(_check, root),
         build=lambda: build_from_nothing(root, partial(write_by_hand, root), _no_word),
+        changes=partial(_changes, root),
     )
     do = take_back if undo else publish_site
     try:
@@ -55,6 +59,14 @@ def _check(root: Path) -> None:
     if any(one.weight is Weight.MUST for one in problems):
         raise LessonError(problems)
     show(problems, root)
+
+
+def _changes(root: Path, revision: str) -> str:
+    """What changed by meaning; nothing where there is no such state, or today's program can make none of it."""
+    try:
+        return as_text(changes_since(root, revision or None, write_by_hand), everything=False)
+    except NoStateError:
+        return ""
 
 
 def _no_word(_: tuple[Problem, ...]) -> None:

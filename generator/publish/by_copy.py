@@ -7,11 +7,11 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from generator.model.publish_to import PublishTo
-from generator.publish.going_out import GoingOut, Steps, is_recorded, now, publication
+from generator.publish.going_out import GoingOut, Steps, is_recorded, moment, publication
 from generator.publish.kept_record import forget_cut_off, taken_back
 from generator.publish.record import append_publication
 from generator.publish.refused import NotPublishedError
-from generator.publish.shown import told_lessons
+from generator.publish.shown import told_changes
 from generator.publish.talk import Talk
 from generator.publish.to_folder import place_of, put_into, refuse_foreign
 from generator.publish.to_server import put_on, refuse_unready_server, server_of
@@ -45,7 +45,7 @@ def publish_by_copy(root: Path, to: PublishTo, steps: Steps, note: str, talk: Ta
     target.ready()
     steps.check()
     going = steps.build()
-    talk.tell(told_lessons(going))
+    talk.tell(told_changes(steps, going))
     if not talk.ask(f"Put this in the place of what stands at {target.called}?"):
         raise NotPublishedError("nothing was published", "publish again whenever you want to")
     _put(root, target, steps, going, note)
@@ -58,7 +58,7 @@ def _put(root: Path, target: _Target, steps: Steps, going: GoingOut, note: str) 
     if is_recorded(going) and not note:
         target.put(going.folder)
         return
-    line = publication(going, now(), target.kind, note)
+    line = publication(going, moment(going.past), target.kind, note)
     with taken_back(root, line.at):
         append_publication(root, line, going.states)
         target.put(steps.build().folder)

@@ -7,14 +7,14 @@ from generator.publish.commit import commit, message, push
 from generator.publish.diverged import bring_in, how_far
 from generator.publish.found import publications, unrecorded_since, unsent
 from generator.publish.git import Git
-from generator.publish.going_out import GoingOut, States, Steps, is_recorded, now, publication
+from generator.publish.going_out import GoingOut, States, Steps, is_recorded, moment, publication
 from generator.publish.in_the_way import refuse_unready
 from generator.publish.kept_record import forget_cut_off, taken_back
 from generator.publish.large import refuse_large, refuse_large_commits
 from generator.publish.record import append_publication
 from generator.publish.refused import NotPublishedError
 from generator.publish.remote import Remote, find_remote
-from generator.publish.shown import told_changes, told_left
+from generator.publish.shown import told_changes, told_commit, told_left
 from generator.publish.talk import Talk
 from generator.publish.workflow import will_appear
 from generator.publish.worktree import (
@@ -52,9 +52,10 @@ def publish_by_git(git: Git, steps: Steps, note: str, talk: Talk) -> None:
             return
         _ask(talk, f"{unsent(apart.ahead)} for {remote.called}. Push now?")
     else:
-        talk.tell(told_changes(git, going, changed, remote.has) + told_left(changed.left))
+        talk.tell(told_changes(steps, going))
+        talk.tell(told_commit(git, changed, remote.has) + told_left(changed.left))
         _ask(talk, f"Commit this and push it to {remote.called}?")
-        line = publication(going, now(), "git", note)
+        line = publication(going, moment(going.past), "git", note)
         record_and_commit(git, line, going.states, changed, "Publish the site")
     push(git, remote)
     talk.tell(f"It is at {remote.called} now. {will_appear(git, going.site.address)}")

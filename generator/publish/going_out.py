@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from generator import __version__
@@ -13,6 +13,7 @@ from generator.model.site import SiteFile
 
 States = Mapping[str, Mapping[str, LessonState]]
 """By lesson and language."""
+_MOMENT = "%Y-%m-%dT%H:%M:%SZ"
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,11 +38,17 @@ class Steps:
     """Says what is to be looked at; raises ``LessonError`` where something must be put right."""
     build: Callable[[], GoingOut]
     """Builds the site from nothing; raises ``LessonError`` and leaves the old one where it cannot."""
+    changes: Callable[[str], str]
+    """Says what changed by meaning since a revision, or without one since the last publication; nothing where that cannot be said."""
 
 
-def now() -> str:
-    """This moment as the record writes it."""
-    return datetime.now(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
+def moment(past: Published) -> str:
+    """This moment as the record writes it; later than every one in it, also where a clock went wrong."""
+    now = datetime.now(UTC).replace(microsecond=0)
+    if past.publications:
+        last = datetime.strptime(past.publications[-1].at, _MOMENT).replace(tzinfo=UTC)
+        now = max(now, last + timedelta(seconds=1))
+    return now.strftime(_MOMENT)
 
 
 def publication(going: GoingOut, at: str, to: str, note: str, undoes: str = "") -> Publication:

@@ -5,18 +5,23 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from generator.publish.git import Git
-from generator.publish.going_out import GoingOut
+from generator.publish.going_out import GoingOut, Steps
 from generator.publish.worktree import Changed
 
 _TOLD = 20
 """Files that are told one by one."""
 
 
-def told_changes(git: Git, going: GoingOut, changed: Changed, remote_has: str) -> str:
-    """Which lessons say something else, and the files that change on the remote, those of earlier commits too."""
+def told_changes(steps: Steps, going: GoingOut) -> str:
+    """What differs by meaning from the last publication; of the first one, which lessons go out."""
+    told = steps.changes("") if going.past.publications else ""
+    return told or _told_lessons(going)
+
+
+def told_commit(git: Git, changed: Changed, remote_has: str) -> str:
+    """The files that change on the remote, those of commits of before among them."""
     files = sorted({*changed.taken, *_committed(git, remote_has)})
-    named = f"In these files:\n{told_files(files)}" if files else "No file changes but the record."
-    return f"{told_lessons(going)}\n{named}"
+    return f"In these files:\n{told_files(files)}" if files else "No file changes but the record."
 
 
 def told_left(left: tuple[str, ...]) -> str:
@@ -47,7 +52,7 @@ def told_files(files: Sequence[str]) -> str:
     return lines + (f"\n  and {more} more" if more > 0 else "")
 
 
-def told_lessons(going: GoingOut) -> str:
+def _told_lessons(going: GoingOut) -> str:
     """Which lessons go out, are new, say something else or go out no more, after the record."""
     before = set(going.past.publications[-1].lessons) if going.past.publications else set()
     lines = [

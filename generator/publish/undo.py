@@ -12,7 +12,7 @@ from generator.publish.commit import push
 from generator.publish.diverged import how_far
 from generator.publish.found import Commit, later_commits, publications
 from generator.publish.git import Git
-from generator.publish.going_out import States, Steps, now, publication, states_at
+from generator.publish.going_out import States, Steps, moment, publication, states_at
 from generator.publish.in_the_way import git_folder
 from generator.publish.refused import NotPublishedError
 from generator.publish.remote import Remote
@@ -48,11 +48,19 @@ def undo(git: Git, steps: Steps, note: str, talk: Talk) -> None:
         )
         raise NotPublishedError(what, "leave it as it is")
     talk.tell(_told(git, last, before) + told_files(files))
+    if told := steps.changes(before.name[:12]):
+        talk.tell(f"What is taken back with it:\n{told}")
     if not talk.ask("Take the last publication back?"):
         raise NotPublishedError("nothing was taken back", "all is as it was")
     with _files_of(git, before):
         line, states = _state(git, steps, before, talk, other_program=_of_program(files))
-        line = replace(line, at=now(), to="git", note=" ".join(note.split()), undoes=last.at)
+        line = replace(
+            line,
+            at=moment(read_published(git.root)),
+            to="git",
+            note=" ".join(note.split()),
+            undoes=last.at,
+        )
         subject = f"Take back the publication of {_day(last.at)}"
         record_and_commit(git, line, states, Changed(files, frozenset(), ()), subject)
     push(git, remote)
@@ -67,7 +75,7 @@ def _of_program(files: tuple[str, ...]) -> bool:
 def _state(
     git: Git, steps: Steps, before: Commit, talk: Talk, *, other_program: bool
 ) -> tuple[Publication, States]:
-    """What goes out then: as it is built now, or as the record has it where another program will build it."""
+    """What goes out then: as it is built today, or as the record has it where another program will build it."""
     if not other_program:
         steps.check()
         going = steps.build()
@@ -131,7 +139,7 @@ def _told(git: Git, last: Commit, before: Commit) -> str:
 
 def _day(at: str) -> str:
     """``2026-11-26T17:03:00Z`` for people."""
-    return at.replace("T", " ").removesuffix("Z")[:16]
+    return f"{at[:10]} {at[11:16]} UTC"
 
 
 @contextmanager
