@@ -35,6 +35,7 @@ from generator.present.words.care import care_of_foods
 from generator.present.words.count_truth import count_says, count_sources, count_truths, count_why
 from generator.present.words.day_need import day_needs
 from generator.present.words.prose import inline
+from generator.present.words.reviewed import reviewed_views
 from generator.present.words.say import Say
 from generator.present.words.standards import standard_words
 from generator.present.words.teaching import key_questions, sentence_frames, words_to_know
@@ -75,6 +76,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         adaptations=adaptations(result, say),
         neighbours=tuple(_neighbours(surround)),
         care=care_of_foods(result, say),
+        reviewed=reviewed_views(result, say),
         sources=tuple(_sources(stops, told.links.lesson.href)),
         brings=brings_views(result.holdings, say),
         day_needs=day_needs(result, say),

@@ -23,6 +23,7 @@ def notes_parts(view: NotesView, say: Say) -> tuple[LinkView, ...]:
         ("adapt", say("notes_adapt"), view.adaptations),
         ("upset", say("notes_upset"), True),
         ("care", say("notes_care"), True),
+        ("reviewed", say("reviewed_title"), view.reviewed),
         ("next", say("notes_next"), True),
         ("sources", say("notes_sources"), True),
         ("brings", say("notes_brings"), view.brings),

@@ -5,12 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import PurePosixPath
 
-from generator.model.figure import FigureKind, Tally
 from generator.model.published import LessonState, PublishedNumber
 from generator.present.pages.table import PAGES
 from generator.present.papers.table import PACKET, PAPERS
 from generator.present.updates.differences import ChangeKind, Difference, differences
-from generator.present.words.families import NUMBER
+from generator.present.words.numbers_named import BARE, number_name, number_said
 from generator.present.words.say import Say
 
 SHEET_TITLES = {
@@ -39,8 +38,6 @@ _SENTENCES = {
     ChangeKind.ROWS: "updates_rows",
     ChangeKind.TEXTS: "updates_texts",
 }
-_BARE = {FigureKind.COUNT, FigureKind.LEFT_OVER, FigureKind.MINUTES, FigureKind.ONE_MOVE_PER}
-"""From the gap on no food is named beside a number: it would read as a price."""
 _FOR_PEOPLE = {".html", ".pdf", ".zip", ".imscc"}
 """Files that somebody opens; others are fetched by pages alone."""
 _PAGE_TITLES = {one.name: one.title or one.link for one in PAGES}
@@ -106,20 +103,6 @@ def said(one: Difference, heading: str, say: Say) -> str:
             return say(_SENTENCES[one.kind], stop=heading, was=one.was, now=one.now)
 
 
-def number_name(number: PublishedNumber, heading: str, say: Say) -> str:
-    """``the gap (Apple, Banana)``; from the gap on its stop stands in the place of its foods."""
-    name = say(NUMBER.key(number.kind))
-    of = heading if number.kind in _BARE else number.of
-    return f"{name} ({of})" if of else name
-
-
-def number_said(number: PublishedNumber, say: Say) -> str:
-    """``320 kcal``, in the numbers of the language; what is counted has no unit."""
-    written = say.number(number.value)
-    bare = number.unit in set(Tally) or number.kind in {FigureKind.COUNT, FigureKind.LEFT_OVER}
-    return written if bare else say.from_left(f"{written}\N{NO-BREAK SPACE}{number.unit}")
-
-
 def page_title(name: str, say: Say) -> str:
     """What a file of a lesson is called; its own name where it has no title."""
     if key := _PAGE_TITLES.get(name):
@@ -131,7 +114,7 @@ def page_title(name: str, say: Say) -> str:
 
 def _said_number(one: Difference, heading: str, say: Say) -> str:
     if one.old and one.new:
-        if one.new.kind not in _BARE and one.old.of != one.new.of:
+        if one.new.kind not in BARE and one.old.of != one.new.of:
             return _said_of_another(one.old, one.new, heading, say)
         return say(
             "updates_number",

@@ -12,6 +12,7 @@ from generator.present.views.cartridges import CartridgesView
 from generator.present.views.class_link import ClassLinkView
 from generator.present.views.embed import SnippetView
 from generator.present.views.page import LinkView, PageView
+from generator.present.views.reviewed import ReviewedView
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,6 +151,8 @@ class NotesView:
     """The lessons before and after it, in this order; none where there is no other."""
     care: tuple[str, ...]
     """What the lesson's own foods ask for; the rest stands on its page."""
+    reviewed: tuple[ReviewedView, ...]
+    """Who read it; nobody where no reading holds."""
     sources: tuple[StopSourcesView, ...]
     brings: tuple[BringsView, ...]
     """Of each portion that has a record."""
