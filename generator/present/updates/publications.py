@@ -10,7 +10,7 @@ from generator.model.published import LessonState, Publication, Published
 from generator.present.updates.differences import Difference, differences
 from generator.present.updates.said import is_for_people
 
-_States = Mapping[tuple[str, str], LessonState]
+_States = Mapping[str, Mapping[str, LessonState]]
 """By lesson and language, those that are there."""
 
 
@@ -49,13 +49,8 @@ class LessonUpdate:
     """Other languages that it has no more."""
     languages_there: tuple[str, ...] = ()
     """Of one that is gone: other languages that still have it."""
-
-    @property
-    def differences(self) -> tuple[Difference, ...]:
-        """What differs for anybody who reads it, where it was there before and still is."""
-        if self.before is None or self.now is None:
-            return ()
-        return tuple(filter(is_for_people, differences(self.before, self.now)))
+    differences: tuple[Difference, ...] = ()
+    """What differs for anybody who reads it, where it was there before and still is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,15 +108,13 @@ def updates(published: Published, language: str, leads_on: Mapping[str, str]) ->
     moments, by_time = _by_time(published)
     said = {at: tuple(one for one in published.publications if one.at == at) for at in moments}
     undone = {one.undoes: one.at for one in published.publications if one.undoes}
-    there: dict[tuple[str, str], LessonState] = {}
+    there: dict[str, dict[str, LessonState]] = {}
     site: Publication | None = None
     found: list[Update] = []
     for number, at in enumerate(moments):
-        before = dict(there)
-        for key, state in by_time[at].items():
-            there.pop(key, None)
-            if not state.gone:
-                there[key] = state
+        before = {lesson: dict(there.get(lesson, {})) for lesson in by_time[at]}
+        for lesson, spoken in by_time[at].items():
+            there[lesson] = _standing(there.get(lesson, {}), spoken)
         told, last = said[at], site
         site = told[-1] if told else site
         lessons = _lessons(before, there, by_time[at], language, leads_on)
@@ -133,7 +126,7 @@ def updates(published: Published, language: str, leads_on: Mapping[str, str]) ->
                 undoes=next((one.undoes for one in told if one.undoes), ""),
                 undone=undone.get(at, ""),
                 first=number == 0,
-                lessons_there=sum(one == language for _, one in there),
+                lessons_there=sum(language in spoken for spoken in there.values()),
                 site=_site_change(last, site),
                 lessons=tuple(sorted(lessons, key=lambda one: (one.title.casefold(), one.lesson))),
             )
@@ -141,16 +134,21 @@ def updates(published: Published, language: str, leads_on: Mapping[str, str]) ->
     return tuple(reversed(found))
 
 
-def _by_time(
-    published: Published,
-) -> tuple[tuple[str, ...], Mapping[str, dict[tuple[str, str], LessonState]]]:
+def _standing(
+    before: Mapping[str, LessonState], touched: Mapping[str, LessonState]
+) -> dict[str, LessonState]:
+    """The languages that a lesson is in, after a publication."""
+    return {spoken: one for spoken, one in {**before, **touched}.items() if not one.gone}
+
+
+def _by_time(published: Published) -> tuple[tuple[str, ...], Mapping[str, _States]]:
     """Every moment, the oldest first, and which states begin at each; the last of two at one moment counts."""
     moments = {one.at for one in published.publications}
     moments |= {state.at for states in published.lessons.values() for state in states}
-    found: dict[str, dict[tuple[str, str], LessonState]] = {at: {} for at in sorted(moments)}
+    found: dict[str, dict[str, dict[str, LessonState]]] = {at: {} for at in sorted(moments)}
     for lesson, states in published.lessons.items():
         for state in states:
-            found[state.at][lesson, state.language] = state
+            found[state.at].setdefault(lesson, {})[state.language] = state
     return tuple(found), found
 
 
@@ -158,15 +156,15 @@ def _lessons(
     before: _States, now: _States, touched: _States, language: str, leads_on: Mapping[str, str]
 ) -> Iterator[LessonUpdate]:
     """The lessons that a publication touched, as far as anything differs for the language."""
-    names = dict.fromkeys(lesson for lesson, _ in touched)
-    came_from = _came_from(before, now, names, language, leads_on)
+    came_from = _came_from(before, now, touched, language, leads_on)
     left = set(came_from.values())
-    for lesson in names:
+    for lesson in touched:
         if lesson in left:
             continue
         old = came_from.get(lesson, lesson)
         others = _others(before, old, language), _others(now, lesson, language)
-        told = _lesson(lesson, before.get((old, language)), now.get((lesson, language)), others)
+        was, today = before[old].get(language), now[lesson].get(language)
+        told = _lesson(lesson, was, today, others)
         if told is None:
             continue
         if old != lesson:
@@ -186,9 +184,9 @@ def _came_from(
     gone = {
         leads_on[one]: one
         for one in names
-        if one in leads_on and (one, language) in before and (one, language) not in now
+        if one in leads_on and language in before[one] and language not in now[one]
     }
-    new = (one for one in names if (one, language) in now and (one, language) not in before)
+    new = (one for one in names if language in now[one] and language not in before[one])
     return {one: gone[end] for one in new if (end := leads_on.get(one, one)) in gone}
 
 
@@ -221,12 +219,13 @@ def _lesson(
         return LessonUpdate(lesson, was.title, Went.GONE, before=was, languages_there=there)
     if was is None:
         return LessonUpdate(lesson, now.title, Went.NEW, now=now)
-    return LessonUpdate(lesson, now.title, Went.CHANGED, "", was, now, new, gone)
+    found = tuple(filter(is_for_people, differences(was, now)))
+    return LessonUpdate(lesson, now.title, Went.CHANGED, "", was, now, new, gone, differences=found)
 
 
 def _others(states: _States, lesson: str, language: str) -> frozenset[str]:
     """The other languages that a lesson is in."""
-    return frozenset(spoken for name, spoken in states if name == lesson and spoken != language)
+    return frozenset(states[lesson].keys() - {language})
 
 
 def _site_change(before: Publication | None, now: Publication | None) -> SiteChange:
