@@ -117,7 +117,7 @@ PLANTED: dict[str, tuple[dict[str, object], tuple[str, str]]] = {
     ),
     "a film": (
         {"numbers": {"soups.broth": number("920")}},
-        ("The film may still say what was before", "El video quizá todavía diga lo de antes"),
+        ("The video may still say what was before", "El video quizá todavía diga lo de antes"),
     ),
     "a stop less, one more": (
         {"stops": {"talk": "Talk"}, "numbers": {}},
