@@ -62,7 +62,8 @@ def undo(git: Git, steps: Steps, note: str, talk: Talk) -> None:
             undoes=last.at,
         )
         subject = f"Take back the publication of {_day(last.at)}"
-        record_and_commit(git, line, states, Changed(files, frozenset(), ()), subject)
+        staged = Changed((), frozenset(), ())  # the patch is staged already
+        record_and_commit(git, line, states, staged, subject)
     push(git, remote)
     talk.tell(f"Taken back at {remote.called}. {will_appear(git, line.address)}")
 

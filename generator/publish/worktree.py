@@ -29,7 +29,7 @@ class Changed:
     taken: tuple[str, ...]
     """Paths that go into the commit: changed, gone, or new and part of the site."""
     untracked: frozenset[str]
-    """Those of them that git was told to forget (``git rm --cached``) while the file stays."""
+    """Those of them that git was told to forget (``git rm``), also where the file stays: staged, and not to be added again."""
     left: tuple[str, ...]
     """New files that nothing of the site names: they stay on this machine."""
 

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from generator.read.published import read_published
 from tests.publish.own_site import OwnSite
+from tests.site_project import small_lesson, write_lesson
 
 LESSON = "lessons/soup/lesson.yaml"
 
@@ -99,3 +102,61 @@ def test_a_file_that_lies_where_one_comes_back_is_not_overwritten(site: OwnSite)
     assert "theme/note.txt" in done.output
     assert picture.read_text("utf-8") == "Mine\n"
     assert site.git("status", "--porcelain") == ""
+
+
+def test_a_lesson_that_was_added_goes_again_and_comes_back(site: OwnSite) -> None:
+    site.change()
+    assert site.publish().exit_code == 0
+    write_lesson(site.root, "bread", small_lesson(title="Bread"))
+    assert site.publish().exit_code == 0
+    done = site.publish("--undo")
+    assert done.exit_code == 0, done.output
+    assert not (site.root / "lessons/bread/lesson.yaml").exists()
+    gone = read_published(site.root).last("bread", "en")
+    assert gone
+    assert gone.gone
+    again = site.publish("--undo")
+    assert again.exit_code == 0, again.output
+    back = read_published(site.root).last("bread", "en")
+    assert back
+    assert back.title == "Bread"
+
+
+def test_a_program_of_before_goes_back_with_what_the_record_says(site: OwnSite) -> None:
+    """Today's program may make nothing of the files of before, and it is not the one that will build them."""
+    site.write("generator/requirements.lock", "plumline==0.2.0\n")
+    site.change()
+    assert site.publish().exit_code == 0
+    site.write("generator/requirements.lock", "plumline==0.3.0\n")
+    site.change("of soup", "of stew")
+    assert site.publish().exit_code == 0
+    done = site.publish("--undo")
+    assert done.exit_code == 0, done.output
+    assert "The program goes back to" in done.output
+    assert "0.2.0" in site.there("show", "main:generator/requirements.lock")
+    state = read_published(site.root).last("soup", "en")
+    assert state
+    assert state.title == "A lesson of soup"
+
+
+def test_what_others_pushed_meanwhile_stops_it(site: OwnSite, tmp_path: Path) -> None:
+    _, second = two_publications(site)
+    site.colleague("lessons/guide/hello.md", "# Hello\n", tmp_path / "ana")
+    done = site.publish("--undo")
+    assert done.exit_code == 1
+    assert "publish first" in done.output
+    assert (site.root / LESSON).read_text("utf-8") == second
+
+
+def test_an_undo_that_does_not_arrive_is_pushed_on_by_the_next_publication(site: OwnSite) -> None:
+    first, _ = two_publications(site)
+    hook = site.remote / "hooks/pre-receive"
+    hook.write_text("#!/bin/sh\nexit 1\n", "utf-8")
+    hook.chmod(0o755)
+    done = site.publish("--undo")
+    assert done.exit_code == 1
+    assert "your commit is kept here" in done.output
+    assert (site.root / LESSON).read_text("utf-8") == first
+    hook.unlink()
+    assert site.publish().exit_code == 0
+    assert site.commits()[0].startswith("Take back")

@@ -43,7 +43,8 @@ class Educator:
             self.here = (self.here / words[1]).resolve()
             return ""
         if words[:2] == PROGRAM:
-            typed = "".join(f"{answer}\n" for answer in ANSWER.findall(PAGE))
+            answers = ["y"] if words[2] == "publish" else ANSWER.findall(PAGE)
+            typed = "".join(f"{answer}\n" for answer in answers)
             done = plumline(self.installed, *words[2:], cwd=self.here, typed=typed)
         else:
             done = subprocess.run(
@@ -102,7 +103,8 @@ def published(educator: Educator, tmp_path_factory: pytest.TempPathFactory) -> I
         ["git", "clone", "--quiet", "--branch=main", str(educator.forge), str(clone)], check=True
     )
     workflow = yaml.safe_load((clone / ".github/workflows/publish.yml").read_text("utf-8"))
-    steps = [step.get("run", "") for step in workflow["jobs"]["build"]["steps"]]
+    steps = workflow["jobs"]["build"]["steps"]
+    steps = [step.get("run", "") for step in steps if "if" not in step]
     ran = [
         shlex.split(step, comments=True) for step in steps if step.startswith("python3 generator ")
     ]
@@ -148,7 +150,7 @@ def test_nothing_else_is_published(educator: Educator) -> None:
     tops = {path.relative_to(site).parts[0] for path in site.rglob("*.html")}
     assert tops == {
         *("404.html", "care.html", "codes.html", "index.html", "lessons.html"),
-        *("sources.html", "teachers.html"),
+        *("sources.html", "teachers.html", "updates.html"),
         *("embed", "supper-on-the-hill"),
     }
     for file in site.rglob("*.html"):
