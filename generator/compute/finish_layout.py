@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Mapping
 from dataclasses import dataclass
 from hashlib import sha256
+from itertools import islice, product
 from math import prod
 
 from generator.compute.counted_answers import (
@@ -26,6 +27,8 @@ noticed, and not only two that changed places."""
 WHOLE, PARTED = 2, 3
 """Ways of a stop in a code: done or not; and, where a class link left some out, not asked."""
 _SYMBOLS = 32
+_MOST_CHOICES = 256
+"""Of older names of stops: eight stops that had one other name each, and any of them changed by itself."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,10 +78,9 @@ class FinishLayout:
 def finish_layout(result: LessonResult) -> FinishLayout:
     """The layout of a lesson: the same in all its languages, and for all wordings of it."""
     answers, stops, twice = answers_that_count(result), stops_of(result), asked_twice(result)
-    said = (*stops, *(f"{one.id}={one.value}" for one in answers), *_pairs(twice))
     return FinishLayout(
         lesson=mark(result.lesson.id),
-        numbers=mark("\n".join(said)),
+        numbers=_numbers(result, {}),
         stops=stops,
         answers=tuple(one.id for one in answers),
         twice=twice,
@@ -90,5 +92,36 @@ def mark(text: str) -> int:
     return int.from_bytes(sha256(text.encode()).digest()[:2]) >> (16 - MARK_BITS)
 
 
-def _pairs(twice: tuple[AskedTwice, ...]) -> Iterator[str]:
-    return (f"{one.before}>{one.after}" for one in twice)
+def former_marks(result: LessonResult) -> tuple[tuple[int, ...], tuple[int, ...]]:
+    """What codes hold that were shown while the lesson, or some of its stops, had other names.
+
+    Returns:
+        Marks of the lesson's older names, and of its numbers with every choice of names its stops had.
+    """
+    lesson = result.lesson
+    named = [
+        [(ids.stop, name) for name in (ids.stop, *stop.formerly)]
+        for stop, ids in zip(lesson.file.stops, lesson.ids, strict=True)
+        if stop.formerly
+    ]
+    choices = islice(product(*named), 1, _MOST_CHOICES)  # the first is how they are called today
+    numbers = (_numbers(result, dict(choice)) for choice in choices)
+    return tuple(map(mark, lesson.file.formerly)), tuple(dict.fromkeys(numbers))
+
+
+def _numbers(result: LessonResult, names: Mapping[str, str]) -> int:
+    """The mark of a lesson's numbers.
+
+    Args:
+        result: the lesson.
+        names: by id of a stop, the name it had.
+    """
+
+    def named(name: str) -> str:
+        stop, dot, inner = name.partition(".")
+        return names.get(stop, stop) + dot + inner
+
+    stops = map(named, stops_of(result))
+    answers = (f"{named(one.id)}={one.value}" for one in answers_that_count(result))
+    pairs = (f"{named(one.before)}>{named(one.after)}" for one in asked_twice(result))
+    return mark("\n".join((*stops, *answers, *pairs)))

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from markupsafe import escape
 
-from generator.compute.finish_layout import finish_layout
+from generator.compute.finish_layout import finish_layout, former_marks
 from generator.compute.result import LessonResult
 from generator.model.film import FILM_KEYS
 from generator.model.food import NOT_LOOKED_AT, FoodEntry
@@ -56,6 +56,8 @@ class LessonEntry:
     """Its place in the lists, where somebody chose one."""
     marks: tuple[int, int]
     """Of the lesson and of its numbers, as finish codes hold them."""
+    former_marks: tuple[tuple[int, ...], tuple[int, ...]]
+    """The same, as codes hold them that were shown under older names."""
 
 
 def film_sizes(lesson: Lesson) -> tuple[int, ...]:
@@ -90,6 +92,7 @@ def lesson_entry(result: LessonResult) -> LessonEntry:
         captions=tuple(file.video.captions) if file.video else (),
         order=file.order,
         marks=(layout.lesson, layout.numbers),
+        former_marks=former_marks(result),
     )
 
 

@@ -128,13 +128,17 @@ class Presenter:
                 body = body.replace(mark, self._theme.fill_part(view, self._say, self._at(FRONT)))
         return body
 
-    def not_found(self, told: Mapping[Presenter, Sequence[LessonEntry]]) -> Output:
+    def not_found(
+        self, told: Mapping[Presenter, Sequence[LessonEntry]], formerly: str = ""
+    ) -> Output:
         """The page in the place of one that is not there, for the whole site.
 
         Args:
             told: the lessons of each language, by who makes its pages; this one first.
+            formerly: path of the list of older names of lessons, where there is one.
         """
-        view = not_found_view((one.surround, entries) for one, entries in told.items())
+        parts = ((one.surround, entries) for one, entries in told.items())
+        view = not_found_view(parts, formerly)
         return Output(NOT_FOUND, self._fill(view, NOT_FOUND).encode())
 
     def formerly(self, one: Former) -> Output:

@@ -20,6 +20,7 @@ from generator.present.words.prose import plain
 from generator.steps.formerly_published import published_formers
 from generator.steps.lessons import KeptLesson
 from generator.steps.site import FRONT, Site
+from generator.steps.standing import OLDER_NAMES
 
 
 def formerly(site: Site) -> Iterator[Output]:
@@ -30,6 +31,7 @@ def formerly(site: Site) -> Iterator[Output]:
         if path not in there:
             yield site.presenters[language].formerly(one)
     yield from _kept_lists(site)
+    yield from _older_names(site)
 
 
 def formers(site: Site) -> Iterator[tuple[str, Former]]:
@@ -113,6 +115,19 @@ def _places(site: Site, lesson: KeptLesson, language: str) -> tuple[FormerPlace,
         )
         for (kind, _), stop in zip(lesson.facts.stops, lesson.facts.standing.stops, strict=True)
     )
+
+
+def _older_names(site: Site) -> Iterator[Output]:
+    """Where the folders of lessons stand now by where they stood, in each language; for files that hold no page."""
+    folders = {language: folder_of(language, site.library.site) for language in site.presenters}
+    names = {
+        f"{folders[language]}{name}/": f"{folders[language]}{lesson.id}/"
+        for lesson in site.lessons
+        for name in lesson.facts.standing.formerly
+        for language in lesson.facts.addresses
+    }
+    if names:
+        yield Output(OLDER_NAMES, json.dumps(names).encode())
 
 
 def _framed(site: Site) -> Iterator[str]:

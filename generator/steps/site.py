@@ -29,7 +29,7 @@ from generator.problems import Place, Problem
 from generator.steps.drafts import drafts_told
 from generator.steps.facts import media_of
 from generator.steps.lessons import KeptLesson
-from generator.steps.standing import FRONT, pages_of, today_of
+from generator.steps.standing import FRONT, OLDER_NAMES, pages_of, today_of
 from generator.steps.work import WorkedLesson, work_lesson
 
 _OWN = (CODES, LESSONS, UPDATES)
@@ -129,7 +129,8 @@ class Site:
     def not_found(self) -> Output:
         """The page a host sends in the place of one that is not there."""
         told = {made: self.entries(language) for language, made in self.presenters.items()}
-        return next(iter(told)).not_found(told)
+        had = any(one.facts.standing.formerly for one in self.lessons)
+        return next(iter(told)).not_found(told, OLDER_NAMES if had else "")
 
     def components(self, root: Path) -> Iterator[Output]:
         """For a preview: the page of all components, made of as few lessons as show every kind of stop."""

@@ -15,6 +15,8 @@ from generator.present.pages.not_found import NOT_FOUND
 from generator.problems import Place, Problem
 from generator.read.library import SITE
 
+OLDER_NAMES = "assets/formerly.json"
+"""The list by which the page in the place of a lost one finds a file of a lesson that had another name."""
 FRONT = "index.html"
 """Address of the front page from the site's root; it lists the lessons, with or without a text by hand."""
 

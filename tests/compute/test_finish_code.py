@@ -23,7 +23,13 @@ from generator.compute.finish_code import (
     read_code,
     step_of,
 )
-from generator.compute.finish_layout import SPREAD, FinishLayout, finish_layout, mark
+from generator.compute.finish_layout import (
+    SPREAD,
+    FinishLayout,
+    finish_layout,
+    former_marks,
+    mark,
+)
 from tests.project import GOOD, ROOT, worked
 
 CASES = json.loads((ROOT / "tests/examples/finish-codes.json").read_text("utf-8"))
@@ -212,3 +218,28 @@ def test_codes_of_the_demo_are_short() -> None:
 
     lengths = {name: finish_layout(result).symbols(2) + 1 for name, result in RESULTS.items()}
     assert all(11 <= length <= 14 for length in lengths.values()), lengths
+
+
+def test_codes_of_older_names_are_known_by_their_marks(tmp_path: Path) -> None:
+    """Made of the lesson under each name that it and its stops had: what was shown then is read now."""
+    asked = GOOD.replace("  - talk:\n", "  - talk:\n      id: last\n")
+    asked = asked.replace(
+        "  - move:\n", "  - move:\n      id: count-it\n"
+    )  # else called by what it counts
+    renamed = asked.replace(
+        "      id: breakfast\n", "      id: morning\n      formerly: [breakfast, early]\n"
+    )
+    renamed = renamed.replace("for: breakfast", "for: morning")
+    renamed = renamed.replace("      id: last\n", "      id: end\n      formerly: [last]\n")
+    now = worked(tmp_path / "now", f"formerly: [lunch, snack]\n{renamed}")
+    lessons, numbers = former_marks(now)
+    assert lessons == (mark("lunch"), mark("snack"))
+    then = asked.replace("id: breakfast", "id: early").replace("for: breakfast", "for: early")
+    halfway = renamed.replace("      id: end\n      formerly: [last]\n", "      id: last\n")
+    for number, text in enumerate((asked, then, halfway)):
+        before = finish_layout(worked(tmp_path / str(number), text))
+        assert before.numbers in numbers
+        assert before.numbers != finish_layout(now).numbers
+    other = asked.replace("150 g", "250 g")
+    assert finish_layout(worked(tmp_path / "other", other)).numbers not in numbers
+    assert former_marks(worked(tmp_path / "never", GOOD)) == ((), ())

@@ -5,8 +5,8 @@ import { readFinish } from "./finish-layout.js";
 /**
  * @typedef {object} KnownLesson
  * @property {string} title
- * @property {number} lesson
- * @property {number} numbers
+ * @property {number[]} lesson marks of its id, of today and of before
+ * @property {number[]} numbers marks of its numbers, of today and under older names of its stops
  * @property {string} file address of what is fetched of it
  */
 
@@ -28,9 +28,9 @@ export class ClassReading {
   async read(written) {
     const { line, label, code, marks } = codeIn(written);
     if (typeof marks === "string") return { line, why: marks };
-    const named = this.lessons.filter(({ lesson }) => lesson === marks.lesson);
+    const named = this.lessons.filter(({ lesson }) => lesson.includes(marks.lesson));
     if (!named[0]) return { line, why: "lesson" };
-    const same = named.filter(({ numbers }) => numbers === marks.numbers);
+    const same = named.filter(({ numbers }) => numbers.includes(marks.numbers));
     if (!same[0]) return { line, why: "numbers", values: { title: named[0].title } };
     try {
       const tried = await Promise.all(same.map((one) => this.of(one, label, code)));

@@ -41,7 +41,7 @@ export class CodeReader extends LiveElement {
     this.keeping = form.querySelector(/** @type {"input"} */ ("input[type=checkbox]"));
     this.status = this.querySelector("[role=status]");
     const known = [...document.querySelectorAll(/** @type {"li"} */ ("[data-lessons] > li"))];
-    this.reading = new ClassReading(known.map(({ textContent, dataset }) => ({ title: textContent?.trim() ?? "", lesson: Number(dataset.lesson), numbers: Number(dataset.numbers), file: dataset.file ?? "" })));
+    this.reading = new ClassReading(known.map(({ textContent, dataset }) => ({ title: textContent?.trim() ?? "", lesson: marksIn(dataset.lesson), numbers: marksIn(dataset.numbers), file: dataset.file ?? "" })));
     form.addEventListener("submit", (event) => (event.preventDefault(), this.read()), { signal });
     form.addEventListener("input", () => this.keep(), { signal });
     form.querySelector("[data-forget]")?.addEventListener("click", () => this.forget(), { signal });
@@ -164,4 +164,9 @@ export class CodeReader extends LiveElement {
   tell(text) {
     this.status?.replaceChildren(text);
   }
+}
+
+/** Today's first, then those of older names. @param {string | undefined} written */
+function marksIn(written = "") {
+  return written.split(" ").map(Number);
 }

@@ -1,5 +1,6 @@
 import { formerNames } from "./former-names.js";
 import { leadOn } from "./lead-on.js";
+import { leadStopsOn } from "./lead-stops-on.js";
 import { Store } from "./store.js";
 import { KEPT_AS, namesOf, thingOf } from "./things.js";
 
@@ -15,7 +16,9 @@ export function lessonStore() {
   for (const folder of [lesson, ...formerNames()]) {
     for (const name of namesOf(thing)) if (name !== thing || folder !== lesson) leadOn(`${name}/${folder}`, `${thing}/${lesson}`);
   }
-  return new Store(`${thing}/${lesson}`);
+  const store = new Store(`${thing}/${lesson}`);
+  leadStopsOn(store.key);
+  return store;
 }
 
 /** Whether this device keeps anything at all: where it is forbidden or full, no place is promised. */

@@ -15,7 +15,7 @@ from generator.present.output import Output
 from generator.present.pictures.plums.svg import icon_file
 
 _STYLES = ("screen", "below", "reading", "paper", "embed")
-_SCRIPTS = ("paper", "formerly")
+_SCRIPTS = ("paper", "formerly", "former-file")
 """Entries of theme/css/ and theme/js/, each joined into one file with all it imports; the kinds of stop name more."""
 
 

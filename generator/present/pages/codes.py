@@ -36,6 +36,9 @@ def _lessons(
 ) -> Iterator[CodesOfView]:
     here, others = ((one, folder) for one in entries), ((one, "") for one in untranslated)
     for entry, stands in (*here, *others):
-        lesson, numbers = entry.marks
+        lesson, numbers = (
+            " ".join(map(str, (own, *before)))
+            for own, before in zip(entry.marks, entry.former_marks, strict=True)
+        )
         title = Markup(entry.title)  # noqa: S704  # an entry holds safe HTML
         yield CodesOfView(title, lesson, numbers, f"{stands}{entry.id}/{FINISH_FILE}")

@@ -21,18 +21,21 @@ _LEADS = re.compile(r'(<[a-z]+ [^<>]*?\b(?:href|src)=")(?![/#]|[a-z][a-z0-9+.-]*
 """An address in a tag that begins neither at the root of a host nor with a scheme, and is more than a place."""
 
 
-def not_found_view(told: Iterable[tuple[Surround, Iterable[LessonEntry]]]) -> NotFoundView:
+def not_found_view(
+    told: Iterable[tuple[Surround, Iterable[LessonEntry]]], formerly: str = ""
+) -> NotFoundView:
     """The page, in the language of the site first.
 
     Args:
         told: what surrounds the pages of each language, and its lessons in their order.
+        formerly: path of the list of older names of lessons, where there is one.
     """
     parts = tuple(told)
     first, say = parts[0][0], parts[0][0].say
     page = first.page(
         NOT_FOUND, say("not_found"), say("not_found_says"), look=PROSE, searched=False
     )
-    return NotFoundView(page, tuple(_in_language(*part) for part in parts))
+    return NotFoundView(page, tuple(_in_language(*part) for part in parts), formerly)
 
 
 def _in_language(surround: Surround, entries: Iterable[LessonEntry]) -> NotFoundInLanguageView:
@@ -45,6 +48,7 @@ def _in_language(surround: Surround, entries: Iterable[LessonEntry]) -> NotFound
         says=say("not_found_says"),
         front=LinkView(folder + FRONT, say("all_lessons")),
         updates=LinkView(folder + UPDATES, say("updates_link")),
+        moved=(say("formerly_file"), say("formerly_file_link")),
         lessons=lessons if len(lessons) < MANY else (),
     )
 

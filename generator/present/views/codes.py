@@ -15,10 +15,10 @@ class CodesOfView:
     """A lesson whose codes can be read."""
 
     title: Markup
-    lesson: int
-    """Mark of its id."""
-    numbers: int
-    """Mark of its numbers."""
+    lesson: str
+    """Mark of its id, and of those it had before."""
+    numbers: str
+    """Mark of its numbers, and as it was while stops had other names."""
     file: str
     """Path of what is fetched of it, from the site's root."""
 

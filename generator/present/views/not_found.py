@@ -22,6 +22,8 @@ class NotFoundInLanguageView:
     """The front page of the language, which lists all lessons."""
     updates: LinkView
     """The page that says what changed."""
+    moved: tuple[str, str]
+    """What is said of a file of a lesson that has another name, and of the way to it."""
     lessons: tuple[LinkView, ...]
     """None where they are so many that the front page groups them."""
 
@@ -34,3 +36,5 @@ class NotFoundView:
     page: PageView
     languages: tuple[NotFoundInLanguageView, ...]
     """The site's first one first."""
+    formerly: str
+    """Path of the list of older names, which a script looks into; empty where no lesson had one."""
