@@ -110,7 +110,7 @@ class LessonHead(Frozen):
     parting: Parting | None = None
     """One last question at the end of the page, with an answer the lesson computes."""
     formerly: Annotated[tuple[FormerFolder, ...], Field(max_length=20)] = ()
-    """Names its folder had before; old links and printed codes that name one lead to the lesson."""
+    """Names its folder had before, the oldest first; old links and printed codes that name one lead to the lesson."""
     draft: bool = False
     """With `true` the lesson is seen in the preview, published nowhere, and its mistakes stop nobody."""
 
@@ -164,6 +164,11 @@ class Lesson:
     """What the numbers were when the lesson was filmed; nothing while no record is kept."""
     reviewed: Reviewed | None = field(default=None, repr=False)
     """Who read the lesson, by role; nothing while no reading is kept."""
+
+    @property
+    def first_id(self) -> str:
+        """The name it had first: what was made of that, such as its practice, stays as it was printed."""
+        return self.file.formerly[0] if self.file.formerly else self.id
 
     @property
     def film(self) -> Film | None:

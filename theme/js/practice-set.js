@@ -46,7 +46,7 @@ export class PracticeSet extends LiveElement {
   }
 
   followClassLink() {
-    const { text, link } = classLinkHere(this.dataset.seed ?? "");
+    const { text, link } = classLinkHere(this.dataset.lesson ?? "");
     if (typeof link === "string") return;
     carryClassLink(text, link);
     this.forClass = link;

@@ -34,7 +34,7 @@ def lesson_cartridge(told: PageInLesson) -> Cartridge:
     file, site = lesson.file, surround.site
     known = [(code, site.standards.get(code)) for code in file.standards]
     return Cartridge(
-        id=_id(surround, lesson.id),
+        id=_id(surround, lesson.first_id),
         title=plain(file.title),
         about=plain(file.summary),
         language=surround.say.locale,
@@ -44,7 +44,7 @@ def lesson_cartridge(told: PageInLesson) -> Cartridge:
             for code, one in known
         ),
         license=site.license,
-        bank=_id(surround, lesson.id, "bank"),
+        bank=_id(surround, lesson.first_id, "bank"),
         things=(lesson_things(told),),
     )
 
@@ -83,7 +83,7 @@ def lesson_things(told: PageInLesson) -> Thing:
         _folder("teacher", say("notes_title_link"), tuple(_teacher(told)), told),
     )
     inside = tuple(one for one in found if one.kind or one.inside)
-    return Thing(_id(surround, lesson.id, "all"), plain(lesson.file.title), inside=inside)
+    return Thing(_id(surround, lesson.first_id, "all"), plain(lesson.file.title), inside=inside)
 
 
 def _stops(told: PageInLesson) -> Iterator[Thing]:
@@ -136,24 +136,24 @@ def _name(href: str) -> str:
 
 def _file(name: str, file: PaperFile, told: PageInLesson, *, teacher: bool = False) -> Thing:
     surround = told.surround
-    id_ = _id(surround, told.result.lesson.id, f"paper {name}")
+    id_ = _id(surround, told.result.lesson.first_id, f"paper {name}")
     title = surround.say("platform_paper", title=surround.say(file.title))
     return Thing(id_, title, Kind.PAPER, file.path, teacher)
 
 
 def _folder(name: str, title: str, inside: tuple[Thing, ...], told: PageInLesson) -> Thing:
-    return Thing(_id(told.surround, told.result.lesson.id, name), title, inside=inside)
+    return Thing(_id(told.surround, told.result.lesson.first_id, name), title, inside=inside)
 
 
 def _link(name: str, to: LinkView, told: PageInLesson, *, teacher: bool = False) -> Thing:
     surround = told.surround
-    id_ = _id(surround, told.result.lesson.id, name)
+    id_ = _id(surround, told.result.lesson.first_id, name)
     return Thing(id_, to.label, Kind.LINK, surround.site.address + to.href, teacher)
 
 
 def _quiz(told: PageInLesson) -> Thing:
     """The questions that are checked; without one, a folder of nothing, which is left out."""
-    say, lesson = told.surround.say, told.result.lesson.id
+    say, lesson = told.surround.say, told.result.lesson.first_id
     asked = tuple(
         Asked(
             _id(told.surround, lesson, f"question {one.id}"),

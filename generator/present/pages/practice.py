@@ -28,7 +28,8 @@ def practice_view(told: PageInLesson) -> PracticePageView:
         page=told.page,
         title=joined(": ", (say("practice_title"), lesson.file.title)),
         back=told.links.lesson,
-        seed=lesson.id,
+        lesson=lesson.id,
+        seed=lesson.first_id,
         per=plan.per,
         sizes=tuple(
             SizeView(
@@ -64,7 +65,7 @@ def practice_views(
     """
     own = plan_of(result)
     plan = replace(own, largest=largest or own.largest)
-    problems = practice_set(seed or result.lesson.id, plan, PROBLEMS_A_PAGE)
+    problems = practice_set(seed or result.lesson.first_id, plan, PROBLEMS_A_PAGE)
     return tuple(
         PracticeView(
             number=place,

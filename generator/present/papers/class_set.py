@@ -32,7 +32,7 @@ class ClassSet:
 
     def seed_of(self, number: int, told: PageInLesson) -> str:
         """The seed of one sheet: the practice page makes the same problems of it."""
-        return f"{self.seed or told.result.lesson.id}-{number}"
+        return f"{self.seed or told.result.lesson.first_id}-{number}"
 
     @property
     def numbers(self) -> range:

@@ -42,7 +42,10 @@ class PracticePageView:
     page: PageView
     title: str
     back: LinkView
+    lesson: str
+    """Its id, by which a class link is known."""
     seed: str
+    """Of the lesson's own problems: the name it had first."""
     per: int
     """What one count stands for in the lesson; 0 where nothing is counted."""
     sizes: tuple[SizeView, ...]
