@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from difflib import get_close_matches
@@ -13,6 +14,8 @@ from generator.model.site import PAGE
 from generator.problems import Place, Problem, Weight
 
 _SITE = Place("site_data/site.yaml")
+_OLDER = re.compile(r"updates-\d+\.html")
+"""A page of older updates, which the program makes as many of as it needs."""
 _CLOSE = 0.5
 """How alike two names are that may be one: `two-lunches` and `lunches`."""
 
@@ -140,7 +143,9 @@ def _pages_gone(published: Published, today: Today) -> Iterator[Problem]:
     for page in sent:
         folder, _, name = page.rpartition("/")
         inside = not folder or folder in today.languages
-        known = page in today.pages or name in today.formerly or name in told
+        known = (
+            page in today.pages or name in today.formerly or name in told or _OLDER.fullmatch(name)
+        )
         if page.endswith(PAGE) and inside and not known:
             told.add(name)
             near = get_close_matches(name, sorted(today.pages), n=1) or ["index.html"]

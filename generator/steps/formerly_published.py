@@ -35,9 +35,7 @@ class WentOut:
 def published_formers(
     site: Site, heirs: Mapping[str, KeptLesson], moved: Callable[[str, str], str | None]
 ) -> Iterator[tuple[str, Former]]:
-    """Every page of a lesson that went out, and the language that its address speaks.
-
-    What is there today is among them: whoever writes pages leaves those alone.
+    """Every page of a lesson that went out and is not there, and the language that its address speaks.
 
     Args:
         site: as it is today.
@@ -50,11 +48,17 @@ def published_formers(
         folder = folder_of(one.language, site.library.site)
         front = folder_of(speaks, site.library.site) + FRONT
         heir, to = heirs.get(one.name), moved(one.name, speaks)
-        for page in one.pages:
+        for page in _not_there(one, heir):
             led = _led(site, one, page, heir) if heir else _lost(one, to, front)
             yield speaks, Former(f"{folder}{one.name}/{page}", *led)
             if page == FRONT:
                 yield speaks, Former(f"{FRAMED}{folder}{one.name}/{EMBED}", *led)
+
+
+def _not_there(one: WentOut, heir: KeptLesson | None) -> Iterator[str]:
+    """The pages that its lesson has no more under this name."""
+    here = heir.facts.addresses.get(one.language, {}) if heir and heir.id == one.name else {}
+    yield from (page for page in one.pages if page not in here)
 
 
 def went_out(lessons: Mapping[str, tuple[LessonState, ...]]) -> Iterator[WentOut]:

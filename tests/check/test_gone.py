@@ -133,7 +133,14 @@ def test_a_language_of_the_site_is_told_once() -> None:
 
 
 def test_a_page_in_all_its_languages_is_told_once() -> None:
-    pages = ("care.html", "cares.html", "es/cares.html", "deep/er.html", "file.pdf")
+    pages = (
+        "updates-1.html",
+        "care.html",
+        "cares.html",
+        "es/cares.html",
+        "deep/er.html",
+        "file.pdf",
+    )
     out = Publication(DAY, "0.3", "", ("en", "es"), (), pages)
     (said,) = map(str, gone_without_a_word(Published({}, (out,)), TODAY))
     assert said.startswith("site_data/site.yaml:1:1: the page `cares.html` went out and is gone")
