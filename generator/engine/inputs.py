@@ -44,6 +44,8 @@ class Inputs:
     """All of ``site_data/`` but the record of publications."""
     lessons: Mapping[str, str] = field(repr=False)
     """By folder of a lesson: its name, everything that lies in it, and what was published of it. Drafts only for a preview."""
+    records: Mapping[str, str] = field(repr=False)
+    """By name of a lesson, also of one that has another name now: what was published of it."""
     heads: Mapping[str, Mapping[str, str]] = field(repr=False)
     """By folder of a lesson: the top of its file, and of each translation by its language."""
     drafts: Mapping[str, Place] = field(repr=False)
@@ -84,6 +86,7 @@ def inputs_of(root: Path, contents: Contents, *, preview: bool = False) -> Input
         words=combined(words),
         library=combined(parts["site_data"]),
         lessons=made,
+        records=records,
         heads=_heads(root, made, own, contents),
         drafts=drafts,
         by_hand=by_hand,

@@ -17,7 +17,7 @@ _BRACE = re.compile(r"\{\{|\}\}|\{([^{}\n]{0,200})\}")
 """A brace that is meant as one, or what a number of the lesson is filled in for."""
 _NUMBER = re.compile(r"\d[\d,.]*")
 """A number that is meant, and stays as it is."""
-_KEYS = ("title", "arithmetic", "grades", "order")
+_KEYS = ("title", "arithmetic", "grades", "order", "formerly")
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,6 +64,14 @@ def head_from(text: str) -> LessonHead | None:
         )
         if title
         else None
+    )
+
+
+def former_names_from(text: str) -> tuple[str, ...]:
+    """Names that the folder of a lesson had before, in a head as ``head_text`` gave it."""
+    listed = json.loads(text).get("formerly") if text else None
+    return (
+        tuple(name for name in listed if isinstance(name, str)) if isinstance(listed, list) else ()
     )
 
 

@@ -12,7 +12,7 @@ from generator.present.output import Output
 from generator.present.pages.embed import EMBED
 from generator.present.pages.formerly import Former, FormerPlace, Why
 from generator.present.pages.page import Build
-from generator.present.pages.table import PAGES
+from generator.present.pages.table import PAGES, START
 from generator.present.pages.take_home import KEEP_LIST
 from generator.present.policy import FRAMED
 from generator.present.words.families import STOP
@@ -64,7 +64,11 @@ def _renamed(site: Site, lesson: KeptLesson, name: str) -> Iterator[tuple[str, F
         for page in lesson.facts.addresses[language]:
             shown = places if page == FRONT else ()
             path, target = f"{folder}{name}/{page}", f"{folder}{lesson.id}/{page}"
-            yield language, Former(path, Why.RENAMED, entry.title, target, places=shown)
+            label = _label(site, language, page)
+            yield (
+                language,
+                Former(path, Why.RENAMED, entry.title, target, label=label, places=shown),
+            )
         path, target = (f"{FRAMED}{folder}{one}/{EMBED}" for one in (name, lesson.id))
         yield language, Former(path, Why.RENAMED, entry.title, target, places=places)
 
@@ -104,6 +108,12 @@ def _page(site: Site, language: str, new: str | None) -> str | None:
         if path in site.pages:
             return f"{path}{sign}{place}"
     return None
+
+
+def _label(site: Site, language: str, page: str) -> str:
+    """What a page of a lesson is called; nothing for the lesson itself."""
+    words = {one.name: one.link for one in PAGES if one is not START}
+    return site.presenters[language].surround.say(words[page]) if page in words else ""
 
 
 def _places(site: Site, lesson: KeptLesson, language: str) -> tuple[FormerPlace, ...]:

@@ -115,7 +115,7 @@ class Maker:
         worked = work_lesson(recipe.root, f"lessons/{name}/lesson.yaml", library)
         if self.only_read or not worked.results:
             return Made(name, worked.problems)
-        past = past_of(recipe.root, name)
+        past = past_of(recipe.root, name, next(iter(worked.results.values())).lesson.file.formerly)
         outputs = make_lesson(worked.results, recipe.surroundings(), place.beside, past)
         key, used = recipe.key(place.own, asked), tuple(sorted(asked))
         facts = to_facts(facts_of(worked, stamps_in(outputs)))

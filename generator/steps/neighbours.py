@@ -9,7 +9,7 @@ from generator.engine.contents import combined
 from generator.engine.inputs import OWN_HEAD, Inputs
 from generator.present.entry import in_lists
 from generator.present.pages.neighbours import ALONE, Neighbour, Neighbours
-from generator.read.lesson_head import head_from
+from generator.read.lesson_head import former_names_from, head_from
 
 Beside = Mapping[str, Neighbours]
 """By language."""
@@ -20,7 +20,7 @@ class Placed:
     """What a lesson is made of besides the library and the site."""
 
     own: str
-    """Its folder and its neighbours, as one checksum: it is made anew when a neighbour has another title."""
+    """Its folder, its neighbours and its records under older names, as one checksum: it is made anew when a neighbour has another title."""
     beside: Beside
 
 
@@ -33,14 +33,24 @@ def placed(inputs: Inputs, languages: Sequence[str]) -> dict[str, Placed]:
     """
     found = {language: _in_language(inputs, language, languages[0]) for language in languages}
     return {
-        name: _placed(own, {one: lessons.get(name, ALONE) for one, lessons in found.items()})
+        name: _placed(
+            own,
+            {one: lessons.get(name, ALONE) for one, lessons in found.items()},
+            _records_of_before(inputs, name),
+        )
         for name, own in inputs.lessons.items()
     }
 
 
-def _placed(own: str, beside: Beside) -> Placed:
+def _placed(own: str, beside: Beside, records: Mapping[str, str]) -> Placed:
     told = {language: repr(one) for language, one in beside.items()}
-    return Placed(combined({"own": own, **told}), beside)
+    return Placed(combined({"own": own, **told, **records}), beside)
+
+
+def _records_of_before(inputs: Inputs, lesson: str) -> dict[str, str]:
+    """What was published of a lesson under the names it had, which its pages tell of too."""
+    names = former_names_from(inputs.heads[lesson].get(OWN_HEAD, ""))
+    return {f"../{name}": inputs.records[name] for name in names if name in inputs.records}
 
 
 def _in_language(inputs: Inputs, language: str, first: str) -> dict[str, Neighbours]:

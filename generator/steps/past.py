@@ -22,8 +22,19 @@ def published_of(root: Path) -> tuple[Published, tuple[Problem, ...]]:
         return NOTHING_PUBLISHED, error.problems
 
 
-def past_of(root: Path, lesson: str) -> tuple[LessonState, ...]:
-    """What was published of a lesson; nothing where its record cannot be read, which the run tells."""
+def past_of(root: Path, lesson: str, formerly: Iterable[str] = ()) -> tuple[LessonState, ...]:
+    """What was published of a lesson, the oldest first; nothing where its record cannot be read, which the run tells.
+
+    Args:
+        root: folder of the site.
+        lesson: its name.
+        formerly: names it had before; that nothing went out under one any more is no end of the lesson.
+    """
+    before = (one for name in formerly for one in _record(root, name) if not one.gone)
+    return tuple(sorted((*before, *_record(root, lesson)), key=lambda one: one.at))
+
+
+def _record(root: Path, lesson: str) -> tuple[LessonState, ...]:
     with suppress(LessonError):
         return read_lesson_record(root, lesson)
     return ()

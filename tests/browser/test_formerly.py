@@ -121,7 +121,7 @@ def test_without_scripts_one_link_leads_on(browser: Browser, site: str) -> None:
         page.locator(".former-places a:visible").click()
         assert page.url == f"{site}{NEW}/index.html#lunch"
         page.goto(f"{site}{OLD}/cards.html")
-        page.get_by_role("link", name="Go to the lesson").click()
+        page.get_by_role("link", name="Movement cards").click()
         assert page.url == f"{site}{NEW}/cards.html"
         page.goto(f"{site}{NEW}/index.html#noon")
         expect(page.get_by_text(SENTENCE)).to_be_visible()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 from pathlib import Path
 
@@ -10,6 +11,7 @@ import pytest
 from generator.model.published import Publication
 from generator.problems import LessonError
 from generator.publish.record import append_publication
+from generator.steps.past import past_of
 from generator.steps.run import begin
 from generator.steps.states import current_states
 from tests.engine.small_site import built, small_site
@@ -43,6 +45,28 @@ def test_a_record_concerns_its_own_lesson_alone(tmp_path: Path) -> None:
     assert last.title == "Another"
     facts = {one.id: one.facts for one in site.lessons}
     assert facts["two"].stamps["es"] == states["two"]["es"].stamps
+
+
+def test_a_lesson_is_made_of_what_went_out_under_its_older_names(tmp_path: Path) -> None:
+    root = small_site(tmp_path / "site")
+    file = root / "lessons/two/lesson.yaml"
+    file.write_text(
+        json.dumps({"formerly": ["then"], **json.loads(file.read_text("utf-8"))}), "utf-8"
+    )
+    run = begin(root, root / "site")
+    said = current_states(run.site())["two"]["en"].state
+    then = {"then": {"en": replace(said, title="Then", stamps={"worksheet": "K7Q2FM"})}}
+    keys = begin(root, root / "site").owns()
+    append_publication(root, FIRST, then)
+    later = replace(FIRST, at="2026-02-01T08:00:00Z")
+    append_publication(root, later, {"two": {"en": said}})
+    again = begin(root, root / "site").owns()
+    assert [name for name, one in again.items() if one.own != keys[name].own] == ["two"]
+    assert [one.title for one in past_of(root, "two", ("then",))] == ["Then", said.title]
+    assert [one.title for one in past_of(root, "two")] == [said.title]
+    append_publication(root, replace(FIRST, at="2026-03-01T08:00:00Z"), then)
+    last = begin(root, root / "site").owns()
+    assert last["two"].own != again["two"].own
 
 
 def test_a_record_that_cannot_be_read_stops_the_build_and_no_preview(tmp_path: Path) -> None:

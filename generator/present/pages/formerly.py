@@ -56,6 +56,8 @@ class Former:
     """The page it leads to, from the site's root; at a place on it or not."""
     language: str = ""
     """Tag of the language of that page, where it is another one."""
+    label: str = ""
+    """What the page is called that it leads to, where that is not the lesson itself."""
     places: tuple[FormerPlace, ...] = ()
     """What an old link may name on that page."""
 
@@ -110,4 +112,6 @@ def _says(one: Former, say: Say) -> str:
 def _label(one: Former, say: Say) -> str:
     if one.why is Why.GONE:
         return say("all_lessons")
+    if one.label:
+        return one.label
     return say("formerly_page") if one.why is Why.MOVED else say("formerly_lesson")
