@@ -275,3 +275,13 @@ def test_a_name_of_a_file_is_no_formula(site: Path, tmp_path: Path) -> None:
         if cell[:1] in tuple("=+-@\t\r")
     ]
     assert "'=cmd" in text
+
+
+def test_a_lesson_that_has_another_name_now_is_named(site: Path) -> None:
+    file = site / "lessons/meal/lesson.yaml"
+    written = file.read_text("utf-8")
+    file.write_text(f"formerly: [lunch]\n{written}", "utf-8")
+    library = read_library(site)
+    names = site_names(site, ["lunch", "meal", "nowhere"], library, Say(library.words["en"]))
+    assert names.keys() == {"lunch", "meal"}
+    assert names["lunch"] == names["meal"]
