@@ -143,9 +143,8 @@ def _pages_gone(published: Published, today: Today) -> Iterator[Problem]:
     for page in sent:
         folder, _, name = page.rpartition("/")
         inside = not folder or folder in today.languages
-        known = (
-            page in today.pages or name in today.formerly or name in told or _OLDER.fullmatch(name)
-        )
+        lead_on = {page, name} & {*today.formerly, *told}
+        known = page in today.pages or lead_on or _OLDER.fullmatch(name)
         if page.endswith(PAGE) and inside and not known:
             told.add(name)
             near = get_close_matches(name, sorted(today.pages), n=1) or ["index.html"]

@@ -87,14 +87,19 @@ def _taken_away(site: Site, name: str) -> Iterator[tuple[str, Former]]:
 
 
 def _moved(site: Site, old: str, new: str) -> Iterator[tuple[str, Former]]:
-    """The address that a page had, in each language that has the page."""
-    for language in site.presenters:
-        folder, to = folder_of(language, site.library.site), _page(site, language, new)
+    """The address that a page had, in each language that has the page, or in that whose folder is named."""
+    others = {one: folder_of(one, site.library.site) for one in [*site.presenters][1:]}
+    named = [one for one, folder in others.items() if old.startswith(folder)]
+    for language in named or site.presenters:
+        folder = folder_of(language, site.library.site)
+        old, new = old.removeprefix(folder), new.removeprefix(folder)
+        to = _page(site, language, new)
         if to and to.startswith(folder):
-            titles = {folder + page: title for page, title in site.around.pages[language]}
+            titles = {folder + page: escape(title) for page, title in site.around.pages[language]}
             titles |= {f"{folder}{one.id}/{FRONT}": one.title for one in site.entries(language)}
-            title = titles.get(to.partition("#")[0], site.library.site.name_in(language))
-            yield language, Former(folder + old, Why.MOVED, escape(title, quote=False), to)
+            name = escape(site.library.site.name_in(language))
+            title = titles.get(to.partition("#")[0], name)
+            yield language, Former(folder + old, Why.MOVED, title, to)
 
 
 def _page(site: Site, language: str, new: str | None) -> str | None:

@@ -145,5 +145,6 @@ def test_a_page_in_all_its_languages_is_told_once() -> None:
     (said,) = map(str, gone_without_a_word(Published({}, (out,)), TODAY))
     assert said.startswith("site_data/site.yaml:1:1: the page `cares.html` went out and is gone")
     assert "write `cares.html: care.html` below `formerly:`" in said
-    mended = replace(TODAY, formerly=("cares.html",))
-    assert list(gone_without_a_word(Published({}, (out,)), mended)) == []
+    for mended in (("cares.html",), ("cares.html", "es/cares.html")):
+        today = replace(TODAY, formerly=mended)
+        assert list(gone_without_a_word(Published({}, (out,)), today)) == []

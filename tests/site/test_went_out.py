@@ -44,12 +44,14 @@ TOLD = (
     Went("lost/index.html", "This lesson is no longer here", "index.html"),
     Went("recipes.html", "This page has another address now", "teachers.html"),
     Went("es/recipes.html", "Esta página ahora tiene otra dirección", "es/teachers.html"),
+    Went("es/recetas.html", "Esta página ahora tiene otra dirección", "es/teachers.html"),
     Went("old-soup.html", "This page has another address now", "meal/index.html"),
 )
 SITE_FORMERLY = """
 formerly:
   recipes.html: teachers.html#papers
   old-soup.html: meal
+  es/recetas.html: es/teachers.html
   dinner: meal
   tea: teachers.html
   supper:
