@@ -105,7 +105,7 @@ def test_the_site_itself_is_compared() -> None:
                 program="0.4.0",
                 address="https://soup.example.org/",
                 languages=("en", "so"),
-                pages=("care.html",),
+                pages=("care.html", "updates-1.html", "es/updates-1.html"),
                 note="Read again.",
             ),
             publication(THIRD, undoes=SECOND),

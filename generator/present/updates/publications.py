@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from generator.model.published import LessonState, Publication, Published
 from generator.present.updates.differences import Difference, differences
+from generator.present.updates.paths import is_older
 from generator.present.updates.said import is_for_people
 
 _States = Mapping[str, Mapping[str, LessonState]]
@@ -66,7 +67,7 @@ class SiteChange:
     languages_gone: tuple[str, ...] = ()
     """Tags of those it has no more."""
     pages_new: tuple[str, ...] = ()
-    """Paths of pages that are no lesson's."""
+    """Paths of pages that are no lesson's; what this page itself grows to is none of them."""
     pages_gone: tuple[str, ...] = ()
     """Paths of those that are there no more."""
 
@@ -236,7 +237,7 @@ def _site_change(before: Publication | None, now: Publication | None) -> SiteCha
         address=now.address if now.address != before.address else "",
         languages_new=_less(now.languages, before.languages),
         languages_gone=_less(before.languages, now.languages),
-        pages_new=_less(now.pages, before.pages),
+        pages_new=tuple(one for one in _less(now.pages, before.pages) if not is_older(one)),
         pages_gone=_less(before.pages, now.pages),
     )
 
