@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from generator.model.published import LessonState, Published
 from generator.present.updates.differences import ChangeKind
-from generator.present.updates.publications import LessonUpdate, Update, Went, updates
+from generator.present.updates.lesson_updates import LessonUpdate, Went
+from generator.present.updates.publications import Update, updates
 from tests.publications import DAYS, gone, number, publication, record, state
 
 FIRST, SECOND, THIRD, FOURTH, *_ = DAYS
@@ -41,11 +42,11 @@ def test_of_the_first_publication_all_is_new_and_of_later_ones_what_changed() ->
     assert numbers(found[2].lessons[0]) == ["soups.broth"]
 
 
-def test_a_lesson_that_came_back_is_new() -> None:
+def test_a_lesson_that_came_back_is_told_as_that() -> None:
     found = told(
         record(*map(publication, DAYS[:3]), soup=(state(FIRST), gone(SECOND), state(THIRD)))
     )
-    assert [one.lessons[0].went for one in found] == [Went.NEW, Went.GONE, Went.NEW]
+    assert [one.lessons[0].went for one in found] == [Went.BACK, Went.GONE, Went.NEW]
 
 
 def test_a_renamed_lesson_is_joined_with_what_it_was_and_its_numbers_are_compared() -> None:
@@ -56,7 +57,7 @@ def test_a_renamed_lesson_is_joined_with_what_it_was_and_its_numbers_are_compare
             soup=(state(FIRST), gone(SECOND)),
             broth=(state(SECOND, numbers=BROTH), gone(THIRD)),
             stew=(state(THIRD, numbers=BROTH),),
-            walk=(state(FIRST), gone(SECOND)),
+            walk=(state(FIRST, title="Walk"), gone(SECOND)),
         ),
         soup="stew",
         broth="stew",
@@ -79,6 +80,38 @@ def test_a_lesson_gone_without_another_in_its_place_is_gone_whatever_leads_on_la
         record(*map(publication, DAYS[:2]), soup=(state(FIRST), gone(SECOND))), soup="stew"
     )
     assert [one.went for one in found[0].lessons] == [Went.GONE]
+
+
+def test_a_lesson_of_the_same_title_at_another_address_is_moved_and_no_link_is_promised() -> None:
+    """As after a renaming was taken back: the lesson of today no longer says what it was called."""
+    found = told(
+        record(
+            *map(publication, DAYS[:3]),
+            soup=(state(FIRST), gone(SECOND), state(THIRD)),
+            stew=(state(SECOND, numbers=BROTH), gone(THIRD)),
+        )
+    )
+    went = [[(one.lesson, one.lesson_before, one.went) for one in each.lessons] for each in found]
+    assert went[:2] == [[("soup", "stew", Went.MOVED)], [("stew", "soup", Went.MOVED)]]
+    assert numbers(found[1].lessons[0]) == ["soups.broth"]
+
+
+def test_two_lessons_of_one_title_are_not_taken_for_each_other() -> None:
+    found = told(
+        record(
+            *map(publication, DAYS[:2]),
+            soup=(state(FIRST), gone(SECOND)),
+            stew=(state(SECOND),),
+            broth=(state(SECOND),),
+        )
+    )
+    assert [one.went for one in found[0].lessons] == [Went.NEW, Went.GONE, Went.NEW]
+
+
+def test_what_leads_on_from_a_lesson_is_no_page_of_the_site() -> None:
+    pages = ("teachers.html", "soup/index.html", "es/soup/cards.html", "embed/soup/stop.html")
+    published = record(publication(FIRST), publication(SECOND, pages=pages), soup=(state(FIRST),))
+    assert told(published)[0].site.pages_new == ()
 
 
 def test_a_language_that_comes_or_goes_is_told_to_those_of_the_others() -> None:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 
 from generator.present.updates.differences import ChangeKind, Difference
+from generator.present.updates.lesson_updates import LessonUpdate, Went
 from generator.present.updates.line import Line, one_line
-from generator.present.updates.publications import LessonUpdate, Went
 from generator.present.updates.said import SHEET_TITLES, said
 from generator.present.words.say import Say
 
@@ -31,11 +31,15 @@ def lesson_lines(told: LessonUpdate, day: str, say: Say, *, with_stamps: bool) -
 def _lines(told: LessonUpdate, day: str, say: Say, *, with_stamps: bool) -> Iterator[Line]:
     if told.went is Went.NEW:
         yield Line(say("updates_lesson_new"))
+    elif told.went is Went.BACK:
+        yield Line(say("update_lesson_back"))
     elif told.went is Went.GONE:
         yield _gone(told, say)
     else:
         if told.went is Went.RENAMED:
             yield Line(say("update_lesson_renamed"))
+        if told.went is Went.MOVED:
+            yield Line(say("update_lesson_moved"))
         yield from _changes(told, day, say, with_stamps=with_stamps)
         yield from _languages(told, say)
 

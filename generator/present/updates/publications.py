@@ -2,56 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
-from enum import StrEnum
+from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Set as AbstractSet
+from dataclasses import dataclass
 
 from generator.model.published import LessonState, Publication, Published
-from generator.present.updates.differences import Difference, differences
+from generator.present.updates.lesson_updates import LessonUpdate, States, Step, lesson_updates
 from generator.present.updates.paths import is_older
-from generator.present.updates.said import is_for_people
-
-_States = Mapping[str, Mapping[str, LessonState]]
-"""By lesson and language, those that are there."""
-
-
-class Went(StrEnum):
-    """What became of a lesson."""
-
-    NEW = "new"
-    """It was not there before."""
-    CHANGED = "changed"
-    """It is there as before, and something differs."""
-    RENAMED = "renamed"
-    """It stands at another address, to which its old one leads on."""
-    GONE = "gone"
-    """It goes out no more."""
-
-
-@dataclass(frozen=True, slots=True)
-class LessonUpdate:
-    """One lesson in one publication."""
-
-    lesson: str
-    """Its id, the new one where it was renamed."""
-    title: str
-    """Of today; its last one where it is gone."""
-    went: Went
-    """What became of it."""
-    lesson_before: str = ""
-    """Its id before, where it was renamed."""
-    before: LessonState | None = None
-    """What it said before; nothing for a new one."""
-    now: LessonState | None = None
-    """What it says now; nothing where it is gone."""
-    languages_new: tuple[str, ...] = ()
-    """Other languages that it has now."""
-    languages_gone: tuple[str, ...] = ()
-    """Other languages that it has no more."""
-    languages_there: tuple[str, ...] = ()
-    """Of one that is gone: other languages that still have it."""
-    differences: tuple[Difference, ...] = ()
-    """What differs for anybody who reads it, where it was there before and still is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,6 +67,7 @@ def updates(published: Published, language: str, leads_on: Mapping[str, str]) ->
     said = {at: tuple(one for one in published.publications if one.at == at) for at in moments}
     undone = {one.undoes: one.at for one in published.publications if one.undoes}
     there: dict[str, dict[str, LessonState]] = {}
+    known: set[str] = set()
     site: Publication | None = None
     found: list[Update] = []
     for number, at in enumerate(moments):
@@ -118,7 +76,8 @@ def updates(published: Published, language: str, leads_on: Mapping[str, str]) ->
             there[lesson] = _standing(there.get(lesson, {}), spoken)
         told, last = said[at], site
         site = told[-1] if told else site
-        lessons = _lessons(before, there, by_time[at], language, leads_on)
+        lessons = lesson_updates(Step(before, there, frozenset(known)), language, leads_on)
+        known |= {lesson for lesson in by_time[at] if language in there[lesson]}
         found.append(
             Update(
                 at=at,
@@ -128,7 +87,7 @@ def updates(published: Published, language: str, leads_on: Mapping[str, str]) ->
                 undone=undone.get(at, ""),
                 first=number == 0,
                 lessons_there=sum(language in spoken for spoken in there.values()),
-                site=_site_change(last, site),
+                site=_site_change(last, site, published.lessons.keys()),
                 lessons=tuple(sorted(lessons, key=lambda one: (one.title.casefold(), one.lesson))),
             )
         )
@@ -142,7 +101,7 @@ def _standing(
     return {spoken: one for spoken, one in {**before, **touched}.items() if not one.gone}
 
 
-def _by_time(published: Published) -> tuple[tuple[str, ...], Mapping[str, _States]]:
+def _by_time(published: Published) -> tuple[tuple[str, ...], Mapping[str, States]]:
     """Every moment, the oldest first, and which states begin at each; the last of two at one moment counts."""
     moments = {one.at for one in published.publications}
     moments |= {state.at for states in published.lessons.values() for state in states}
@@ -153,92 +112,26 @@ def _by_time(published: Published) -> tuple[tuple[str, ...], Mapping[str, _State
     return tuple(found), found
 
 
-def _lessons(
-    before: _States, now: _States, touched: _States, language: str, leads_on: Mapping[str, str]
-) -> Iterator[LessonUpdate]:
-    """The lessons that a publication touched, as far as anything differs for the language."""
-    came_from = _came_from(before, now, touched, language, leads_on)
-    left = set(came_from.values())
-    for lesson in touched:
-        if lesson in left:
-            continue
-        old = came_from.get(lesson, lesson)
-        others = _others(before, old, language), _others(now, lesson, language)
-        was, today = before[old].get(language), now[lesson].get(language)
-        told = _lesson(lesson, was, today, others)
-        if told is None:
-            continue
-        if old != lesson:
-            yield replace(told, went=Went.RENAMED, lesson_before=old)
-        elif told.went is not Went.CHANGED or _anything(told):
-            yield told
-
-
-def _came_from(
-    before: _States,
-    now: _States,
-    names: Iterable[str],
-    language: str,
-    leads_on: Mapping[str, str],
-) -> Mapping[str, str]:
-    """By id of a lesson that is new, the id of one that is gone and leads on to it today."""
-    gone = {
-        leads_on[one]: one
-        for one in names
-        if one in leads_on and language in before[one] and language not in now[one]
-    }
-    new = (one for one in names if language in now[one] and language not in before[one])
-    return {one: gone[end] for one in new if (end := leads_on.get(one, one)) in gone}
-
-
-def _anything(told: LessonUpdate) -> bool:
-    """Whether there is anything to tell of a lesson that is there as before."""
-    return bool(told.differences or told.languages_new or told.languages_gone)
-
-
-def _lesson(
-    lesson: str,
-    was: LessonState | None,
-    now: LessonState | None,
-    others: tuple[frozenset[str], frozenset[str]],
-) -> LessonUpdate | None:
-    """One lesson; nothing where the language never had it.
-
-    Args:
-        lesson: its id.
-        was: what it said before.
-        now: what it says now.
-        others: the other languages it had before, and has now.
-    """
-    then, today = others
-    new, gone = tuple(sorted(today - then)), tuple(sorted(then - today))
-    if was is None and now is None:
-        return None
-    if now is None:
-        assert was is not None  # noqa: S101  # one of both is there
-        there = tuple(sorted(today))
-        return LessonUpdate(lesson, was.title, Went.GONE, before=was, languages_there=there)
-    if was is None:
-        return LessonUpdate(lesson, now.title, Went.NEW, now=now)
-    found = tuple(filter(is_for_people, differences(was, now)))
-    return LessonUpdate(lesson, now.title, Went.CHANGED, "", was, now, new, gone, differences=found)
-
-
-def _others(states: _States, lesson: str, language: str) -> frozenset[str]:
-    """The other languages that a lesson is in."""
-    return frozenset(states[lesson].keys() - {language})
-
-
-def _site_change(before: Publication | None, now: Publication | None) -> SiteChange:
+def _site_change(
+    before: Publication | None, now: Publication | None, lessons: AbstractSet[str]
+) -> SiteChange:
     if before is None or now is None:
         return SiteChange()
+    then, today = (_own_pages(one.pages, lessons) for one in (before, now))
     return SiteChange(
         program=now.program if now.program != before.program else "",
         address=now.address if now.address != before.address else "",
         languages_new=_less(now.languages, before.languages),
         languages_gone=_less(before.languages, now.languages),
-        pages_new=tuple(one for one in _less(now.pages, before.pages) if not is_older(one)),
-        pages_gone=_less(before.pages, now.pages),
+        pages_new=_less(today, then),
+        pages_gone=_less(then, today),
+    )
+
+
+def _own_pages(pages: Iterable[str], lessons: AbstractSet[str]) -> tuple[str, ...]:
+    """Without what leads on from addresses of lessons, and what this page itself grows to."""
+    return tuple(
+        page for page in pages if not is_older(page) and lessons.isdisjoint(page.split("/")[:-1])
     )
 
 

@@ -7,9 +7,10 @@ from collections.abc import Collection, Iterable, Iterator
 from generator.present.pages.page import Surround
 from generator.present.updates.differences import ChangeKind
 from generator.present.updates.lesson_lines import lesson_lines
+from generator.present.updates.lesson_updates import LessonUpdate
 from generator.present.updates.line import Line, one_line
 from generator.present.updates.moment import day_in_words, time_in_words
-from generator.present.updates.publications import LessonUpdate, Update
+from generator.present.updates.publications import Update
 from generator.present.updates.site_lines import site_lines
 from generator.present.views.page import LinkView
 from generator.present.views.updates import LessonUpdateView, UpdateView
