@@ -31,7 +31,7 @@ AMOUNTS = ("100 g", "150 g", "200 g", "300 g")
 OWN = ("Broth", "Rice pudding", "Flat bread", "Lentil soup", "Corn cake")
 MOVES = ("march", "side-step", "apple-pick", "bottle-lift", "swim-arms")
 SIDES = ("At home", "At school", "Kiosk lunch", "River lunch")
-QUESTIONS = ("total.gap", "total.first", "total.second", "rows.0.gap")
+QUESTIONS = ("total.gap", "total.first", "both", "twice")
 _marks = count(1)
 
 
@@ -124,11 +124,14 @@ def _said(part: Part, end: str) -> list[str]:
 
 
 def _asked(part: Part) -> str:
-    sides = {"total.first": part.sides[0], "total.second": part.sides[1]}
-    if part.question in sides:
-        return f"{part.id}.total.{_slug(sides[part.question])}"
-    row = "total" if part.question == "total.gap" else part.rows[0].id
-    return f"{part.id}.{row}.gap"
+    first, second = (f"{part.id}.total.{_slug(side)}" for side in part.sides)
+    row = f"{part.id}.{part.rows[0].id}.gap"
+    return {
+        "total.gap": f"{part.id}.total.gap",
+        "total.first": first,
+        "both": f"{first} + {second}",
+        "twice": f"{row} + {row}",
+    }[part.question]
 
 
 def _slug(name: str) -> str:

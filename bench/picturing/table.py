@@ -215,6 +215,13 @@ _EDUCATOR = (
         preview=True,
     ),
     Picture(
+        "numbers",
+        "Numbers to say",
+        "Each number of the film in its order, as it is shown and as it is said, with a box to tick",
+        "garden-baskets/recording/numbers.html",
+        preview=True,
+    ),
+    Picture(
         "script",
         "The script to read",
         "The script in large letters, with its pace",

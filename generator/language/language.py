@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
+from decimal import Decimal
 from functools import lru_cache
 
 from generator.language.around_numbers import AroundNumbers
@@ -36,6 +38,8 @@ class Language:
     """Words of guilt and payment, and what to say instead."""
     reading_level: ReadingLevel | None
     """Nothing where no formula is known."""
+    spelled: Callable[[Decimal], str] | None = None
+    """A number in words, in the one form in which a film says it; nothing where none is known."""
 
     @property
     def unchecked(self) -> tuple[str, ...]:

@@ -17,6 +17,7 @@ from generator.write.rehearsal import write_rehearsal
 from tests.browser.test_captions import PARSER
 from tests.made import outputs, write_files
 from tests.present.test_recording import CAPTIONS, filmed
+from tests.printed_sheets import printed_sheets
 from tests.project import ROOT, library
 from tests.site_data.test_lessons import RESULTS
 
@@ -44,7 +45,7 @@ def address(pack: Path, serve: Callable[[Path], str]) -> str:
     return serve(pack) + FOLDER
 
 
-@pytest.mark.parametrize("name", ["index", "script", "slides"])
+@pytest.mark.parametrize("name", ["index", "numbers", "script", "slides"])
 def test_nothing_keeps_anyone_out(
     page: Page, address: str, axe: Callable[[Page], list[str]], name: str
 ) -> None:
@@ -52,7 +53,7 @@ def test_nothing_keeps_anyone_out(
     assert axe(page) == []
 
 
-@pytest.mark.parametrize("name", ["index", "script", "slides"])
+@pytest.mark.parametrize("name", ["index", "numbers", "script", "slides"])
 def test_it_fits_a_narrow_screen(page: Page, address: str, name: str) -> None:
     """WCAG 2.2, 1.4.10 Reflow: 320 px without a second direction (references.md 6.4, M)."""
     page.set_viewport_size({"width": 320, "height": 640})
@@ -198,6 +199,31 @@ def test_letters_grow_and_shrink(page: Page, address: str) -> None:
     for _ in range(9):
         page.get_by_role("button", name="Smaller").click()
     assert 0 < page.evaluate(size) < usual
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+@pytest.mark.parametrize("lesson", sorted(RESULTS))
+def test_the_numbers_to_say_are_one_printed_page_to_be_read_at_arms_length(
+    page: Page, address: str, lesson: str, paper: str
+) -> None:
+    """12 pt at the least: common practice, no source."""
+    page.goto(f"{address}/numbers.html".replace("river-walk", lesson))
+    if page.locator("details").count():  # filmed: as much as before
+        page.locator("summary").click()
+    [sheet] = printed_sheets(page.pdf(format=paper))
+    assert min(ink.letters for ink in sheet.inks if ink.letters) >= 12
+
+
+def test_a_tick_is_kept_on_the_device_until_it_is_taken_away(page: Page, address: str) -> None:
+    page.goto(f"{address}/numbers.html".replace("river-walk", "soup-night"))
+    box = page.get_by_role("checkbox").nth(1)
+    box.check()
+    page.reload()
+    assert [one.is_checked() for one in page.get_by_role("checkbox").all()].count(True) == 1
+    expect(box).to_be_checked()
+    page.get_by_role("button", name="Take the ticks away").click()
+    page.reload()
+    expect(box).not_to_be_checked()
 
 
 PARSED = """text => new WebVTTParser().parse(text, "subtitles").errors.map((one) => one.message)"""

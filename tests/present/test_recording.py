@@ -54,7 +54,7 @@ def surround(**site: object) -> Surround:
 def pack(result: LessonResult) -> tuple[PackView, ScriptView, SlidesView]:
     lesson = LessonInLanguage(Theme(ROOT / "theme"), result, surround())
     pages = [page.view for page in lesson.pages if page.entry.reader is Reader.EDUCATOR]
-    first, second, third = pages
+    first, _, second, third = pages
     assert isinstance(first, PackView)
     assert isinstance(second, ScriptView)
     assert isinstance(third, SlidesView)

@@ -9,8 +9,17 @@ from generator.language.en.number_words import NUMBER_WORDS
 from generator.language.en.phrases import PHRASES
 from generator.language.en.reading_level import READING_LEVEL
 from generator.language.en.said_of import SAID_OF
+from generator.language.en.spelled import spelled
 from generator.language.language import Language
 
 LANGUAGE = Language(
-    "en", NUMBER_WORDS, AROUND_NUMBERS, SAID_OF, CLAIMS, PHRASES, UNKIND_WORDS, READING_LEVEL
+    "en",
+    NUMBER_WORDS,
+    AROUND_NUMBERS,
+    SAID_OF,
+    CLAIMS,
+    PHRASES,
+    UNKIND_WORDS,
+    READING_LEVEL,
+    spelled,
 )

@@ -16,6 +16,7 @@ from generator.present.pages.practice import practice_view
 from generator.present.pages.projector import projector_view
 from generator.present.pages.transcript import transcript_view
 from generator.present.policy import FRAMED
+from generator.present.recording.numbers import numbers_view
 from generator.present.recording.pack import pack_view, script_view, slides_view
 from generator.present.views.page import LinkView, PageView
 
@@ -103,6 +104,12 @@ PAGES: tuple[LessonPage, ...] = (
     LessonPage(
         name="recording/index.html", view=pack_view, has=_every,
         title="recording_title", link="recording_title", look=_PACK,
+        reader=Reader.EDUCATOR, printed=False, searched=False,
+        builds=_FILMING, framed=False, in_copy=False, offline=False,
+    ),
+    LessonPage(
+        name="recording/numbers.html", view=numbers_view, has=_every,
+        title="recording_numbers", link="recording_numbers", look=_PACK,
         reader=Reader.EDUCATOR, printed=False, searched=False,
         builds=_FILMING, framed=False, in_copy=False, offline=False,
     ),

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
@@ -29,10 +28,14 @@ _NUMBER = re.compile(r"\d[\d,]*(?:\.\d+)?")
 
 
 def filmed_figures(result: LessonResult, say: Say) -> tuple[FilmedFigure, ...]:
-    """What stands on the slides, and what the script says in digits at the number's own stop."""
+    """As a record keeps them: what stands on the slides, and what the script says in digits."""
+    return tuple(_filmed(showing, times) for showing, times in seen_or_heard(result, say))
+
+
+def seen_or_heard(result: LessonResult, say: Say) -> tuple[tuple[Showing, Times], ...]:
+    """What stands on the slides, and what the script says in digits at the number's own stop, in the order of the film."""
     seen = tuple(_on_slides(result, say))
-    found = sorted((*seen, *_heard(result, seen)), key=lambda both: both[1])
-    return tuple(_filmed(showing, times) for showing, times in found)
+    return tuple(sorted((*seen, *_heard(result, seen)), key=lambda both: both[1]))
 
 
 def _on_slides(result: LessonResult, say: Say) -> Iterator[tuple[Showing, Times]]:
@@ -44,33 +47,49 @@ def _on_slides(result: LessonResult, say: Say) -> Iterator[tuple[Showing, Times]
                 yield showing, (slide.start, slide.start + slide.duration)
 
 
+def heard_as_either(
+    result: LessonResult, say: Say
+) -> tuple[tuple[tuple[Showing, ...], Times], ...]:
+    """What the script says that could be several numbers, such as a total and that of a change.
+
+    No record has these: nobody can say which it is when one of them changes. The check of captions
+    still asks for them.
+    """
+    found = _sayings(result, tuple(_on_slides(result, say)))
+    return tuple(one for one in found if len(one[0]) > 1)
+
+
 def _heard(
     result: LessonResult, seen: Sequence[tuple[Showing, Times]]
 ) -> Iterator[tuple[Showing, Times]]:
-    """Numbers said in digits while no slide shows them: at their stop, or below it where none is shown.
+    """Numbers said in digits while no slide shows them, of which it is clear what they are."""
+    for numbers, times in _sayings(result, seen):
+        if len(numbers) == 1:
+            yield numbers[0], times
 
-    A number that could be two things of its stop is left out: nobody can say which it is when one
-    of them changes. The check of captions still asks for it.
-    """
+
+def _sayings(
+    result: LessonResult, seen: Sequence[tuple[Showing, Times]]
+) -> Iterator[tuple[tuple[Showing, ...], Times]]:
+    """Numbers said in digits while no slide of their stop shows them, each with all that it could be."""
     shown = {(showing.figure.id, showing.stop) for showing, _ in seen}
     for ids in result.lesson.ids:
-        said = _said(result, ids.stop, seen)
-        own = [one for one in _sayable(result, ids.stop) if one.figure.kind not in _NOT_SAID]
-        sizes = Counter(showing.figure.value for showing in own)
-        for showing in own:
-            value = showing.figure.value
-            unseen = (showing.figure.id, showing.stop) not in shown
-            if unseen and value in said and sizes[value] == 1:
-                yield showing, said[value]
+        sayable = _sayable(result, ids.stop)
+        for value, times in _said(result, ids.stop, seen).items():
+            could_be = tuple(one for one in sayable if one.figure.value == value)
+            # An answer is one of the numbers above where it is as large as that.
+            named = tuple(one for one in could_be if one.figure.kind is not FigureKind.ANSWER)
+            if could_be and all((one.figure.id, ids.stop) not in shown for one in could_be):
+                yield named or could_be, times
 
 
 def _sayable(result: LessonResult, stop: str) -> tuple[Showing, ...]:
-    """What may be said at a stop: what it shows or, where it shows no number, the rows and totals above."""
-    if own := shown_at(result, stop):
-        return own
+    """What may be said at a stop: what it shows, and the rows and totals above."""
     names = [ids.stop for ids in result.lesson.ids]
     above = (one for name in names[: names.index(stop)] for one in shown_at(result, name))
-    return tuple(replace(one, stop=stop) for one in above if one.figure.kind in _OF_ROWS)
+    own = (one for one in shown_at(result, stop) if one.figure.kind not in _NOT_SAID)
+    looked_back = (replace(one, stop=stop) for one in above if one.figure.kind in _OF_ROWS)
+    return (*own, *looked_back)
 
 
 def _said(

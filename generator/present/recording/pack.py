@@ -10,6 +10,7 @@ from generator.model.pace import PACES
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.recording.captions import caption_draft
 from generator.present.recording.cues import cue_sheet
+from generator.present.recording.gone import gone_line
 from generator.present.recording.script import script_stops
 from generator.present.recording.shots import shot_list
 from generator.present.recording.showing_name import showing_name
@@ -88,12 +89,13 @@ def _again(result: LessonResult, say: Say) -> tuple[str, ...]:
 
 def _changed(changed: ChangedFigure, result: LessonResult, say: Say) -> str:
     filmed, now = changed.filmed, changed.now
+    if now is None:
+        return gone_line(changed, say)
     return say(
-        "recording_again_says" if now else "recording_again_gone",
+        "recording_again_says",
         from_=clock(filmed.start),
         to=clock(filmed.end),
-        what=showing_name(now, result, say) if now else "",
-        id=", ".join(filter(None, (filmed.move, *(one.food for one in filmed.foods)))),
+        what=showing_name(now, result, say),
         filmed=say.number(filmed.value),
-        now=say.number(now.figure.value) if now else "",
+        now=say.number(now.figure.value),
     )

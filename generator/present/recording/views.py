@@ -100,3 +100,53 @@ class SlidesView:
     title: str
     back: LinkView
     slides: tuple[Slide, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NumberView:
+    """One number to say."""
+
+    key: str
+    """Of its tick: a number that changes is not ticked any more."""
+    at: str
+    """When it is seen or said, or empty."""
+    what: str
+    """``Apple, 1 medium``."""
+    side: str
+    """Or empty."""
+    shown: str
+    """``410 kcal``"""
+    said: str
+    """``four hundred ten``, or empty in a language whose number words nobody wrote down."""
+    was: str
+    """What the film says in its place, or empty."""
+
+
+@dataclass(frozen=True, slots=True)
+class StopNumbersView:
+    """The numbers of one stop."""
+
+    heading: str
+    numbers: tuple[NumberView, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NumbersView:
+    """The sheet of numbers to say."""
+
+    template: ClassVar[str] = "recording/numbers.html"
+    page: PageView
+    title: str
+    back: LinkView
+    lesson: str
+    """Its id: ticks are kept by it."""
+    says: str
+    """What is to be done with the sheet."""
+    to_say: tuple[StopNumbersView, ...]
+    """All of them, or after filming those that are others now, or new."""
+    gone: tuple[str, ...]
+    """What the film says of a food that is not in the lesson any more."""
+    filmed_on: str
+    """The day, or empty."""
+    filmed: tuple[StopNumbersView, ...]
+    """What the film says rightly."""
