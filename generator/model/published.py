@@ -53,6 +53,8 @@ class LessonState:
     printed too: ``lesson``, ``projector``."""
     stops: Mapping[str, str] = field(default_factory=dict)
     """Heading of every stop by its id, in the order of the page."""
+    formerly: Mapping[str, str] = field(default_factory=dict)
+    """By an id that a stop had before, its id now."""
     times: Mapping[str, str] = field(default_factory=dict)
     """By stop: its moments in the video, ``1:10`` or ``0:00-0:40``."""
     pages: tuple[str, ...] = ()

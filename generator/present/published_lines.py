@@ -63,6 +63,7 @@ def _state(state: LessonState, mark: str) -> dict[str, object]:
         "pages": list(state.pages),
         "texts": state.texts,
     }
+    told |= {"formerly": dict(state.formerly)} if state.formerly else {}
     return told | ({"gone": True} if state.gone else {})
 
 

@@ -19,7 +19,6 @@ from generator.model.texts import LessonText, lesson_texts
 from generator.present.output import Output
 from generator.present.pages.in_lesson import PageInLesson
 from generator.present.pictures.figures.of_moves import moves_of
-from generator.present.policy import FRAMED
 from generator.present.published_lines import mark_of
 from generator.present.recording.showing_name import showing_name
 from generator.present.state_numbers import published_numbers
@@ -84,6 +83,11 @@ def kept_state(told: PageInLesson, made: Iterable[str]) -> KeptState:
         numbers=published_numbers(result, say),
         stamps=told.stamps,
         stops={name: str(called) for name, called in stop_names(result, say).items()},
+        formerly={
+            name: result.lesson.stop_id(at)
+            for at, stop in enumerate(result.lesson.file.stops)
+            for name in stop.formerly
+        },
         times=_times(result),
         pages=tuple(_names(made, f"{told.surround.folder}{result.lesson.id}/")),
         texts=mark_of({path: one.text for path, one in texts.items()}),
@@ -117,9 +121,8 @@ def state_from_json(told: bytes) -> KeptState:
 
 
 def _names(made: Iterable[str], folder: str) -> list[str]:
-    """The files of a lesson by their names below its address, the framed page among them."""
-    paths = (path.removeprefix(FRAMED) for path in made)
-    return [path.removeprefix(folder) for path in paths if path.startswith(folder)]
+    """The files of a lesson by their names below its address; what others frame has another."""
+    return [path.removeprefix(folder) for path in made if path.startswith(folder)]
 
 
 def _times(result: LessonResult) -> dict[str, str]:

@@ -60,6 +60,8 @@ class StateLine:
     """By sheet."""
     stops: Mapping[str, str] = Field(default_factory=dict)
     """Headings by id."""
+    formerly: Mapping[str, str] = Field(default_factory=dict)
+    """Ids of stops by those they had before."""
     times: Mapping[str, str] = Field(default_factory=dict)
     """By stop."""
     pages: tuple[str, ...] = ()
@@ -81,6 +83,7 @@ class StateLine:
             },
             stamps=self.stamps,
             stops=self.stops,
+            formerly=self.formerly,
             times=self.times,
             pages=self.pages,
             texts=self.texts,

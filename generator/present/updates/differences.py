@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from generator.model.figure import FigureKind
@@ -81,7 +81,13 @@ def differences(old: LessonState | None, new: LessonState | None) -> tuple[Diffe
     if old is None or new is None or not (was and now):
         kind = ChangeKind.LESSON_GONE if was else ChangeKind.LESSON_NEW
         return (Difference(kind),) if was is not now else ()
+    renamed = _renamed(old, new)
+    old = _under_names_of_today(old, renamed)
     found = [
+        *(
+            Difference(ChangeKind.STOP_ADDRESS, now, name=was, was=was, now=now)
+            for was, now in renamed.items()
+        ),
         *_numbers(old.numbers, new.numbers),
         *_stops(old, new),
         *_sheets(old.stamps, new.stamps),
@@ -99,6 +105,32 @@ def differences(old: LessonState | None, new: LessonState | None) -> tuple[Diffe
 def stop_of(number: str) -> str:
     """Which stop a number of the ledger stands at, by its id."""
     return number.partition(".")[0]
+
+
+def _renamed(old: LessonState, new: LessonState) -> dict[str, str]:
+    """Stops that the lesson says it called otherwise before: their ids then and now."""
+    return {
+        was: now
+        for was, now in new.formerly.items()
+        if was in old.stops and was not in new.stops and now in new.stops and now not in old.stops
+    }
+
+
+def _under_names_of_today(old: LessonState, renamed: Mapping[str, str]) -> LessonState:
+    """The state before, its renamed stops and their numbers under the ids they have now."""
+    if not renamed:
+        return old
+
+    def today(name: str) -> str:
+        stop, dot, rest = name.partition(".")
+        return renamed.get(stop, stop) + dot + rest
+
+    return replace(
+        old,
+        numbers={today(name): number for name, number in old.numbers.items()},
+        stops={today(stop): heading for stop, heading in old.stops.items()},
+        times={today(stop): time for stop, time in old.times.items()},
+    )
 
 
 def _numbers(

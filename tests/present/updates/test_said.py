@@ -103,6 +103,19 @@ def test_one_thing_that_differs_is_one_sentence(case: str) -> None:
     assert len(differences(now, BEFORE)) == 1
 
 
+def test_a_stop_that_says_what_it_was_called_is_the_same_stop() -> None:
+    """With its numbers and times; only its address differs, and what its heading became."""
+    now = replace(
+        BEFORE,
+        numbers={name.replace("lunch.", "meal."): one for name, one in BEFORE.numbers.items()},
+        stops={"meal": "Two meals", "talk": "Talk it over"},
+        times={"meal": "1:10"},
+        formerly={"lunch": "meal"},
+    )
+    kinds = [one.kind for one in differences(BEFORE, now)]
+    assert kinds == [ChangeKind.STOP_ADDRESS, ChangeKind.STOP_NAME]
+
+
 def test_what_says_the_same_is_no_change() -> None:
     assert differences(BEFORE, replace(BEFORE, at="2026-02-01T00:00:00Z")) == ()
 
