@@ -104,7 +104,7 @@ class Git:
     def _program(self) -> str:
         if found := shutil.which("git"):
             return found
-        hint = "install it from git-scm.com or by your system's store, then publish again"
+        hint = "install it from git-scm.com or by your system's store, then say it again"
         raise NotPublishedError("git is not on this machine", hint)
 
     @cached_property

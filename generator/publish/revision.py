@@ -5,20 +5,21 @@ from __future__ import annotations
 import os
 import re
 import shutil
-import subprocess
 from dataclasses import dataclass
 from hashlib import sha256
 from pathlib import Path
 
 from generator.carried import is_home
 from generator.engine.store import STATES
+from generator.publish.git import Done, Git
+from generator.publish.refused import NotPublishedError
 from generator.write.swap import remove
 
 _KEPT = 4
 """States that stay laid out, the one used last among them."""
 _PLAIN = (
     *("-c", "filter.lfs.smudge=", "-c", "filter.lfs.process=", "-c", "filter.lfs.required=false"),
-    *("-c", "core.sparseCheckout=false", "-c", "core.quotePath=false", "-c", "core.fsmonitor=false"),
+    *("-c", "core.sparseCheckout=false", "-c", "core.fsmonitor=false"),
 )  # fmt: skip
 """Nothing is fetched while a state is laid out, and no program of somebody's runs."""
 _POINTER = re.compile(rb"version https://git-lfs\.github\.com/spec/v1\noid sha256:([0-9a-f]{64})\n")
@@ -175,31 +176,18 @@ def _git(root: Path, *words: str) -> str:
         NoStateError: git is not on this machine.
     """
     done = _run(root, words, {})
-    return (
-        done.stdout.decode("utf-8", "surrogateescape").rstrip("\n") if not done.returncode else ""
-    )
+    return done.out.rstrip("\n") if done.well else ""
 
 
 def _must(root: Path, *words: str, also: dict[str, str]) -> None:
     done = _run(root, words, also)
-    if done.returncode:
-        said = done.stderr.decode("utf-8", "replace").strip().replace("\n", "; ")
+    if not done.well:
+        said = done.err.strip().replace("\n", "; ")
         raise NoStateError(f"git could not give the revision (`git {words[0]}` said: {said})")
 
 
-def _run(
-    root: Path, words: tuple[str, ...], also: dict[str, str]
-) -> subprocess.CompletedProcess[bytes]:
-    program = shutil.which("git")
-    if program is None:
-        raise NoStateError("git is not on this machine; install it from git-scm.com")
-    kept = {name: value for name, value in os.environ.items() if not name.startswith("GIT_")}
-    quiet = {"LC_ALL": "C", "GIT_TERMINAL_PROMPT": "0", "GIT_OPTIONAL_LOCKS": "0"}
-    return subprocess.run(
-        [program, *_PLAIN, *words],
-        cwd=root,
-        env=kept | quiet | also,
-        capture_output=True,
-        check=False,
-        stdin=subprocess.DEVNULL,
-    )
+def _run(root: Path, words: tuple[str, ...], also: dict[str, str]) -> Done:
+    try:
+        return Git(root).run(*_PLAIN, *words, also=also)
+    except NotPublishedError as error:
+        raise NoStateError(f"{error.what}: {error.hint}") from None

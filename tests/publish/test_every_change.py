@@ -127,10 +127,17 @@ def said_paths(changes: SiteChanges) -> dict[str, set[str]]:
 
 def as_named_now(site: dict[str, str], changes: SiteChanges) -> dict[str, str]:
     """The files of the site before, those of a renamed lesson at its address of today."""
-    renamed = {one.renamed: one.lesson for one in changes.lessons if one.renamed}
+    moved = {
+        f"{framed}{folder}{one.renamed}/": f"{framed}{folder}{one.lesson}/"
+        for one in changes.lessons
+        if one.renamed and one.before
+        for folder in ("" if one.language == "en" else f"{one.language}/",)
+        for framed in ("", "embed/")
+    }
 
     def now(path: str) -> str:
-        return "/".join(renamed.get(part, part) for part in path.split("/"))
+        was = next((above for above in moved if path.startswith(above)), "")
+        return moved.get(was, "") + path.removeprefix(was)
 
     return {now(path): sum_ for path, sum_ in site.items()}
 
