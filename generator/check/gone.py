@@ -9,6 +9,7 @@ from difflib import get_close_matches
 from typing import TypeVar
 
 from generator.check.standing import Standing, StandingStop
+from generator.model.ids import PAGE_IDS
 from generator.model.published import LessonState, Published, last_of
 from generator.model.site import PAGE
 from generator.problems import Place, Problem, Weight
@@ -30,13 +31,15 @@ class Today:
     lessons: tuple[Standing, ...]
     """Those that go out."""
     held_back: Collection[str]
-    """Folders of lessons that do not go out just now, of which is told why."""
+    """Names, today's and older ones, of lessons that do not go out just now, of which is told why."""
     languages: tuple[str, ...]
     """The one that lessons are written in first."""
     languages_at: Place
     """Where they are listed."""
     pages: Collection[str]
     """Every page that is no lesson's, by its path from the site's root."""
+    is_whole: bool
+    """Whether every lesson could be read: one that cannot may be what another is called now."""
     formerly: Collection[str]
     """What ``site_data/site.yaml`` says had another address, or is gone."""
 
@@ -54,11 +57,7 @@ def gone_without_a_word(published: Published, today: Today) -> Iterator[Problem]
         if heir:
             yield from _stops_gone(states, heir)
             yield from _languages_gone(states, heir, today)
-        elif (
-            any(not one.gone for one in states)
-            and name not in today.formerly
-            and name not in today.held_back
-        ):
+        elif today.is_whole and name not in {*today.formerly, *today.held_back}:
             yield _lesson_gone(name, published.lessons, today)
     yield from _site_languages_gone(published, today)
     yield from _pages_gone(published, today)
@@ -85,7 +84,7 @@ def _lesson_gone(
 
 def _stops_gone(states: tuple[LessonState, ...], heir: Standing) -> Iterator[Problem]:
     """Each address of a stop that was ever sent or printed and leads nowhere in the lesson now."""
-    there = {name for stop in heir.stops for name in (stop.id, *stop.formerly)}
+    there = {name for stop in heir.stops for name in (stop.id, *stop.formerly)} | PAGE_IDS
     said = [one for one in states if not one.gone]
     gone = dict.fromkeys(name for one in said for name in one.stops if name not in there)
     ever = {name for one in said for name in one.stops}

@@ -17,7 +17,8 @@ from generator.present.languages import folder_of
 from generator.problems import Place, Problem
 from generator.read.draft import draft_place
 from generator.read.handwritten import handwritten_pages, read_page
-from generator.read.unseen import unseen_lessons
+from generator.read.lesson_head import former_names_from, head_text
+from generator.read.unseen import LESSON, unseen_lessons
 from generator.steps.drafts import drafts_told, of_draft
 from generator.steps.library import checked_library
 from generator.steps.past import published_of
@@ -81,7 +82,10 @@ def _names_of_before(
     listed, unmade = names_and_listed(public)[1], known.unmade.folders
     yield from former_problems(library, listed, unmade, pages)
     results = [[result.lesson for result in one.results.values()] for one in public if one.results]
-    today = today_of(library, map(standing_of, results), unmade, pages)
+    heads = (head_text(root, f"lessons/{one}/{LESSON}") for one in unmade)
+    held = {*unmade, *(name for head in heads for name in former_names_from(head))}
+    whole = not known.unmade.broken
+    today = today_of(library, map(standing_of, results), held, pages, is_whole=whole)
     yield from gone_without_a_word(published, today)
 
 

@@ -93,7 +93,10 @@ class Site:
         found += () if self.around.preview else drafts_told(self.map.unmade.drafts)
         found += check_site(self.library, lacking, (one.facts.listed for one in self.lessons))
         standing = [one.facts.standing for one in self.lessons]
-        today = today_of(self.library, standing, self.map.unmade.folders, self.pages)
+        unmade = self.map.unmade
+        today = today_of(
+            self.library, standing, unmade.folders, self.pages, is_whole=not unmade.broken
+        )
         found += gone_without_a_word(self.published, today)
         return tuple(sorted(found, key=lambda problem: problem.place))
 

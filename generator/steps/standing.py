@@ -38,15 +38,21 @@ def pages_of(folders: Mapping[str, str], made: Iterable[str], by_hand: Pages) ->
 
 
 def today_of(
-    library: Library, lessons: Iterable[Standing], unmade: Collection[str], pages: frozenset[str]
+    library: Library,
+    lessons: Iterable[Standing],
+    unmade: Collection[str],
+    pages: frozenset[str],
+    *,
+    is_whole: bool,
 ) -> Today:
     """The site as it stands, for whoever holds the record of publications against it.
 
     Args:
         library: of the site.
         lessons: those that go out.
-        unmade: folders of the others.
+        unmade: names of the others.
         pages: of the site.
+        is_whole: whether every lesson could be read.
     """
     return Today(
         lessons=tuple(lessons),
@@ -54,6 +60,7 @@ def today_of(
         languages=library.site.languages,
         languages_at=library.places.get(("languages", 0), Place(SITE)),
         pages=pages,
+        is_whole=is_whole,
         formerly=library.site.formerly.keys(),
     )
 

@@ -34,7 +34,7 @@ WALK = Standing(
     titles={"en": "Packed for the walk", "es": "Listos para el paseo"},
     stops=(stop("hello", line=5), stop("lunch", "Two lunches"), stop("talk", line=20)),
 )
-TODAY = Today((WALK,), (), ("en", "es"), Place("site_data/site.yaml", 4), ("care.html",), ())
+TODAY = Today((WALK,), (), ("en", "es"), Place("site_data/site.yaml", 4), ("care.html",), True, ())
 
 
 def told(today: Today, **lessons: tuple[LessonState, ...]) -> list[str]:
@@ -73,6 +73,11 @@ def test_a_stop_of_another_name(stops: tuple[StandingStop, ...], line: int, list
     ]
 
 
+def test_the_parting_question_has_no_other_name() -> None:
+    asked = replace(STATE, stops={**STATE.stops, "parting": "One last question"})
+    assert told(TODAY, walk=(asked,)) == []
+
+
 def test_a_stop_is_asked_about_after_a_publication_without_it_too() -> None:
     later = replace(STATE, at="2026-04-01T08:00:00Z", stops={"hello": "Watch", "talk": "Talk"})
     without = with_stops(stop("hello"), stop("talk", line=3))
@@ -101,6 +106,9 @@ def test_a_lesson_that_is_gone_for_good() -> None:
     assert "write `walk: ` below `formerly:`" in said
     assert told(replace(empty, formerly=("walk",)), walk=(STATE,)) == []
     assert told(replace(empty, held_back=("walk",)), walk=(STATE,)) == []
+    assert (
+        told(replace(empty, is_whole=False), walk=(STATE,)) == []
+    )  # it may be the one that cannot be read
 
 
 def test_a_lesson_that_went_out_before_is_no_heir() -> None:
