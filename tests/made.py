@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from generator.engine.pack import KEPT
-from generator.making import make_lesson
+from generator.making import in_languages, make_lesson
 from generator.present.output import Output
 from generator.present.pictures.figures.of_moves import move_pictures, moves_of
 from generator.read.library import read_library
@@ -24,6 +24,19 @@ def outputs(root: Path, *, preview: bool = False) -> Iterator[Output]:
         assert worked.results, list(map(str, worked.problems))
         made = make_lesson(worked.results, around)
         yield from (one for one in made if not one.path.startswith(KEPT))
+        yield from move_pictures(moves_of(worked.results.values()))
+
+
+def page_outputs(root: Path) -> Iterator[Output]:
+    """The pages of every lesson and what they show, without papers, copies and cartridges: a tenth of the work."""
+    library = read_library(root)
+    around = surroundings(root, library)
+    yield from around.assets.values()
+    for path in lesson_files(root):
+        worked = work_lesson(root, path, library)
+        assert worked.results, list(map(str, worked.problems))
+        for lesson in in_languages(worked.results, around):
+            yield from lesson.on_site(None)
         yield from move_pictures(moves_of(worked.results.values()))
 
 

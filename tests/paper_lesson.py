@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.made import outputs, write_files
+from tests.made import page_outputs, write_files
 from tests.project import ROOT, library
 
 ROWS = 12
@@ -20,7 +20,7 @@ FOODS = "[{food: apple-raw, amount: 1 medium}, {food: apple-pie, amount: 1 slice
 def built_lesson(root: Path, moves: list[str]) -> Path:
     """Build the lesson in an empty folder, with the site's own library, and give its pages' folder."""
     write_lesson(root, moves)
-    write_files(outputs(root), root / "site")
+    write_files(page_outputs(root), root / "site")
     return root / "site" / "print"
 
 

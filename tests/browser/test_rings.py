@@ -8,7 +8,7 @@ import pytest
 from playwright.sync_api import Page
 
 from tests.browser.watched import OPEN_ALL
-from tests.made import outputs, write_files
+from tests.made import page_outputs, write_files
 from tests.project import put, site
 
 STEPS = [("energy", "20", 90, 410, 16), ("sugars", "4", 7, 30, 5), ("energy", "25", 90, 395, 12)]
@@ -40,7 +40,7 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Path:
     stops = "".join(stop(at, *step[:4]) for at, step in enumerate(STEPS))
     head = "title: Rings\nsummary: S.\ngrades: 3-5\nminutes: 10\ngoals: [Look.]\nstops:\n"
     put(root, head + stops, "rings")
-    write_files(outputs(root), root / "site")
+    write_files(page_outputs(root), root / "site")
     return root / "site/rings"
 
 

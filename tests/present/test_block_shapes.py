@@ -10,7 +10,7 @@ import pytest
 from generator.present.pictures.block_shapes import block_shapes
 from generator.present.views.amounts import BlocksView
 from tests.html_page import read_html
-from tests.made import outputs
+from tests.made import page_outputs
 from tests.project import ROOT
 
 
@@ -32,7 +32,7 @@ def test_shapes_of_a_pile(pile: BlocksView, shapes: set[str]) -> None:
 
 
 def test_every_picture_of_the_demo_has_its_shape() -> None:
-    pages = {one.path: one for one in outputs(ROOT) if Path(one.path).name == "index.html"}
+    pages = {one.path: one for one in page_outputs(ROOT) if Path(one.path).name == "index.html"}
     for path, page in pages.items():
         drawn = read_html(page.content.decode())
         uses = {

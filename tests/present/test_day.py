@@ -12,7 +12,7 @@ import pytest
 from generator.present.pictures.plumb_line import STEEPEST, plumb_tilt
 from generator.read.lesson import read_lesson
 from generator.steps.work import work
-from tests.made import outputs
+from tests.made import page_outputs
 from tests.site_project import copy_project
 from tests.worked import library
 
@@ -44,7 +44,9 @@ def project(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 def page(project: Path) -> str:
     """The lesson page."""
-    return next(one.content.decode() for one in outputs(project) if one.path == "a-day/index.html")
+    return next(
+        one.content.decode() for one in page_outputs(project) if one.path == "a-day/index.html"
+    )
 
 
 @pytest.mark.parametrize(
@@ -85,7 +87,9 @@ def test_both_numbers_are_given_before_the_question_and_no_body_anywhere(project
 
 @pytest.mark.parametrize("file", ["index.html", "worksheet.html"])
 def test_each_meal_has_a_name_of_its_own_for_its_foods(project: Path, file: str) -> None:
-    html = next(one.content.decode() for one in outputs(project) if one.path == f"a-day/{file}")
+    html = next(
+        one.content.decode() for one in page_outputs(project) if one.path == f"a-day/{file}"
+    )
     table = html.partition('<table class="day">')[2].partition("</table>")[0]
     heads = [
         re.findall('<th scope="(.*?)".*?>(.*?)</th>', meal) for meal in table.split("</tbody>")
@@ -115,7 +119,7 @@ def test_a_day_of_a_child_is_refused_with_its_place(
 
 def test_the_foods_of_a_day_count_for_the_line_about_allergens(project: Path) -> None:
     """Milk is one of the nine major allergens (FALCPA 2004, FASTER Act 2021)."""
-    page = next(one for one in outputs(project) if one.path == "a-day/index.html")
+    page = next(one for one in page_outputs(project) if one.path == "a-day/index.html")
     assert "Foods in this lesson contain milk." in page.content.decode()
 
 
@@ -126,7 +130,7 @@ def with_help(project: Path, tmp_path: Path, help_: str) -> dict[str, str]:
     (root / "lessons/a-day/lesson.yaml").write_text(text, "utf-8")
     return {
         one.path: one.content.decode()
-        for one in outputs(root)
+        for one in page_outputs(root)
         if one.path.startswith("a-day/") and one.path.endswith(".html")
     }
 

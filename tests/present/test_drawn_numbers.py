@@ -22,7 +22,7 @@ from generator.present.pictures.number_line import number_line
 from generator.present.words.say import Say
 from tests.drawn import SVG, Drawing, subpaths
 from tests.html_page import having, one, read_html, text
-from tests.made import outputs
+from tests.made import page_outputs
 from tests.project import ROOT, library
 
 STEPS = ["10", "20", "100", "4", "2", "5", "1", "25", "50", "0.5", "1.5", "30", ""]
@@ -106,7 +106,9 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> tuple[dict[str, str], dict
         folder.mkdir(parents=True)
         (folder / "lesson.yaml").write_text(lesson(rows[name], step), "utf-8")
         (folder / "lesson.es.yaml").write_text("title: Dibujos\n", "utf-8")
-    pages = {one.path: one.content.decode() for one in outputs(root) if one.path.endswith(".html")}
+    pages = {
+        one.path: one.content.decode() for one in page_outputs(root) if one.path.endswith(".html")
+    }
     return pages, rows
 
 

@@ -10,7 +10,7 @@ from click.testing import CliRunner
 
 from generator.check.nothing_to_move import something_to_move
 from generator.cli.commands import commands
-from tests.made import outputs
+from tests.made import page_outputs
 from tests.project import GOOD, put, worked
 from tests.site_project import copy_project
 
@@ -43,7 +43,7 @@ def pages(root: Path, lesson: str) -> dict[str, str]:
     put(project, lesson, "meal")
     return {
         one.path.removeprefix("meal/"): one.content.decode()
-        for one in outputs(project)
+        for one in page_outputs(project)
         if one.path.startswith("meal/") and one.path.endswith(".html")
     }
 

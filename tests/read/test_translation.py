@@ -9,7 +9,7 @@ import pytest
 from generator.author.translation import begin_translation, mark_translated
 from generator.problems import LessonError
 from generator.steps.work import work
-from tests.made import outputs
+from tests.made import page_outputs
 from tests.site_project import copy_project
 
 LESSON = """\
@@ -68,7 +68,7 @@ def change(root: Path, name: str, old: str, new: str) -> None:
 
 def page(root: Path, path: str) -> str:
     """A page of the built site."""
-    return next(one.content.decode() for one in outputs(root) if one.path == path)
+    return next(one.content.decode() for one in page_outputs(root) if one.path == path)
 
 
 def test_a_whole_translation_is_quiet_and_makes_its_page(project: Path) -> None:
@@ -160,6 +160,6 @@ def test_a_first_draft_asks_for_every_text_and_is_never_written_over(project: Pa
 
 def test_a_lesson_without_a_translation_is_not_offered(project: Path) -> None:
     (project / "lessons/two-soups/lesson.es.yaml").unlink()
-    paths = {one.path for one in outputs(project)}
+    paths = {one.path for one in page_outputs(project)}
     assert "es/two-soups/index.html" not in paths
     assert "hreflang" not in page(project, "two-soups/index.html")

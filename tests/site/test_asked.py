@@ -9,7 +9,7 @@ from tempfile import TemporaryDirectory
 
 from generator.steps.work import work
 from tests.closing_lesson import closing_project
-from tests.made import outputs
+from tests.made import page_outputs
 
 
 @cache
@@ -18,7 +18,7 @@ def pages() -> dict[str, str]:
     with TemporaryDirectory() as folder:
         root = closing_project(Path(folder) / "site")
         assert [one.what for one in work(root).questions if "has changed" in one.what] == []
-        made = {one.path: one.content for one in outputs(root) if one.path.endswith(".html")}
+        made = {one.path: one.content for one in page_outputs(root) if one.path.endswith(".html")}
     return {path: data.decode("utf-8") for path, data in made.items()}
 
 

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.made import outputs
+from tests.made import page_outputs
 from tests.site_project import ROOT
 
 LESSON = """\
@@ -48,7 +48,7 @@ def answer_key(tmp_path: Path) -> str:
     lesson = tmp_path / "lessons/breakfast/lesson.yaml"
     lesson.parent.mkdir(parents=True)
     lesson.write_text(LESSON, "utf-8")
-    made = {output.path: output.content for output in outputs(tmp_path)}
+    made = {output.path: output.content for output in page_outputs(tmp_path)}
     return made["breakfast/answers.html"].decode()
 
 

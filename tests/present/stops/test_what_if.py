@@ -17,7 +17,7 @@ from generator.present.recording.slides.slide import Question
 from generator.present.words.say import Say
 from generator.present.words.what_if import change_words
 from tests.html_page import having, one, read_html, text
-from tests.made import outputs
+from tests.made import page_outputs
 from tests.pots_lesson import pots_project
 from tests.stop_examples import example_of
 from tests.worked import library, worked
@@ -31,7 +31,7 @@ def made(tmp_path_factory: pytest.TempPathFactory) -> dict[str, str]:
     project = pots_project(tmp_path_factory.mktemp("pots") / "site")
     return {
         output.path: output.content.decode()
-        for output in outputs(project)
+        for output in page_outputs(project)
         if output.path.endswith(".html")
     }
 
@@ -137,7 +137,7 @@ def test_where_totals_are_not_asked_for_paper_gives_those_of_now(
     project = pots_project(tmp_path / "site")
     lesson = project / "lessons/pots/lesson.yaml"
     lesson.write_text(lesson.read_text("utf-8").replace("[gap, total]", "[gap]"), "utf-8")
-    sheet = next(one for one in outputs(project) if one.path == "pots/worksheet.html")
+    sheet = next(one for one in page_outputs(project) if one.path == "pots/worksheet.html")
     table = one(read_html(sheet.content.decode()), "what-if")
     assert "As it is now 45 g 38 g 7 g" in text(table)
     assert "43 g" not in text(table)
@@ -161,7 +161,7 @@ def test_its_texts_may_name_a_number_of_a_change(tmp_path: Path) -> None:
     )
     text = lesson.read_text("utf-8").replace("Look at both pots, not at one.", f'"{reveal}"')
     lesson.write_text(text, "utf-8")
-    page = next(one for one in outputs(project) if one.path == "pots/index.html")
+    page = next(one for one in page_outputs(project) if one.path == "pots/index.html")
     shown = text_of(page.content.decode())
     assert "gap was 7, and 2 with barley." in shown
 
