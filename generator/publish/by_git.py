@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from generator.model.published import Publication
+from generator.publish.both_lines import both_kept
 from generator.publish.commit import commit, message, push
 from generator.publish.diverged import bring_in, how_far
 from generator.publish.found import publications, unrecorded_since, unsent
@@ -16,7 +17,7 @@ from generator.publish.refused import NotPublishedError
 from generator.publish.remote import Remote, find_remote
 from generator.publish.shown import told_changes, told_commit, told_left
 from generator.publish.talk import Talk
-from generator.publish.workflow import will_appear
+from generator.publish.workflow import offer_workflow, will_appear
 from generator.publish.worktree import (
     Changed,
     changed_files,
@@ -40,6 +41,7 @@ def publish_by_git(git: Git, steps: Steps, note: str, talk: Talk) -> None:
     """
     remote = ready_remote(git)
     bring_in(git, remote, talk)
+    offer_workflow(git, talk)
     steps.check()
     going = steps.build()
     changed = chosen(git, going)
@@ -92,14 +94,14 @@ def record_and_commit(
     git: Git, line: Publication, states: States, changed: Changed, subject: str
 ) -> str:
     """Write the record and commit it with all that was chosen; gives the commit's short name."""
-    with taken_back(git.root, line.at):
+    with both_kept(git) as told, taken_back(git.root, line.at):
         files = append_publication(git.root, line, states)
         named = (file.relative_to(git.root).as_posix() for file in files)
-        everything = Changed((*changed.taken, *named), changed.untracked, changed.left)
+        everything = Changed((*changed.taken, *told, *named), changed.untracked, changed.left)
         return commit(git, everything, message(subject, line.note, line.at))
 
 
 def _ask(talk: Talk, question: str) -> None:
     if not talk.ask(question):
-        what = "nothing was committed and nothing pushed"
+        what = "nothing of yours was committed, and nothing pushed"
         raise NotPublishedError(what, "publish again whenever you want to")

@@ -157,7 +157,7 @@ def _files_of(git: Git, before: Commit) -> Iterator[None]:
         "--no-renames",
         "--no-ext-diff",
         "--no-textconv",
-        "--relative",
+        "--no-relative",
     )
     git.told(*words, f"--output={patch}", "HEAD", before.name, *_BUT_RECORD)
     try:

@@ -31,7 +31,7 @@ def test_no_is_no(site: OwnSite) -> None:
     before = site.git("status", "--porcelain")
     done = site.publish(answer="n\n")
     assert done.exit_code == 1
-    assert "nothing was committed" in done.output
+    assert "nothing of yours was committed" in done.output
     assert site.git("status", "--porcelain") == before
     assert site.commits() == ["Begin the site"]
     assert not (site.root / "site_data/published").exists()
@@ -95,6 +95,59 @@ def test_without_a_workflow_nothing_will_build_it_and_that_is_said(site: OwnSite
     assert done.exit_code == 0, done.output
     assert "Nothing will build it" in done.output
     assert "github/publish.yml" in done.output
+
+
+def test_a_forge_that_is_known_is_offered_its_workflow(site: OwnSite) -> None:
+    site.git("rm", "-rq", ".github")
+    site.git("commit", "-qm", "Do without")
+    forge = site.root.parent / "gitlab.example.org"
+    forge.mkdir()
+    site.remote.rename(forge / "remote.git")
+    there = OwnSite(site.root, forge / "remote.git")
+    site.git("remote", "set-url", "origin", str(there.remote))
+    site.write("generator/requirements.lock", "plumline==0.2.0\n")
+    done = there.publish(answer="y\ny\n")
+    assert done.exit_code == 0, done.output
+    assert "Nothing will build it" not in done.output
+    written = there.there("show", "main:.gitlab-ci.yml")
+    assert "generator/requirements.lock" in written
+
+
+def test_a_site_in_a_folder_of_a_larger_repository_goes_out_alone(site: OwnSite) -> None:
+    above = site.root.parent
+    (site.root / ".git").rename(above / ".git")
+    (above / ".git/info/exclude").write_text("remote.git\n", "utf-8")
+    git(above, "remote", "set-url", "origin", str(site.remote))
+    git(above, "add", "-A")
+    git(above, "commit", "-qm", "Put the site into a folder")
+    (above / "letter.txt").write_text("Dear Ana\n", "utf-8")
+    first = (site.root / "lessons/soup/lesson.yaml").read_text("utf-8")
+    assert site.publish().exit_code == 0
+    site.change()
+    done = site.publish()
+    assert done.exit_code == 0, done.output
+    listed = site.there("ls-tree", "-r", "--name-only", "main").splitlines()
+    assert "site/site_data/published/site.jsonl" in listed
+    assert "letter.txt" not in listed
+    assert "A lesson of soup" in site.there("show", "main:site/lessons/soup/lesson.yaml")
+    done = site.publish("--undo")
+    assert done.exit_code == 0, done.output
+    assert (site.root / "lessons/soup/lesson.yaml").read_text("utf-8") == first
+    assert git(above, "status", "--porcelain") == "?? letter.txt"
+
+
+def test_a_site_begun_before_the_record_keeps_the_lines_of_two_who_publish(site: OwnSite) -> None:
+    old = site.root / ".gitattributes"
+    old.write_text("* text=auto eol=lf", "utf-8")
+    site.git("commit", "-qam", "As it was before")
+    assert site.publish().exit_code == 0
+    held = old.read_text("utf-8")
+    assert held.startswith("* text=auto eol=lf\n")
+    assert "merge=union" in held
+    assert site.git("status", "--porcelain") == ""
+    site.change()
+    assert site.publish().exit_code == 0
+    assert old.read_text("utf-8") == held
 
 
 def test_commits_of_her_own_go_along_and_are_recorded(site: OwnSite) -> None:
