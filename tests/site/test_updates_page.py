@@ -145,8 +145,11 @@ PLANTED: dict[str, tuple[dict[str, object], tuple[str, str]]] = {
         ("Some texts are worded differently.", "Algunos textos están escritos de otra manera."),
     ),
     "pages": (
-        {"pages": ("index.html", "notes.html")},
-        ("No longer here: Movement cards. New: Teaching notes.", "Nuevo: Notas para docentes."),
+        {"pages": ("index.html", "notes.html", "practice.html")},
+        (
+            "No longer here: Movement cards. New: Teaching notes and Practice.",
+            "Nuevo: Notas para docentes y Práctica.",
+        ),
     ),
 }
 

@@ -7,12 +7,13 @@ from collections.abc import Iterable, Iterator, Sequence
 from generator.present.updates.differences import ChangeKind, Difference
 from generator.present.updates.lesson_updates import LessonUpdate, Went
 from generator.present.updates.line import Line, one_line
-from generator.present.updates.said import SHEET_TITLES, said
+from generator.present.updates.said import SHEET_TITLES, page_title, said
 from generator.present.words.say import Say
 
 MOST = 12
 """Sentences about numbers of one lesson; a comparison with other foods changes some twenty at once."""
 _NUMBERS = {ChangeKind.NUMBER, ChangeKind.NUMBER_NEW, ChangeKind.NUMBER_GONE}
+_FILES = {ChangeKind.PAGE_GONE, ChangeKind.PAGE_NEW}
 _STOPS = {ChangeKind.STOP_NEW, ChangeKind.STOP_GONE}
 
 
@@ -63,8 +64,9 @@ def _changes(told: LessonUpdate, day: str, say: Say, *, with_stamps: bool) -> It
             sheets = _sheets(one, say, with_stamps=with_stamps)
             again = say("update_print_again", day=day, sheets=sheets)
             yield Line(again if numbers else say("update_same_numbers", sheets=sheets))
-        elif one.kind not in _NUMBERS:
+        elif one.kind not in _NUMBERS | _FILES:
             yield Line(_said(one, told, say))
+    yield from _files(every, say)
 
 
 def _apart_from_stops(every: Iterable[Difference]) -> tuple[Difference, ...]:
@@ -83,6 +85,20 @@ def _numbers(numbers: Sequence[Difference], told: LessonUpdate, say: Say) -> Ite
         yield Line(say("update_numbers_more", n=len(shown) - MOST))
     if any(one.for_teachers for one in numbers):
         yield Line(say("update_minutes"))
+
+
+def _files(every: Iterable[Difference], say: Say) -> Iterator[Line]:
+    """Files of the lesson that are gone or new, together: a lesson at another address has others of each."""
+    for kind in (ChangeKind.PAGE_GONE, ChangeKind.PAGE_NEW):
+        names = tuple(one_line(page_title(one.name, say)) for one in every if one.kind is kind)
+        if names:
+            listed = say.listed(names)
+            gone = kind is ChangeKind.PAGE_GONE
+            yield Line(
+                say("updates_page_gone", page=listed)
+                if gone
+                else say("updates_page_new", page=listed)
+            )
 
 
 def _said(one: Difference, told: LessonUpdate, say: Say) -> str:
