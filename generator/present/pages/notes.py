@@ -20,6 +20,7 @@ from generator.present.pages.page import Surround
 from generator.present.pages.parting import parting_answer
 from generator.present.stops.in_lesson import in_lesson
 from generator.present.stops.kinds import kind_of
+from generator.present.updates.paths import UPDATES
 from generator.present.views.notes import (
     AnswerView,
     LookForView,
@@ -55,6 +56,7 @@ def notes_view(told: PageInLesson) -> NotesView:
         back=told.links.lesson,
         whole_class=told.links.whole_class,
         codes=surround.folder + CODES,
+        updates=surround.folder + UPDATES,
         class_link=class_link_view(told),
         summary=inline(file.summary),
         goals=file.goals,

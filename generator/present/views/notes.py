@@ -118,6 +118,8 @@ class NotesView:
     """What is shown to the whole class at once."""
     codes: str
     """Path of the page that reads finish codes."""
+    updates: str
+    """Path of the page that says what each publication changed."""
     class_link: ClassLinkView
     summary: Markup
     goals: tuple[str, ...]
