@@ -29,7 +29,7 @@ class WentOut:
     title: str
     """When it last went out; safe HTML."""
     pages: tuple[str, ...]
-    """Every page it ever had, by its name in the folder."""
+    """Every page it ever had, by its name in the folder; the one for frames stands elsewhere."""
 
 
 def published_formers(
@@ -68,7 +68,7 @@ def went_out(lessons: Mapping[str, tuple[LessonState, ...]]) -> Iterator[WentOut
             said = [one for one in states if one.language == language and not one.gone]
             if said:
                 pages = dict.fromkeys(page for one in said for page in one.pages)
-                html = tuple(page for page in pages if page.endswith(PAGE))
+                html = tuple(page for page in pages if page.endswith(PAGE) and page != EMBED)
                 yield WentOut(name, language, escape(said[-1].title), html)
 
 

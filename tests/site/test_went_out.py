@@ -60,7 +60,9 @@ formerly:
 
 
 def state(language: str, title: str, *pages: str) -> LessonState:
-    return LessonState("", language, title, pages=("index.html", "papers/worksheet-a4.pdf", *pages))
+    return LessonState(
+        "", language, title, pages=("index.html", "stop.html", "papers/worksheet-a4.pdf", *pages)
+    )
 
 
 def record(project: Path) -> None:
@@ -117,10 +119,15 @@ def test_no_page_that_went_out_is_lost(site: Path) -> None:
         for one in states:
             folder = "" if one.language == "en" else f"{one.language}/"
             for name in (page for page in one.pages if page.endswith(".html")):
-                page = site / folder / lesson / name
+                below = Path("embed", folder) if name == "stop.html" else Path(folder)
+                page = site / below / lesson / name
                 assert page.is_file(), page
                 links = [a for a in main(page).iter("a") if a.get("data-way") is not None]
                 assert not links or (site / lead(page, site)).is_file()
+
+
+def test_no_page_stands_where_none_ever_was(site: Path) -> None:
+    assert not [file for file in site.rglob("stop.html") if "embed" not in file.parts]
 
 
 def test_a_page_of_today_is_never_written_over(site: Path) -> None:
