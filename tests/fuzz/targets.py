@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import shutil
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
@@ -47,12 +48,25 @@ class Kitchen:
         for lesson in (self.root / "lessons").glob("*/lesson.yaml"):
             if lesson.parent.name not in LESSONS:
                 shutil.rmtree(lesson.parent)
+            else:
+                _give_older_name(lesson)
+        with (self.root / "site_data/site.yaml").open("a", encoding="utf-8") as site:
+            site.write("formerly: {recipes.html: care.html, old-picnic: }\n")
         _shorten(self.root / "site_data/foods.yaml", "foods", self.root)
         _shorten(self.root / "site_data/moves.yaml", "moves", self.root)
         keep_review(self.root, "river-walk", {"": "registered dietitian"}, "2026-03-14", ())
         self.library: Library = read_library(self.root)
         self.around: Surroundings = surroundings(self.root, self.library, preview=True)
         self.map = check_lessons(self.root).map
+
+
+def _give_older_name(lesson: Path) -> None:
+    """Names of before for the lesson and for its first stop that bears an id."""
+    text = lesson.read_text("utf-8")
+    named = re.sub(
+        r"^( +)id: (.*)$", r"\g<0>\n\1formerly: [old-\2]", text, count=1, flags=re.MULTILINE
+    )
+    lesson.write_text(f"formerly: [old-{lesson.parent.name}]\n{named}", "utf-8")
 
 
 def _shorten(file: Path, key: str, root: Path) -> None:
