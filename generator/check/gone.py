@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from difflib import get_close_matches
 from typing import TypeVar
@@ -68,8 +68,7 @@ def _lesson_gone(
 ) -> Problem:
     said = [one for one in published[name] if not one.gone]
     titles = {one.language: one.title for one in said}
-    new = [one for one in today.lessons if one.folder not in published]
-    heir = _like(name, titles, new, lambda one: one.folder)
+    heir = _like(name, titles, today.lessons, published)
     what = f"the lesson `{name}` went out and is gone; {_since(said)} lead to its address"
     if heir is None:
         hint = (
@@ -91,8 +90,7 @@ def _stops_gone(states: tuple[LessonState, ...], heir: Standing) -> Iterator[Pro
     for name in gone:
         having = [one for one in said if name in one.stops]
         titles = {one.language: one.stops[name] for one in having}
-        new = [stop for stop in heir.stops if stop.id not in ever]
-        stop = _like(name, titles, new, lambda one: one.id)
+        stop = _like(name, titles, heir.stops, ever)
         stop = stop or _between(name, having[-1], heir)
         title = next(iter(titles.values()))
         what = f"the stop `{name}` (“{title}”) went out and is gone; {_since(having)} lead to it"
@@ -153,14 +151,26 @@ def _pages_gone(published: Published, today: Today) -> Iterator[Problem]:
 
 
 def _like(
-    name: str, titles: Mapping[str, str], offered: Sequence[Named], id_of: Callable[[Named], str]
+    name: str, titles: Mapping[str, str], offered: Sequence[Named], before: Collection[str]
 ) -> Named | None:
-    """Which of them may be what bore a name: one of the same title, else of the closest name."""
+    """Which of them may be what bore a name: one of the same title, else a new one of the closest name.
+
+    Args:
+        name: what is gone.
+        titles: what it was called, by language.
+        offered: what is there.
+        before: names that went out, which are not new.
+    """
     for one in offered:
         if any(_plain(one.titles.get(of, "")) == _plain(title) for of, title in titles.items()):
             return one
-    near = get_close_matches(name, [id_of(one) for one in offered], n=1, cutoff=_CLOSE)
-    return next((one for one in offered if id_of(one) in near), None)
+    new = {_name(one): one for one in offered if _name(one) not in before}
+    near = get_close_matches(name, list(new), n=1, cutoff=_CLOSE)
+    return new[near[0]] if near else None
+
+
+def _name(one: Standing | StandingStop) -> str:
+    return one.folder if isinstance(one, Standing) else one.id
 
 
 def _plain(title: str) -> str:

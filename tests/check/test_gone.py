@@ -111,12 +111,13 @@ def test_a_lesson_that_is_gone_for_good() -> None:
     )  # it may be the one that cannot be read
 
 
-def test_a_lesson_that_went_out_before_is_no_heir() -> None:
-    other = replace(WALK, folder="walks", titles={"en": "Packed for the walk"}, stops=())
-    (said,) = told(
-        replace(TODAY, lessons=(other,)), walk=(STATE,), walks=(replace(STATE, stops={}),)
-    )
-    assert said.startswith("site_data/site.yaml")
+def test_a_lesson_that_went_out_before_is_an_heir_by_its_title_alone() -> None:
+    """As after a publication that is taken back: the lesson has its first name again."""
+    for title, at in (("Other", "site_data/site.yaml"), (STATE.title, "lessons/walk/lesson.yaml")):
+        old = replace(WALK, folder="walks", titles={"en": title}, stops=())
+        today = replace(TODAY, lessons=(old,))
+        (said,) = told(today, walk=(STATE,), walks=(replace(STATE, stops={}),))
+        assert said.startswith(f"{at}:1:1: the lesson `walk` went out and is gone")
 
 
 def test_a_language_of_a_lesson_until_it_went_out_without() -> None:
