@@ -35,6 +35,7 @@ GOALS: dict[str, AtMost | AtLeast] = {
     "food": AtMost("one food of one lesson changed", 0.06, PLAIN),
     "nothing": AtMost("nothing changed", 0.060, "s"),
     "preview": AtMost("preview, from an edit to its page", 0.15, PLAIN),
+    "changes": AtMost("what changed, told out of what was kept", 5.0, "s"),
     "help": AtMost("plumline --help", 0.25, "s"),
     # Ten segments of 1,460 bytes, what a server may send before it hears back (RFC 6928).
     "first_view": AtMost(

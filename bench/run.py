@@ -24,6 +24,7 @@ BENCHES = (
     "kept",
     "engines",
     "builds",
+    "changes",
     "preview",
     "pages",
     "home",

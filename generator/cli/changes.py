@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
@@ -10,6 +11,10 @@ from generator.cli.options import root_option
 from generator.publish.changes import changes_since
 from generator.publish.changes_written import as_json, as_markdown, as_text
 from generator.publish.revision import NoStateError
+
+if TYPE_CHECKING:
+    from generator.steps.by_hand import ByHand
+    from generator.steps.site import Site
 
 
 @click.command()
@@ -25,10 +30,8 @@ from generator.publish.revision import NoStateError
 @root_option
 def changes(revision: str | None, shape: str, root: Path, *, everything: bool) -> None:
     """Say what differs from what was published last, or from REV: numbers, texts, links, papers, and who must be told."""
-    from generator.plugin import write_by_hand  # noqa: PLC0415  # loads when there may be pages to render
-
     try:
-        compared = changes_since(root, revision, write_by_hand)
+        compared = changes_since(root, revision, _write_by_hand)
     except NoStateError as error:
         raise click.ClickException(str(error)) from None
     match shape:
@@ -38,3 +41,10 @@ def changes(revision: str | None, shape: str, root: Path, *, everything: bool) -
             click.echo(as_markdown(compared, everything=everything))
         case _:
             click.echo(as_text(compared, everything=everything))
+
+
+def _write_by_hand(root: Path, site: Site) -> ByHand:
+    """MkDocs is loaded when there is something to render."""
+    from generator.plugin import write_by_hand  # noqa: PLC0415  # as the name says
+
+    return write_by_hand(root, site)

@@ -83,13 +83,20 @@ def _state_at(root: Path, of: Revision, write_by_hand: WriteByHand, lock: int) -
     Raises:
         NoStateError: today's program can make no site of it.
     """
+    folder = laid_out(root, of)
+    what = f"today's program can make no site of {of}"
     try:
-        return site_state(laid_out(root, of), write_by_hand, keep_out=lock)
+        return site_state(folder, write_by_hand, keep_out=lock)
     except LessonError as error:
         first, *more = (one for one in error.problems if one.weight is Weight.MUST)
         rest = f", and {len(more)} more" if more else ""
-        what = f"today's program can make no site of {of}: {first}{rest}"
-        raise NoStateError(f"{what}; name another revision") from None
+        raise NoStateError(f"{what}: {first}{rest}; name another revision") from None
+    except (ValueError, LookupError, AttributeError) as error:
+        if not (folder / "theme").is_dir():
+            raise
+        # A theme of her own goes with the program it was made for; of then it may lack anything.
+        why = f"its theme/ was made for another program ({error})"
+        raise NoStateError(f"{what}: {why}; name another revision") from None
 
 
 def _last_published(
