@@ -169,7 +169,7 @@ def _text(one: TextChange, lesson: LessonChanges, *, everything: bool) -> str:
 def _place(path: str) -> str:
     """``rows 1, foods 2, amount``: counted from 1, as people do."""
     parts = (f" {int(part) + 1}" if part.isdecimal() else f", {part}" for part in path.split("/"))
-    return "".join(parts).removeprefix(", ")
+    return "".join(parts).removeprefix(",").strip()
 
 
 def _cut(text: str) -> str:

@@ -183,6 +183,19 @@ def test_a_revision_with_a_mistake_is_one_sentence(root: Path) -> None:
     assert "lessons/one/lesson.yaml:" in line
 
 
+def test_a_theme_made_for_another_program_is_one_sentence(root: Path) -> None:
+    """A site with a theme of its own had, at that revision, what the program of then asked for."""
+    file = root / "theme/js/former-file.js"
+    held = file.read_bytes()
+    file.unlink()
+    commit(root, "A theme of before")
+    file.write_bytes(held)
+    done = changes(root)
+    assert done.exit_code == 1
+    (line,) = done.stderr.splitlines()
+    assert "its theme/ was made for another program" in line
+
+
 def test_a_mistake_of_today_is_told_with_its_line(root: Path) -> None:
     edit(root, "lessons/one/lesson.yaml", "150 g", "150 gallons")
     done = changes(root)
