@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import os
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 
 from generator.model.published import PUBLISHED
@@ -46,9 +46,10 @@ def forget_cut_off(root: Path, went_out: frozenset[str]) -> None:
     note = root / _UNDER_WAY
     if not note.is_file():
         return
-    told = json.loads(note.read_text("utf-8"))
-    if told["at"] not in went_out:
-        _cut_back(root, told["sizes"])
+    with suppress(ValueError):  # a disk that lost what was written knows no sizes
+        told = json.loads(note.read_text("utf-8"))
+        if told["at"] not in went_out:
+            _cut_back(root, told["sizes"])
     note.unlink()
 
 

@@ -21,7 +21,15 @@ def told_changes(steps: Steps, going: GoingOut) -> str:
 def told_commit(git: Git, changed: Changed, remote_has: str) -> str:
     """The files that change on the remote, those of commits of before among them."""
     files = sorted({*changed.taken, *_committed(git, remote_has)})
-    return f"In these files:\n{told_files(files)}" if files else "No file changes but the record."
+    told = f"In these files:\n{told_files(files)}" if files else "No file changes but the record."
+    return told + _told_built(git)
+
+
+def _told_built(git: Git) -> str:
+    """That git keeps the built site as well, which grows with every build and is made anew by the forge."""
+    if not git.paths("ls-files", "-z", "--", "site"):
+        return ""
+    return "\nThe built site is in git too, and stays there as it was: `git rm -r --cached site` takes it out."
 
 
 def told_left(left: tuple[str, ...]) -> str:

@@ -17,6 +17,8 @@ _AT_ROOT = {
 }
 _DATA = {".yaml", ".json", ".jsonl"}
 _GUIDE = ("lessons", "guide")
+MADE = ("site/", ".cache/", "part-", "report/")
+"""What the program makes; no publication commits it, also where somebody once did."""
 _NEW = "??"
 _UNTRACKED = "D "
 """As ``git status`` writes it: a file git does not know; one that it is to know no more."""
@@ -47,7 +49,7 @@ def changed_files(git: Git, site: Path) -> Changed:
     Raises:
         NotPublishedError: a file was staged as it is neither in the last commit nor in the folder.
     """
-    entries = _entries(git)
+    entries = [one for one in _entries(git) if not one[1].startswith(MADE)]
     if halves := [path for mark, path in entries if mark != _NEW and " " not in mark]:
         raise _half_staged(halves)
     gone = {path for mark, path in entries if mark == _UNTRACKED}

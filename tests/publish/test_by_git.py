@@ -63,6 +63,17 @@ def test_what_lies_beside_a_lesson_stays_at_home_until_it_is_added(site: OwnSite
     assert "notes.txt" in site.there("ls-tree", "-r", "--name-only", "main").splitlines()
 
 
+def test_a_built_site_that_was_once_committed_is_told_and_not_renewed(site: OwnSite) -> None:
+    site.write("site/index.html", "Old\n")
+    site.git("add", "-f", "site/index.html")
+    site.git("commit", "-qm", "Keep the built site")
+    site.change()
+    done = site.publish()
+    assert done.exit_code == 0, done.output
+    assert "git rm -r --cached site" in done.output
+    assert site.there("show", "main:site/index.html") == "Old"
+
+
 def test_a_file_git_was_told_to_forget_stays_forgotten(site: OwnSite) -> None:
     site.git("rm", "-q", "--cached", "lessons/soup/lesson.yaml")
     done = site.publish()

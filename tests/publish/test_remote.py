@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+import threading
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 
 import pytest
@@ -248,6 +250,34 @@ def test_a_remote_that_asks_who_she_is_is_not_waited_for(
     assert done.exit_code == 1
     assert "asks who you are" in done.output
     assert "BatchMode=yes" in (tmp_path / "asked").read_text("utf-8")
+
+
+class Closed(BaseHTTPRequestHandler):
+    """A forge that lets nobody in without a password."""
+
+    def do_GET(self) -> None:  # the library looks for this name
+        self.send_response(401)
+        self.send_header("WWW-Authenticate", 'Basic realm="kitchen"')
+        self.send_header("Content-Length", "0")
+        self.end_headers()
+
+    def log_message(self, *_: object) -> None:
+        """Say nothing."""
+
+
+def test_a_remote_that_wants_a_password_is_not_waited_for(
+    site: OwnSite, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for name in ("GIT_ASKPASS", "SSH_ASKPASS"):
+        monkeypatch.delenv(name, raising=False)
+    with ThreadingHTTPServer(("127.0.0.1", 0), Closed) as server:
+        threading.Thread(target=server.serve_forever, daemon=True).start()
+        site.git("remote", "set-url", "origin", f"http://127.0.0.1:{server.server_port}/site.git")
+        done = site.publish()
+        server.shutdown()
+    assert done.exit_code == 1
+    assert "asks who you are" in done.output
+    assert "nothing was changed" in done.output
 
 
 def test_a_file_over_the_forges_limit_is_told_before_anything_is_committed(site: OwnSite) -> None:
