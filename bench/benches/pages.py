@@ -17,7 +17,7 @@ def rows(case: Case) -> Iterator[Row]:
     site = built_demo()
     if not files.lesson_pages(site):
         raise NothingMeasuredError("the site has no lesson page")
-    yield row("parser", _none_of(files.parser_errors(site)))
+    yield row("parser", _none_of(files.parser_errors(site, 3 if case.small else None)))
     yield row("care", _none_of(care.missing(site)))
     with serving(site) as address, launched() as browser:
         look = screens.Look(browser, address, site, 1 if case.small else None)
