@@ -68,6 +68,10 @@ COMMANDS = {
         "recording:recorded",
         "Keep what the numbers of LESSON were when it was filmed; `check` tells when one changes.",
     ),
+    "review": (
+        "reviewing:review",
+        "Make the sheet by which somebody reads LESSON over, as a PDF file.",
+    ),
     "reviewed": (
         "reviewing:reviewed",
         "Keep that LESSON was read as it stands, by whom (a role, never a name), and when.",

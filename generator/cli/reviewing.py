@@ -1,4 +1,4 @@
-"""The command ``plumline reviewed``: what is kept of somebody's reading of a lesson."""
+"""The commands ``plumline review`` and ``plumline reviewed``: the sheet to read a lesson by, and what is kept of it."""
 
 from __future__ import annotations
 
@@ -6,13 +6,48 @@ from pathlib import Path
 
 import click
 
+from generator.author.review import Size, write_review
 from generator.author.reviewed import (
     NotARoleError,
     NotItsLanguageError,
     keep_review,
     roles_of,
 )
+from generator.cli.here import TypedPath, here
 from generator.cli.options import day, lesson_argument, root_option
+
+
+@click.command()
+@lesson_argument
+@click.argument("target", required=False, type=TypedPath())
+@click.option(
+    "--language",
+    metavar="LANGUAGE",
+    default="",
+    help="The language it is read in, such as es. The lesson's own, unless you say one.",
+)
+@click.option(
+    "--size",
+    type=click.Choice([size.value for size in Size]),
+    default=Size.A4.value,
+    show_default=True,
+    help="The size of the paper.",
+)
+@root_option
+def review(lesson: str, target: Path | None, language: str, size: str, root: Path) -> None:
+    """Make the sheet by which somebody reads LESSON over, as a PDF file.
+
+    TARGET is the file to write, or the folder that it is written into; the folder you are in, unless you name one.
+    """
+    try:
+        file = write_review(root, lesson, language, Size(size), target or here())
+    except NotItsLanguageError as error:
+        raise click.BadParameter(str(error), param_hint="--language") from None
+    shown = file.relative_to(here()) if file.is_relative_to(here()) else file
+    click.echo(
+        f"{shown} has every number with its source, every text and every line of care. "
+        f"Once it was read: python3 generator reviewed {lesson} --by ROLE"
+    )
 
 
 @click.command()
