@@ -32,6 +32,7 @@ NOT_SHOWN = {
     "food.release": "only where it differs from the library's",
     "source.licence": "a word for whoever keeps the site",
     "portion.record": "in the trace of a number alone",
+    "recorded.food": "no correction speaks of another food than the lesson has; the educator is told",
     "energy.name": "only where a move's energy is told",
 }
 """Fields whose words need not be on any page of the demo, and why."""
