@@ -146,19 +146,21 @@ def test_pages_for_frames_lead_out_of_them_where_no_frame_may_follow(site: Path)
     assert "<header" not in text
 
 
-WRONG = {
+LEADS_NOWHERE = {
     "teachers.html: meal": "`teachers.html` is a page of the site, so its address leads to itself",
     "meal: teachers.html": "`meal` is a lesson of the site, so its address leads to itself",
     f"{OLD}: meal": f"a lesson lists `{OLD}` under its own `formerly:`",
     "recipes.html: teacher.html": "there is no `teacher.html` on the site to lead to: did you mean `teachers.html`?",
-    "recipes.html: https://elsewhere.example/": "`recipes.html` is no address on this site: write a page",
+}
+NO_ADDRESS = {
+    "soups.html: https://elsewhere.example/": "`soups.html` is no address on this site: write a page",
     "../up.html: meal": "`../up.html` is no address on this site: write a page",
 }
 
 
-@pytest.mark.parametrize(("line", "says"), WRONG.items(), ids=WRONG)
-def test_a_line_that_leads_nowhere_is_told_at_its_place(
-    tmp_path: Path, line: str, says: str
+@pytest.mark.parametrize("wrong", [LEADS_NOWHERE, NO_ADDRESS], ids=["nowhere", "no address"])
+def test_each_line_that_cannot_be_followed_is_told_at_its_place(
+    tmp_path: Path, wrong: dict[str, str]
 ) -> None:
     project = renamed(tmp_path)
     put(project, GOOD)
@@ -166,8 +168,9 @@ def test_a_line_that_leads_nowhere_is_told_at_its_place(
     file = project / "site_data/site.yaml"
     lines = len(file.read_text("utf-8").splitlines())
     with file.open("a", encoding="utf-8") as more:
-        more.write(f"formerly:\n  {line}\n")
+        more.write("\n  ".join(["formerly:", *wrong]) + "\n")
     done = run_mkdocs(project)
     assert done.exit_code == 1
-    assert f"site_data/site.yaml:{lines + 2}:" in done.stderr
-    assert says in done.stderr
+    for number, says in enumerate(wrong.values(), lines + 2):
+        (told,) = [one for one in done.stderr.splitlines() if f"site.yaml:{number}:" in one]
+        assert says in told
