@@ -72,6 +72,7 @@ def make_lesson(
     """
     lessons = in_languages(results, around, beside, past)
     data = [one for lesson in lessons for one in lesson_data(lesson.result, lesson.surround)]
+    data += [one for lesson in lessons for one in lesson.past_sheets()]
     data += cover_files(lessons[0].result)
     if around.preview:
         made_now = (*data, *(page for lesson in lessons for page in lesson.on_site(None)))

@@ -20,6 +20,7 @@ from generator.present.pages.lesson_page import stop_views
 from generator.present.pages.page import Surround
 from generator.present.pages.page_of_lesson import LessonPage, Reader
 from generator.present.pages.table import (
+    SHEETS,
     START,
     lesson_links,
     lesson_pages,
@@ -30,6 +31,7 @@ from generator.present.pages.take_home import take_home_view
 from generator.present.papers.links import papers_on_page
 from generator.present.papers.stamps import paper_stamps
 from generator.present.papers.table import lesson_papers
+from generator.present.stamps.sheets import SHEETS_FILE, sheets_json
 from generator.present.views.page import View
 
 
@@ -54,17 +56,19 @@ class LessonInLanguage:
         stops = stop_views(result, surround)  # made once: most pages show the same stops
         links = lesson_links(result, surround)
         told = PageInLesson(result, stops, surround, page_around(START, result, surround), links)
-        self.pages = tuple(
-            self._viewed(entry, replace(told, page=page_around(entry, result, surround)))
+        others = tuple(
+            self._viewed(entry, told)
             for entry in lesson_pages(result, surround.builds)
+            if entry is not SHEETS
         )
         stamps = {
             page.entry.sheet: page.form.stamp
-            for page in self.pages
+            for page in others
             if page.form.stamp and page.entry.reader is not Reader.EDUCATOR
         }
         self.told = replace(told, stamps={**stamps, **paper_stamps(told, theme.folder)})
         """What the views of its papers, and its cartridge, are made from."""
+        self.pages = (*others, self._viewed(SHEETS, self.told))
 
     def on_site(
         self, copy_size: int | None, papers: Mapping[str, int] = MappingProxyType({})
@@ -105,13 +109,19 @@ class LessonInLanguage:
         """The lesson for a learning platform; nothing where no address is known for what it links to."""
         return lesson_cartridge(self.told) if has_cartridges(self.surround) else None
 
+    def past_sheets(self) -> Iterator[Output]:
+        """What is fetched of its sheets that were printed before; nothing where there are none."""
+        if told := sheets_json(self.told):
+            path = f"{self.surround.folder}{self.result.lesson.id}/{SHEETS_FILE}"
+            yield Output(path, told.encode(), source=self.result.lesson.places.file)
+
     def kept(self, pages: Iterable[Output]) -> tuple[Output, ...]:
         """Those of the pages that are of use without a network."""
         offline = {page.path for page in self.pages if page.entry.offline}
         return tuple(page for page in pages if page.path in offline)
 
-    def _viewed(self, entry: LessonPage, page: PageInLesson) -> ViewedPage:
-        view = entry.view(page)
+    def _viewed(self, entry: LessonPage, told: PageInLesson) -> ViewedPage:
+        view = entry.view(replace(told, page=page_around(entry, self.result, self.surround)))
         path = page_path(entry, self.result, self.surround)
         return ViewedPage(entry, path, view, self._theme.form(view, self.surround.say))
 

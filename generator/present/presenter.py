@@ -21,7 +21,8 @@ from generator.present.pages.home import FRONT, PROSE, home_view
 from generator.present.pages.lesson_list import LIST, lesson_list
 from generator.present.pages.lesson_table import LESSONS, lesson_table
 from generator.present.pages.not_found import NOT_FOUND, from_root, not_found_view
-from generator.present.pages.page import Surround
+from generator.present.pages.page import STAMPS, Surround
+from generator.present.pages.stamps import stamps_view
 from generator.present.updates.feed import updates_feed
 from generator.present.updates.page import updates_pages
 from generator.present.views.home import ProseView
@@ -63,6 +64,13 @@ class Presenter:
         """The page that reads finish codes, of the lessons of its language and of the first one."""
         view = codes_view(entries, untranslated, self.surround)
         return Output(self.surround.folder + CODES, self._fill(view, CODES).encode())
+
+    def stamps(
+        self, entries: Iterable[LessonEntry], untranslated: Iterable[LessonEntry], signs: int
+    ) -> Output:
+        """The page where a stamp is typed; arguments as of ``stamps_view``."""
+        view = stamps_view(entries, untranslated, signs, self.surround)
+        return Output(self.surround.folder + STAMPS, self._fill(view, STAMPS).encode())
 
     def lesson_table(
         self, entries: Iterable[LessonEntry], untranslated: Iterable[LessonEntry]

@@ -19,6 +19,7 @@ from generator.steps.formerly import formerly
 from generator.steps.lessons import KeptLesson
 from generator.steps.run import Run
 from generator.steps.site import Site
+from generator.steps.stamps import stamps
 from generator.write.day import day_of
 from generator.write.fill import Piece, Unpacker, write_outputs
 from generator.write.served import Served
@@ -89,6 +90,7 @@ def _other_files(site: Site, by_hand: ByHand) -> Iterator[Output]:
     made = (
         site.not_found(),
         *site.codes(),
+        *stamps(site),
         *site.lesson_tables(),
         *site.updates(),
         *formerly(site),

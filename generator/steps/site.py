@@ -21,7 +21,7 @@ from generator.present.output import Output
 from generator.present.pages.addresses import lesson_addresses
 from generator.present.pages.codes import CODES
 from generator.present.pages.lesson_table import LESSONS
-from generator.present.pages.page import Surround
+from generator.present.pages.page import STAMPS, Surround
 from generator.present.pictures.figures.of_moves import move_pictures
 from generator.present.presenter import Presenter
 from generator.present.updates.paths import UPDATES
@@ -32,8 +32,8 @@ from generator.steps.lessons import KeptLesson
 from generator.steps.standing import FRONT, OLDER_NAMES, pages_of, today_of
 from generator.steps.work import WorkedLesson, work_lesson
 
-_OWN = (CODES, LESSONS, UPDATES)
-"""Pages of every site that no hand has written: for codes, with all lessons, with what changed."""
+_OWN = (CODES, LESSONS, UPDATES, STAMPS)
+"""Pages of every site that no hand has written: for codes, with all lessons, with what changed, for stamps."""
 __all__ = ["FRONT", "Site", "SiteMap", "Unmade", "map_of", "site_of"]
 
 
@@ -123,7 +123,7 @@ class Site:
         folders = self.map.folders
         language = max(folders, key=lambda one: path.startswith(folders[one]) * len(folders[one]))
         presenter, entries = self.presenters[language], self.entries(language)
-        body = presenter.with_lessons(body, entries, self._untranslated(language))
+        body = presenter.with_lessons(body, entries, self.untranslated(language))
         below = path.removeprefix(folders[language])
         if below == FRONT:
             return presenter.home(entries, Markup(body), headed=headed)  # noqa: S704  # the educator's own Markdown
@@ -151,23 +151,28 @@ class Site:
     def codes(self) -> Iterator[Output]:
         """The page of each language that reads finish codes."""
         for language, presenter in self.presenters.items():
-            yield presenter.codes(self.entries(language), self._untranslated(language))
+            yield presenter.codes(self.entries(language), self.untranslated(language))
 
     def lesson_tables(self) -> Iterator[Output]:
         """The page of each language with all lessons in a table."""
         for language, presenter in self.presenters.items():
-            yield presenter.lesson_table(self.entries(language), self._untranslated(language))
+            yield presenter.lesson_table(self.entries(language), self.untranslated(language))
 
     def updates(self) -> Iterator[Output]:
         """The pages of each language that say what each publication changed, and their feeds."""
-        leads_on = {
-            name: lesson.id for lesson in self.lessons for name, _ in lesson.facts.listed.formerly
-        }
+        leads_on = self.leads_on
         for language, presenter in self.presenters.items():
             there = {entry.id for entry in self.entries(language)}
             yield from presenter.updates(self.published, leads_on, there)
 
-    def _untranslated(self, language: str) -> tuple[LessonEntry, ...]:
+    @property
+    def leads_on(self) -> Mapping[str, str]:
+        """By id of a lesson that was renamed, the id it has today."""
+        return {
+            name: lesson.id for lesson in self.lessons for name, _ in lesson.facts.listed.formerly
+        }
+
+    def untranslated(self, language: str) -> tuple[LessonEntry, ...]:
         """The lessons of the site's first language that are not in this one."""
         first = next(iter(self.map.folders))
         if language == first:

@@ -25,6 +25,7 @@ _SCRIPTS = (
     "play",
     "clear",
     "codes",
+    "stamps",
     "projector",
     "for-class",
     "embed",
@@ -51,6 +52,7 @@ def later_files(theme: Path, says: Iterable[Say], *, keeping: bool = True) -> It
         "home.css",
         "play.css",
         "codes.css",
+        "stamps.css",
         "projector.css",
         "lesson-table.css",
     ):

@@ -23,6 +23,8 @@ class Reader(Enum):
     """For a teacher's whole class to see at once: linked in the notes."""
     EDUCATOR = "educator"
     """The recording pack: its first page is linked below the lesson, the others on the first."""
+    HOLDER = "holder"
+    """Whoever holds a sheet printed before: linked where its stamp is asked for, and nowhere in the lesson."""
     ELSEWHERE = "elsewhere"
     """Whoever meets it on another site; nothing here links to it, and the notes say how to show it."""
 

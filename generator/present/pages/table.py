@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from generator.compute.result import LessonResult
 from generator.present.pages.embed import embed_view
-from generator.present.pages.in_lesson import LessonLinks
+from generator.present.pages.in_lesson import LessonLinks, PageInLesson
 from generator.present.pages.lesson_page import lesson_view
 from generator.present.pages.notes import notes_view
 from generator.present.pages.page import Build, Look, Surround
@@ -18,7 +18,7 @@ from generator.present.pages.transcript import transcript_view
 from generator.present.policy import FRAMED
 from generator.present.recording.numbers import numbers_view
 from generator.present.recording.pack import pack_view, script_view, slides_view
-from generator.present.views.page import LinkView, PageView
+from generator.present.views.page import LinkView, PageView, View
 
 _ALWAYS = frozenset({Build.PREVIEW, Build.PUBLISHED})
 _FILMING = frozenset({Build.FILMING})
@@ -29,6 +29,7 @@ _PAPER = Look(("paper",), "paper")
 _PRACTICE = Look(("screen", "below", "play"), "play-{locale}")
 _PROJECTOR = Look(("screen", "below", "projector"), "projector-{locale}")
 _EMBED = Look(("screen", "below", "embed"), "embed-{locale}")
+_SHEETS = Look(("screen", "below", "stamps"))
 _PACK = Look(("recording",), "recording")
 
 
@@ -42,6 +43,12 @@ def _with_moves(result: LessonResult) -> bool:
 
 def _with_captions(result: LessonResult) -> bool:
     return bool(result.lesson.captions)
+
+
+def _sheets(told: PageInLesson) -> View:
+    from generator.present.stamps.sheets import sheets_view  # noqa: PLC0415  # it calls pages as this table does
+
+    return sheets_view(told)
 
 
 # The same stands on the same line of every entry.
@@ -90,6 +97,12 @@ PAGES: tuple[LessonPage, ...] = (
         builds=_ALWAYS, framed=False, in_copy=True, offline=True,
     ),
     LessonPage(
+        name="sheets.html", view=_sheets, has=_every,
+        title="sheets_title", link="sheets_title", look=_SHEETS,
+        reader=Reader.HOLDER, printed=False, searched=False,
+        builds=_ALWAYS, framed=False, in_copy=False, offline=False,
+    ),
+    LessonPage(
         name="stop.html", view=embed_view, has=_every,
         title="embed_title", link="embed_title", look=_EMBED,
         reader=Reader.ELSEWHERE, printed=False, searched=False,
@@ -129,6 +142,8 @@ PAGES: tuple[LessonPage, ...] = (
 # fmt: on
 START = PAGES[0]
 """The lesson itself."""
+SHEETS = next(one for one in PAGES if one.reader is Reader.HOLDER)
+"""What became of its sheets: made once the stamps of all others are known."""
 
 
 def lesson_pages(result: LessonResult, builds: frozenset[Build]) -> tuple[LessonPage, ...]:

@@ -1,0 +1,15 @@
+/** Signs that look alike on paper; each is read as the first. As in generator/present/stamps/alike.py. */
+const LOOK = ["8B", "5S", "2Z", "6G", "QOD0", "VU", "JIL1"];
+const ALIKE = new Map(LOOK.flatMap((group) => [...group].map((sign) => [sign, group.charAt(0)])));
+
+/** How many signs a stamp has. */
+export const SIGNS = 6;
+
+/**
+ * A stamp as it is looked up: case, spaces and what stands between its signs do not matter.
+ * @param {string} typed
+ */
+export function alike(typed) {
+  const signs = typed.toUpperCase().replace(/[^\p{L}\p{N}]/gu, "");
+  return [...signs].map((sign) => ALIKE.get(sign) ?? sign).join("");
+}
