@@ -37,13 +37,12 @@ export class KnownStamps {
   async of(typed) {
     const wanted = alike(typed);
     const answer = await fetch(`${this.root}stamps/${encodeURIComponent(wanted.slice(0, this.signs))}.json`);
-    if (answer.status === 404) return []; // no stamp begins so
     if (!answer.ok) throw new Error(answer.statusText);
-    /** @type {Record<string, [string, string, string, number, string?, string?]>} */
+    /** @type {Record<string, [string, string, string, number, string?, string?][]>} */
     const told = await answer.json();
     const fits = Object.entries(told).filter(([stamp]) => alike(stamp) === wanted);
     const exact = fits.filter(([stamp]) => stamp === typed.toUpperCase().replace(/[^A-Z0-9]/g, ""));
-    return (exact.length ? exact : fits).map(([stamp, [lesson, language, sheet, now, gone = "", title = ""]]) => ({ stamp, lesson, language, sheet, now: now === 1, gone, title }));
+    return (exact.length ? exact : fits).flatMap(([stamp, sheets]) => sheets.map(([lesson, language, sheet, now, gone = "", title = ""]) => ({ stamp, lesson, language, sheet, now: now === 1, gone, title })));
   }
 
   /**

@@ -3,7 +3,7 @@ import { keys } from "./keys.js";
 import { LiveElement } from "./live-element.js";
 import { make } from "./make.js";
 import { say } from "./say.js";
-import { alike, SIGNS } from "./stamp-signs.js";
+import { canBeStamp } from "./stamp-signs.js";
 
 const SHEETS = keys({
   worksheet: "worksheet_title",
@@ -45,7 +45,7 @@ export class StampReader extends LiveElement {
   /** A link or a code may name the stamp: it is asked for at once. */
   askOfAddress() {
     const named = location.hash.slice(1);
-    if (!this.box || alike(named).length !== SIGNS) return;
+    if (!this.box || !canBeStamp(named)) return;
     this.box.value = named;
     this.ask();
   }
@@ -53,7 +53,7 @@ export class StampReader extends LiveElement {
   async ask() {
     const typed = this.box?.value ?? "";
     const turn = ++this.turn;
-    if (alike(typed).length !== SIGNS) return this.tell(make("p", {}, say("stamps_six")));
+    if (!canBeStamp(typed)) return this.tell(make("p", {}, say("stamps_six")));
     this.tell(make("p", {}, say("stamps_asking")));
     const told = await this.answers(typed).catch(() => [make("p", {}, say("stamps_no_network"))]);
     if (turn === this.turn) this.tell(...told);

@@ -2,8 +2,15 @@
 const LOOK = ["8B", "5S", "2Z", "6G", "QOD0", "VU", "JIL1"];
 const ALIKE = new Map(LOOK.flatMap((group) => [...group].map((sign) => [sign, group.charAt(0)])));
 
-/** How many signs a stamp has. */
-export const SIGNS = 6;
+const SIX = /^[2-9ACEFHJKMNPQRTVWXY]{6}$/;
+
+/**
+ * Whether a typed text can be a stamp at all.
+ * @param {string} typed
+ */
+export function canBeStamp(typed) {
+  return SIX.test(alike(typed));
+}
 
 /**
  * A stamp as it is looked up: case, spaces and what stands between its signs do not matter.

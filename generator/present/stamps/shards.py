@@ -3,17 +3,21 @@
 from __future__ import annotations
 
 import json
-from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from itertools import product
 
 from generator.present.output import Output
-from generator.present.stamps.alike import alike
+from generator.present.stamps.alike import SIGNS, alike
 
 FOLDER = "stamps"
 """Where they stand, from the site's root."""
 _MOST = 20_000
 """Stamps in files by one sign; more are parted by two, so that each file stays below 40 kB."""
+
+
+_Sheet = tuple[str, str, str]
+"""Lesson, language and name."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,16 +43,20 @@ def signs_of(known: Sequence[KnownStamp]) -> int:
 
 
 def shards(known: Iterable[KnownStamp], signs: int) -> Iterator[Output]:
-    """Every file, in the order of its name.
+    """Every file; one for each beginning that a stamp can have, so that none is looked for in vain.
 
     Args:
-        known: every stamp of the site; where one stands twice, the first is told.
+        known: every stamp of the site. Lessons that print the same bear the same stamp, and each is told; of
+            one sheet that bore it more than once, the first here.
         signs: by how many first signs they are parted.
     """
-    parted = defaultdict[str, dict[str, list[object]]](dict)
+    starts = map("".join, product(SIGNS, repeat=signs))
+    parted: dict[str, dict[str, dict[_Sheet, KnownStamp]]] = {start: {} for start in starts}
     for one in known:
-        parted[alike(one.stamp)[:signs]].setdefault(one.stamp, _told(one))
-    for start, told in sorted(parted.items()):
+        bear = parted[alike(one.stamp)[:signs]].setdefault(one.stamp, {})
+        bear.setdefault((one.lesson, one.language, one.sheet), one)
+    for start, stamps in parted.items():
+        told = {stamp: list(map(_told, bear.values())) for stamp, bear in stamps.items()}
         text = json.dumps(told, ensure_ascii=False, separators=(",", ":"), sort_keys=True)
         yield Output(f"{FOLDER}/{start}.json", text.encode())
 
