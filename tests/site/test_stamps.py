@@ -13,6 +13,7 @@ from random import Random
 import pytest
 from playwright.sync_api import Page, expect
 
+from generator.compute.figure import Figure
 from generator.making import in_languages
 from generator.model.figure import FigureKind
 from generator.model.published import LessonState, Publication
@@ -35,7 +36,7 @@ class Before:
     day: str
     stamps: Mapping[str, str]
     numbers: Mapping[str, tuple[str, FigureKind]]
-    """By id, each as a reader sees it."""
+    """By id, each as a reader sees it; what a food holds by food and amount, wherever it stands."""
 
 
 @dataclass(frozen=True)
@@ -75,10 +76,12 @@ class Author:
         self.write(name, lesson)
         worked = work_lesson(self.root, f"lessons/{name}/lesson.yaml", self.library)
         (made,) = in_languages(worked.results, self.around)
-        numbers = {
-            one.id: (f"{one.value:f}".removesuffix(".0"), one.kind) for one in made.result.figures
-        }
+        numbers = {_name(one): (f"{one.value:f}", one.kind) for one in made.result.figures}
         return Before(day, made.told.stamps, numbers), kept_state(made.told, ()).state
+
+
+def _name(one: Figure) -> str:
+    return f"{one.foods[0].item}" if one.kind is FigureKind.HOLDS else one.id
 
 
 def out(root: Path, day: str, **lessons: LessonState) -> None:

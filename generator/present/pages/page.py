@@ -87,6 +87,7 @@ class Surround:
             script=f"assets/{look.script.format(locale=self.say.locale)}.js",
             searched=searched,
             preview=self.preview,
+            stamps=self.folder + STAMPS,
             still_right=self.still_right,
         )
 

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from generator.model.published import LessonState
-from generator.present.updates.differences import ChangeKind, differences
+from generator.model.published import LessonState, PublishedNumber
+from generator.present.updates.differences import ChangeKind, Difference, differences
 from generator.present.updates.said import said
 from generator.present.words.say import Say
 
 _NUMBERS = {ChangeKind.NUMBER, ChangeKind.NUMBER_GONE, ChangeKind.NUMBER_NEW}
+_MOVED = (ChangeKind.NUMBER_GONE, ChangeKind.NUMBER_NEW)
 _FOR_ADULTS = "notes"
 """The one sheet that bears the numbers for teachers alone."""
 
@@ -70,9 +71,17 @@ def changed_numbers(past: PastSheet, now: LessonState, say: Say) -> tuple[str, .
         say: the words of the sheet's language.
     """
     headings = {**past.state.stops, **now.stops}
+    numbers = [one for one in differences(past.state, now) if one.kind in _NUMBERS]
+    gone, new = ({_told(one) for one in numbers if one.kind is kind} for kind in _MOVED)
     found = (
         said(one, headings.get(one.stop, ""), say)
-        for one in differences(past.state, now)
-        if one.kind in _NUMBERS and (past.sheet == _FOR_ADULTS or not one.for_teachers)
+        for one in numbers
+        if past.sheet == _FOR_ADULTS or not one.for_teachers
+        if one.kind not in _MOVED or _told(one) not in gone & new
     )
     return tuple(dict.fromkeys(found))
+
+
+def _told(one: Difference) -> PublishedNumber | None:
+    """The number that is gone or new: where both are the same of the same thing, it stands elsewhere and is right."""
+    return one.old or one.new

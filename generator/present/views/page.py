@@ -61,6 +61,8 @@ class PageView:
     """Whether search engines may list it."""
     preview: bool
     """Whether it is for the educator's own machine; what is wrong may then follow at its end."""
+    stamps: str
+    """Path of the page that tells of a printed sheet whether it still holds."""
     still_right: str
     """Where to ask whether a printed sheet still holds; empty while the site has no address."""
     formerly: str = ""
