@@ -75,7 +75,7 @@ export class StampReader extends LiveElement {
    */
   async answer(one) {
     const folder = `${this.folders[one.language] ?? ""}${one.lesson}/`;
-    const sheet = say("stamps_sheet", { stamp: one.stamp, sheet: this.sheet(one), title: one.title || this.title(one.lesson) });
+    const sheet = say("stamps_sheet", { stamp: one.stamp, sheet: this.sheet(one), title: one.title || this.lessonTitle(one.lesson) });
     const which = make("p", {}, make("b", {}, sheet));
     const since = one.gone.length > 1;
     if (one.gone) return [which, make("p", { className: "band" }, since ? say("stamps_gone_since", { day: this.day(one.gone) }) : say("stamps_gone"))];
@@ -106,7 +106,7 @@ export class StampReader extends LiveElement {
   }
 
   /** @param {string} lesson */
-  title(lesson) {
+  lessonTitle(lesson) {
     const item = [...document.querySelectorAll(/** @type {"li"} */ ("[data-lessons] > li"))].find(({ dataset }) => dataset.lesson === lesson);
     return item?.textContent?.trim() ?? lesson;
   }
