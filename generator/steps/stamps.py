@@ -31,7 +31,7 @@ def known_stamps(site: Site) -> Iterator[KnownStamp]:
     }
     for (lesson, language), held in today.items():
         for sheet, stamp in held.items():
-            yield KnownStamp(stamp, lesson, language, sheet, now=True)
+            yield KnownStamp(stamp, lesson, language, sheet, now=1)
     leads_on = site.leads_on
     for name, states in site.published.lessons.items():
         lesson = leads_on.get(name, name)
@@ -41,7 +41,7 @@ def known_stamps(site: Site) -> Iterator[KnownStamp]:
             title = state.title if gone else ""
             for sheet, stamp in state.stamps.items():
                 yield KnownStamp(
-                    stamp, lesson, state.language, sheet, now=False, gone=gone, title=title
+                    stamp, lesson, state.language, sheet, now=0, gone=gone, title=title
                 )
 
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import product
+from typing import NamedTuple
 
 from generator.present.output import Output
-from generator.present.stamps.alike import SIGNS, alike
+from generator.present.stamps.alike import ALIKE, SIGNS
 
 FOLDER = "stamps"
 """Where they stand, from the site's root."""
@@ -16,12 +16,11 @@ _MOST = 20_000
 """Stamps in files by one sign; more are parted by two, so that each file stays below 40 kB."""
 
 
-_Sheet = tuple[str, str, str]
-"""Lesson, language and name."""
+_Told = tuple[str | int, ...]
+"""Lesson, language, sheet, whether it holds; and where the lesson is gone, since when, and its title."""
 
 
-@dataclass(frozen=True, slots=True)
-class KnownStamp:
+class KnownStamp(NamedTuple):
     """A stamp that some sheet bears, or bore."""
 
     stamp: str
@@ -29,8 +28,8 @@ class KnownStamp:
     """Id of the lesson that it is of, today."""
     language: str
     sheet: str
-    now: bool
-    """Whether the sheet still prints the same."""
+    now: int
+    """1 where the sheet still prints the same, else 0."""
     gone: str = ""
     """Day since when the lesson is on the site no more, in this language; empty while it is there."""
     title: str = ""
@@ -51,16 +50,11 @@ def shards(known: Iterable[KnownStamp], signs: int) -> Iterator[Output]:
         signs: by how many first signs they are parted.
     """
     starts = map("".join, product(SIGNS, repeat=signs))
-    parted: dict[str, dict[str, dict[_Sheet, KnownStamp]]] = {start: {} for start in starts}
+    parted: dict[str, dict[str, list[_Told]]] = {start: {} for start in starts}
     for one in known:
-        bear = parted[alike(one.stamp)[:signs]].setdefault(one.stamp, {})
-        bear.setdefault((one.lesson, one.language, one.sheet), one)
-    for start, stamps in parted.items():
-        told = {stamp: list(map(_told, bear.values())) for stamp, bear in stamps.items()}
-        text = json.dumps(told, ensure_ascii=False, separators=(",", ":"), sort_keys=True)
+        bear = parted[one.stamp[:signs].translate(ALIKE)].setdefault(one.stamp, [])
+        if not any(sheet[:3] == one[1:4] for sheet in bear):
+            bear.append(one[1:] if one.gone else one[1:5])
+    for start, told in parted.items():
+        text = json.dumps(told, ensure_ascii=False, separators=(",", ":"))
         yield Output(f"{FOLDER}/{start}.json", text.encode())
-
-
-def _told(one: KnownStamp) -> list[object]:
-    told: list[object] = [one.lesson, one.language, one.sheet, int(one.now)]
-    return [*told, one.gone, one.title] if one.gone else told

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from dataclasses import replace
 from pathlib import Path
 from random import Random
 
@@ -31,7 +30,9 @@ def known(lessons: int, before: int = 0) -> list[KnownStamp]:
     """The sheets of so many lessons in two languages, today and so many times before."""
     random = Random(f"{lessons} {before}")  # noqa: S311  # no secret
     return [
-        KnownStamp(stamp_of(str(random.random())), f"a-lesson-{n}", language, sheet, now=not turn)
+        KnownStamp(
+            stamp_of(str(random.random())), f"a-lesson-{n}", language, sheet, now=int(not turn)
+        )
         for turn in range(before + 1)
         for n in range(lessons)
         for language in ("en", "es")
@@ -59,8 +60,8 @@ def test_a_stamp_lies_in_the_file_of_its_first_sign() -> None:
 
 
 def test_lessons_that_print_the_same_are_told_each_and_a_sheet_once() -> None:
-    one = KnownStamp("K7Q2FM", "soup", "en", "practice", now=True)
-    again, other = replace(one, now=False), replace(one, lesson="broth", now=False)
+    one = KnownStamp("K7Q2FM", "soup", "en", "practice", now=1)
+    again, other = one._replace(now=0), one._replace(lesson="broth", now=0)
     every = shards([one, again, other], 1)
     (told,) = (json.loads(file.content) for file in every if "/K." in file.path)
     assert told == {"K7Q2FM": [["soup", "en", "practice", 1], ["broth", "en", "practice", 0]]}
