@@ -31,10 +31,10 @@ export class StampReader extends LiveElement {
     const form = this.querySelector("form");
     if (!form) return;
     if (location.protocol === "file:") return this.querySelector("[data-no-script]")?.replaceChildren(say("stamps_from_folder"));
-    const { root = "", signs, folders = "{}", file = "" } = this.dataset;
+    const { root = "", signs, folders = "{}", past = "" } = this.dataset;
     this.known = new KnownStamps(root, Number(signs));
     this.folders = JSON.parse(folders);
-    this.file = file;
+    this.file = past;
     this.box = form.querySelector("input");
     form.addEventListener("submit", (event) => (event.preventDefault(), this.ask()), { signal });
     addEventListener("hashchange", () => this.askOfAddress(), { signal });

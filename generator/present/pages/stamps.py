@@ -39,7 +39,7 @@ def stamps_view(
         ),
         signs=signs,
         folders=json.dumps(folders),
-        file=SHEETS_FILE,
+        past=SHEETS_FILE,
         lessons=tuple(_lessons(entries, untranslated, surround.folder)),
     )
 
