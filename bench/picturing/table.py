@@ -206,19 +206,11 @@ _TABLE = Picture(
 _CODES = Picture(
     "codes", "Finish codes", "A box for the codes of a class, and what they will say", "codes.html"
 )
-_STAMPS = (
-    Picture(
-        "stamps",
-        "Is my sheet still right?",
-        "A box for the six signs of a sheet, and the lessons to look them up in",
-        "stamps.html",
-    ),
-    Picture(
-        "sheets",
-        "Sheets and their stamps",
-        "The stamp of each sheet of a lesson, and of those printed before",
-        "river-walk/sheets.html",
-    ),
+_SHEETS = Picture(
+    "sheets",
+    "Sheets and their stamps",
+    "The stamp of each sheet of a lesson, and of those printed before",
+    "river-walk/sheets.html",
 )
 _EDUCATOR = (
     Picture(
@@ -268,7 +260,7 @@ GROUPS: tuple[tuple[str, tuple[Picture, ...]], ...] = (
     ("A lesson", _LESSON),
     ("Practice and paper", _PAPER),
     ("Where there is no page", _ELSEWHERE),
-    ("For adults", (*_ADULTS, _TABLE, _CODES, *_STAMPS)),
+    ("For adults", (*_ADULTS, _TABLE, _CODES, _SHEETS)),
     ("For educators, in the preview", _EDUCATOR),
 )
 """What a group is called, and its pictures."""

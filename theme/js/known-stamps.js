@@ -47,12 +47,12 @@ export class KnownStamps {
 
   /**
    * What became of a sheet of a lesson that is there.
-   * @param {string} file address of what is told of the lesson's past sheets, from the site's root
+   * @param {string} folder of the lesson, from the site's root
    * @param {string} stamp
    * @returns {Promise<PastSheet>}
    */
-  async past(file, stamp) {
-    const answer = await fetch(this.root + file);
+  async past(folder, stamp) {
+    const answer = await fetch(`${this.root}${folder}sheets.json`);
     const told = await answer.json();
     return told[stamp];
   }

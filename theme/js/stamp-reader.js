@@ -31,10 +31,9 @@ export class StampReader extends LiveElement {
     const form = this.querySelector("form");
     if (!form) return;
     if (location.protocol === "file:") return this.querySelector("[data-no-script]")?.replaceChildren(say("stamps_from_folder"));
-    const { root = "", signs, folders = "{}", past = "" } = this.dataset;
+    const { root = "", signs, folders = "{}" } = this.dataset;
     this.known = new KnownStamps(root, Number(signs));
     this.folders = JSON.parse(folders);
-    this.file = past;
     this.box = form.querySelector("input");
     form.addEventListener("submit", (event) => (event.preventDefault(), this.ask()), { signal });
     addEventListener("hashchange", () => this.askOfAddress(), { signal });
@@ -81,7 +80,7 @@ export class StampReader extends LiveElement {
     if (one.gone) return [which, make("p", { className: "band" }, since ? say("stamps_gone_since", { day: this.day(one.gone) }) : say("stamps_gone"))];
     const all = make("p", {}, make("a", { href: `${this.known?.root}${folder}sheets.html#${one.stamp}` }, say("stamps_all_sheets")));
     if (one.now) return [which, make("p", { className: "band" }, say("stamps_right")), all];
-    const past = await this.known?.past(folder + this.file, one.stamp);
+    const past = await this.known?.past(folder, one.stamp);
     return past ? [which, ...this.past(past, one.language), all] : [which, make("p", { className: "band" }, say("stamps_not_right")), all];
   }
 

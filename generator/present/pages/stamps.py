@@ -11,7 +11,6 @@ from generator.present.entry import LessonEntry
 from generator.present.languages import folder_of
 from generator.present.pages.page import STAMPS, Look, Surround
 from generator.present.pages.table import SHEETS
-from generator.present.stamps.sheets import SHEETS_FILE
 from generator.present.views.stamps import SheetsOfView, StampsView
 
 _LOOK = Look(("screen", "below", "stamps"), "stamps-{locale}")
@@ -39,7 +38,6 @@ def stamps_view(
         ),
         signs=signs,
         folders=json.dumps(folders),
-        past=SHEETS_FILE,
         lessons=tuple(_lessons(entries, untranslated, surround.folder)),
     )
 

@@ -68,7 +68,5 @@ class StampsView:
     """By how many first signs of a stamp the files are parted that are fetched."""
     folders: str
     """As JSON: by language, the folder of its pages."""
-    past: str
-    """Name of what is fetched of a lesson that has past sheets."""
     lessons: tuple[SheetsOfView, ...]
     """Those of the page's language, then those that are there in the first language alone."""
