@@ -27,11 +27,6 @@ def message(subject: str, note: str, at: str) -> str:
     return f"{subject}\n\n{said}{TRAILER}: {at}\n"
 
 
-def publication_at_tip(git: Git) -> bool:
-    """Whether the last commit is a publication."""
-    return bool(git.says("log", "-1", f"--format=%(trailers:key={TRAILER},valueonly)").strip())
-
-
 def commit(git: Git, changed: Changed, text: str) -> str:
     """Commit what was chosen; gives the commit's short name.
 
