@@ -120,10 +120,10 @@ PLANTED: dict[str, tuple[dict[str, object], tuple[str, str]]] = {
         ("The video may still say what was before", "El video quizá todavía diga lo de antes"),
     ),
     "a stop less, one more": (
-        {"stops": {"talk": "Talk"}, "numbers": {}},
+        {"stops": {"talk": "Talk"}, "numbers": {}, "stamps": OTHER},
         (
-            "The part “Two soups” is no longer here. A new part: “Talk”.",
-            "La parte “Two soups” ya no está. Una parte nueva: “Talk”.",
+            "The part “Two soups” is no longer here. A new part: “Talk”. If you printed these before March 2",
+            "La parte “Two soups” ya no está. Una parte nueva: “Talk”. Si imprimiste esto antes del 2 de marzo",
         ),
     ),
     "a stop's heading": (

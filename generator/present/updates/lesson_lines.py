@@ -59,11 +59,12 @@ def _changes(told: LessonUpdate, day: str, say: Say, *, with_stamps: bool) -> It
     changed = [one for one in numbers if not one.for_teachers]
     if changed and told.now and told.now.times:
         yield Line(say("update_film"))
+    any_number = any(one.kind in _NUMBERS for one in every)  # with its stop or without
     for one in every:
         if one.kind is ChangeKind.SHEETS:
             sheets = _sheets(one, say, with_stamps=with_stamps)
             again = say("update_print_again", day=day, sheets=sheets)
-            yield Line(again if numbers else say("update_same_numbers", sheets=sheets))
+            yield Line(again if any_number else say("update_same_numbers", sheets=sheets))
         elif one.kind not in _NUMBERS | _FILES:
             yield Line(_said(one, told, say))
     yield from _files(every, say)
