@@ -20,7 +20,7 @@ from generator.problems import LessonError
 from generator.read.lesson import read_lesson
 from generator.read.library import read_library
 from tests.project import put
-from tests.site_project import copy_project
+from tests.site_project import copy_project, make_papers
 from tests.stop_examples import example_of
 
 HOSTILE = (
@@ -60,9 +60,11 @@ def writer(words: str) -> Write:
     return write
 
 
-def write_site(folder: Path, words: str) -> Path:
-    """A project like the demo with these words in every field."""
+def write_site(folder: Path, words: str, *papers: str) -> Path:
+    """A project like the demo with these words in every field; it makes these papers, or the usual ones."""
     project = copy_project(folder)
+    if papers:
+        make_papers(project, *papers)
     put(project, f"{HEAD}{example_of('what_if')}", "each-change")
     write = writer(words)
     library = read_library(project)
@@ -178,6 +180,7 @@ def _recorded(told: dict[str, Any], write: Write) -> dict[str, Any]:
     for figure in told["figures"]:
         for food in figure.get("foods", ()):
             food["food"] = write(food["food"], "recorded.food")
+            food.pop("fdc", None)  # by which it would be known under any name
     return told
 
 

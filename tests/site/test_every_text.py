@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 from collections import Counter
+from collections.abc import Mapping
+from html.parser import HTMLParser
 from pathlib import Path
 from xml.etree.ElementTree import Element, fromstring
 from zipfile import ZipFile
@@ -24,6 +26,8 @@ from tests.html_page import pages, read_html, read_page
 from tests.project import library
 from tests.site_project import build_project
 
+PAPERS = ("worksheet", "a4")
+"""One of each lesson: what papers print of the words is looked at in ``tests/present/papers``."""
 DATA = ("application/json", "application/ld+json")
 LIVE = ("script", "style", "iframe", "object", "embed", "form", "base", "link", "meta")
 """What nobody's words may bring into a page."""
@@ -40,7 +44,7 @@ NOT_SHOWN = {
 
 @pytest.fixture(scope="module")
 def project(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    return write_site(tmp_path_factory.mktemp("hostile"), HOSTILE)
+    return write_site(tmp_path_factory.mktemp("hostile"), HOSTILE, *PAPERS)
 
 
 @pytest.fixture(scope="module")
@@ -51,12 +55,47 @@ def hostile(project: Path) -> Path:
 @pytest.fixture(scope="module")
 def plain(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The same site with plain words of the same length."""
-    return build_project(write_site(tmp_path_factory.mktemp("plain"), PLAIN))
+    return build_project(write_site(tmp_path_factory.mktemp("plain"), PLAIN, *PAPERS))
 
 
-def bones(root: Element) -> Counter[tuple[str, tuple[str, ...]]]:
-    """Every element with the names of its attributes, counted."""
+Bones = Counter[tuple[str, tuple[str, ...]]]
+"""Every element with the names of its attributes, counted."""
+IMPLIED = {"html", "head", "body", "tbody", "colgroup"}
+"""Elements that the HTML standard puts where nobody wrote them (WHATWG HTML, 13.1.2.4)."""
+
+
+def bones(root: Element) -> Bones:
+    """What a parser of the standard makes of a page."""
     return Counter((str(each.tag), tuple(sorted(each.attrib))) for each in root.iter())
+
+
+class Tags(HTMLParser):
+    """What is written in a page, tag by tag: twenty times as fast as a parser of the standard."""
+
+    def __init__(self, html: str) -> None:
+        super().__init__()
+        self.found: Bones = Counter()
+        self.feed(html)
+        self.close()
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.found[tag, tuple(sorted({name for name, _ in attrs}))] += 1
+
+
+def written(html: str) -> Bones:
+    """Every tag of a page with the names of its attributes, counted."""
+    return Tags(html).found
+
+
+def only_implied(html: str) -> Bones:
+    """What a parser of the standard finds in a page and nobody wrote, but for what it always adds."""
+    parsed = Counter(
+        (tag.split("}")[-1].lower(), tuple(sorted(name.split("}")[-1].lower() for name in names)))
+        for (tag, names), times in bones(read_html(html)).items()
+        for _ in range(times)
+    )
+    more, less = parsed - written(html), written(html) - parsed
+    return Counter({one: times for one, times in (more + less).items() if one[0] not in IMPLIED})
 
 
 def drawing(file: Path) -> Element:
@@ -97,28 +136,48 @@ def test_the_words_change_nothing_of_any_cartridge_but_words(hostile: Path, plai
 def test_the_words_change_no_markup_of_any_page(hostile: Path, plain: Path) -> None:
     names = [page.relative_to(plain) for page in pages(plain)]
     assert [page.relative_to(hostile) for page in pages(hostile)] == names
-    different = [
-        (str(name), bones(read_page(hostile / name)) - bones(read_page(plain / name)))
-        for name in names
-        if bones(read_page(hostile / name)) != bones(read_page(plain / name))
+    found = {name: (hostile / name).read_text("utf-8") for name in names}
+    same = {name: (plain / name).read_text("utf-8") for name in names}
+    assert different(found, same) == []
+
+
+def different(
+    found: Mapping[object, str], same: Mapping[object, str]
+) -> list[tuple[object, Bones]]:
+    """Pages of which other tags are written, or of which a parser reads others than are written."""
+    others = ((name, written(page) - written(same[name])) for name, page in found.items())
+    changed = [
+        (name, more) for name, more in others if more or written(found[name]) != written(same[name])
     ]
-    assert different == []
+    read = ((name, only_implied(page)) for name, page in found.items())
+    return changed + [(name, more) for name, more in read if more]
 
 
 def test_nor_of_any_page_that_is_carried_home(hostile: Path, plain: Path) -> None:
     found, same = copies(hostile), copies(plain)
     assert found.keys() == same.keys()
     assert found
-    for name, page in found.items():
-        assert bones(read_html(page)) == bones(read_html(same[name])), name
+    assert different(dict(found), dict(same)) == []
+
+
+@pytest.mark.parametrize(
+    "html", ["<p>a<b>c", "<table><tr><td>a", "<p title='<i>'>a<a href=x>b", "<select><p>a</select>"]
+)
+def test_markup_that_came_with_words_would_be_seen(html: str) -> None:
+    plain = "<!doctype html><html><head><title>t</title></head><body><main>{}</main></body></html>"
+    page = plain.format("words")
+    assert different({"one": page}, {"one": page}) == []
+    assert Tags(plain.format(html)).found != Tags(page).found
 
 
 def test_nothing_live_comes_with_them(hostile: Path, plain: Path) -> None:
     """Also where a page written by hand lets plain elements through."""
     for page in pages(hostile):
-        root, same = read_page(page), read_page(plain / page.relative_to(hostile))
+        root = read_page(page)
+        same = written((plain / page.relative_to(hostile)).read_text("utf-8"))
         for tag in LIVE:
-            assert len(list(root.iter(tag))) == len(list(same.iter(tag))), (page, tag)
+            there = sum(times for (name, _), times in same.items() if name == tag)
+            assert len(list(root.iter(tag))) == there, (page, tag)
         for each in root.iter():
             assert not [name for name in each.attrib if name.startswith("on")], page
             assert "style" not in each.attrib, page
@@ -167,12 +226,15 @@ def everything(site: Path) -> str:
 
 
 def test_the_words_of_every_field_are_published(project: Path, hostile: Path) -> None:
-    """Else this walk would show nothing of a field. Words of the site that no demo page says are few."""
+    """Else this walk would show nothing of a field.
+
+    Words of the site that no page of the demo says are few: under a third, for it was never published.
+    """
     published = everything(hostile)
     missing = {field for field in fields(project) if mark(field) not in published}
     words = {field for field in missing if field.startswith("words.")}
     assert missing - words - NOT_SHOWN.keys() == set()
-    assert 4 * len(words) < len(library().words["en"].texts), sorted(words)
+    assert 3 * len(words) < len(library().words["en"].texts), sorted(words)
 
 
 def strings(model: type[Frozen]) -> set[str]:
@@ -198,6 +260,7 @@ def test_no_field_of_the_library_was_forgotten() -> None:
         "programme_in",
         "address",
         "license",
+        "formerly",
         "languages",
         "standards",
     }  # by patterns, or codes
