@@ -16,10 +16,14 @@ from generator.publish.compare import SiteChanges, compare
 from generator.publish.revision import NoStateError, Revision, laid_out, last_change, revision
 from generator.publish.site_state import (
     HeldLesson,
+    MadeSite,
     SiteState,
     WriteByHand,
+    made_site,
     recorded_state,
     site_state,
+    state_of,
+    states_of_both,
 )
 from generator.read.published import read_published
 from generator.read.site_folder import folder_problems
@@ -63,21 +67,20 @@ def changes_since(root: Path, name: str | None, write_by_hand: WriteByHand) -> C
     if problems := folder_problems(root):
         raise LessonError(problems)
     with alone(root) as lock:
-        before = _before(root, name, write_by_hand, lock)
-        now = site_state(root, write_by_hand, keep_out=lock)
-    return Compared(before.against, compare(before.state, now), before.notes, now.words)
-
-
-def _before(root: Path, name: str | None, write_by_hand: WriteByHand, lock: int) -> _Before:
-    published = Published() if name else read_published(root)
-    if published.publications:
-        return _last_published(root, published, write_by_hand, lock)
-    found = revision(root, name or _LAST_COMMIT)
+        published = Published() if name else read_published(root)
+        if published.publications:
+            before = _last_published(root, published, write_by_hand, lock)
+            now = site_state(root, write_by_hand, keep_out=lock)
+            changes = compare(before.state, now)
+            return Compared(before.against, changes, before.notes, now.words)
+        found = revision(root, name or _LAST_COMMIT)
+        made = _made_at(root, found, write_by_hand, lock)
+        old, new = states_of_both(made, made_site(root, write_by_hand, keep_out=lock))
     against = str(found) if name else f"the last commit, {found.commit[:8]} of {found.at[:10]}"
-    return _Before(against, _state_at(root, found, write_by_hand, lock))
+    return Compared(against, compare(old, new), (), new.words)
 
 
-def _state_at(root: Path, of: Revision, write_by_hand: WriteByHand, lock: int) -> SiteState:
+def _made_at(root: Path, of: Revision, write_by_hand: WriteByHand, lock: int) -> MadeSite:
     """The site in a revision, made by today's program.
 
     Raises:
@@ -86,7 +89,7 @@ def _state_at(root: Path, of: Revision, write_by_hand: WriteByHand, lock: int) -
     folder = laid_out(root, of)
     what = f"today's program can make no site of {of}"
     try:
-        return site_state(folder, write_by_hand, keep_out=lock)
+        return made_site(folder, write_by_hand, keep_out=lock)
     except LessonError as error:
         first, *more = (one for one in error.problems if one.weight is Weight.MUST)
         rest = f", and {len(more)} more" if more else ""
@@ -107,7 +110,7 @@ def _last_published(
     against, record = f"the last publication, {_when(last)}", recorded_state(published)
     try:
         commit = last_change(root, SITE_RECORD)
-        made = _state_at(root, revision(root, commit), write_by_hand, lock) if commit else None
+        made = _made_at(root, revision(root, commit), write_by_hand, lock) if commit else None
     except NoStateError:
         made = None
     if made is None:
@@ -117,7 +120,7 @@ def _last_published(
         )
         return _Before(against, record, (note,))
     notes = () if last.program == __version__ else (_by_another(last.program),)
-    return _Before(against, _with_record(made, record), notes)
+    return _Before(against, _with_record(state_of(made), record), notes)
 
 
 def _with_record(made: SiteState, record: SiteState) -> SiteState:

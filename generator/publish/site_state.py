@@ -7,7 +7,8 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from generator.engine.pack import DamagedPackError, checksum
+from generator.engine.pack import DamagedPackError, Fact, checksum
+from generator.engine.store import Store, keeps_of
 from generator.model.published import Published
 from generator.model.words import Words
 from generator.present.policy import FRAMED
@@ -19,6 +20,8 @@ from generator.steps.run import Run, begin
 from generator.steps.site import Site
 from generator.steps.states import states_of
 
+_SPARE = 8
+"""States of what is no lesson's that are kept, besides the one looked at last."""
 WriteByHand = Callable[[Path, Site], ByHand]
 """Makes the hand-written pages of the site in a folder."""
 
@@ -47,12 +50,16 @@ class SiteState:
     """English ones, which commands speak."""
 
 
-def site_state(
-    root: Path,
-    write_by_hand: WriteByHand,
-    *,
-    keep_out: int | None = None,
-) -> SiteState:
+@dataclass(frozen=True, slots=True)
+class MadeSite:
+    """A site whose lessons and pages by hand are made, before anybody looks what they say."""
+
+    run: Run
+    site: Site
+    by_hand: ByHand
+
+
+def made_site(root: Path, write_by_hand: WriteByHand, *, keep_out: int | None = None) -> MadeSite:
     """A site as its files are now; whatever was made before is found, and the rest is made and kept.
 
     Args:
@@ -69,14 +76,45 @@ def site_state(
         by_hand = run.kept_by_hand(site) or run.keep_by_hand(site, write_by_hand(root, site))
     finally:
         run.remember_made()
-    return state_of_site(run, site, by_hand)
+    return MadeSite(run, site, by_hand)
 
 
-def state_of_site(run: Run, site: Site, by_hand: ByHand) -> SiteState:
-    """The state of a site whose lessons are made."""
-    lessons = {one.id: _held(run, one, site.map.folders) for one in site.lessons}
-    pages = {one.path: checksum(one.content) for one in other_files(site, by_hand)}
-    return SiteState(lessons, pages, site.library.words["en"])
+def site_state(root: Path, write_by_hand: WriteByHand, *, keep_out: int | None = None) -> SiteState:
+    """The state of a site as its files are now; arguments and errors as of ``made_site``."""
+    return state_of(made_site(root, write_by_hand, keep_out=keep_out))
+
+
+def states_of_both(old: MadeSite, new: MadeSite) -> tuple[SiteState, SiteState]:
+    """Two states to be compared; lessons made of the same are in neither."""
+    keys = new.run.keys
+    alike = frozenset(name for name, key in old.run.keys.items() if keys.get(name) == key)
+    return state_of(old, alike), state_of(new, alike)
+
+
+def state_of(made: MadeSite, but: frozenset[str] = frozenset()) -> SiteState:
+    """The state of a site.
+
+    Args:
+        made: the site.
+        but: ids of lessons that are not asked about.
+    """
+    run, site = made.run, made.site
+    lessons = {
+        one.id: _held(run, one, site.map.folders) for one in site.lessons if one.id not in but
+    }
+    return SiteState(lessons, _others(made), site.library.words["en"])
+
+
+def _others(made: MadeSite) -> dict[str, str]:
+    """A checksum of every file that is no lesson's, kept while they are made of the same."""
+    store = Store(keeps_of(made.run.root) / "others")
+    key = made.run.others_key(made.site)
+    if (kept := store.find(key)) is not None:
+        return {path: str(sum_) for path, sum_ in kept.facts.items()}
+    sums = {one.path: checksum(one.content) for one in other_files(made.site, made.by_hand)}
+    store.keep(key, dict[str, Fact](sums), ())
+    store.sweep([key], spare=_SPARE)
+    return sums
 
 
 def recorded_state(published: Published) -> SiteState:

@@ -11,6 +11,7 @@ from generator.engine.contents import Contents, combined
 from generator.engine.inputs import Inputs, inputs_of
 from generator.engine.store import Store, keeps_of
 from generator.engine.uses import Uses
+from generator.model.published import PUBLISHED
 from generator.problems import LessonError, Problem, Weight
 from generator.read.unseen import unseen_lessons
 from generator.steps.by_hand import ByHand, keep_by_hand, kept_by_hand
@@ -146,6 +147,23 @@ class Run:
         self.contents.remember()
         self.uses.remember()
 
+    def others_key(self, site: Site) -> str:
+        """All that the files are made of which belong to no lesson: what lessons are, what is written by hand, the record."""
+        record = str(Path(os.path.abspath(self.root), *PUBLISHED.split("/")))  # noqa: PTH100  # as the marks have it
+        told = {
+            path: self.contents[path]
+            for path in self.marks
+            if path.startswith(record) and not path.endswith("/")
+        }
+        return combined(
+            {
+                "by hand": self._by_hand_key(site),
+                "library": self.inputs.library,
+                "lessons": combined(self.keys),
+                "record": combined(told),
+            }
+        )
+
     def _is_own(self) -> bool:
         return self.target == self.root / "site"
 
@@ -210,5 +228,5 @@ def forget(root: Path) -> None:
     """Trust nothing that was made before."""
     for name in ("built", "contents.json", "uses.json"):
         (root / ".cache" / name).unlink(missing_ok=True)
-    for name in ("lessons", "library", "by-hand", "templates", "papers"):
+    for name in ("lessons", "library", "by-hand", "others", "templates", "papers"):
         remove(root / ".cache" / name)
