@@ -17,7 +17,7 @@ from generator.present.pages.take_home import KEEP_LIST
 from generator.present.policy import FRAMED
 from generator.present.words.families import STOP
 from generator.present.words.prose import plain
-from generator.steps.formerly_published import published_formers
+from generator.steps.formerly_published import pages_of_lost_languages, published_formers
 from generator.steps.lessons import KeptLesson
 from generator.steps.site import FRONT, Site
 from generator.steps.standing import OLDER_NAMES
@@ -43,6 +43,7 @@ def formers(site: Site) -> Iterator[tuple[str, Former]]:
         old: now[new] for old, new in moved.items() if new in now and not old.endswith(PAGE)
     }
     lost = {old: new for old, new in moved.items() if not old.endswith(PAGE) and new not in now}
+    yield from pages_of_lost_languages(site)
     for old in lost:
         yield from _taken_away(site, old)
     replaced = {old: new for old, new in lost.items() if new}

@@ -55,6 +55,26 @@ def published_formers(
                 yield speaks, Former(f"{FRAMED}{folder}{one.name}/{EMBED}", *led)
 
 
+def pages_of_lost_languages(site: Site) -> Iterator[tuple[str, Former]]:
+    """Every page that is no lesson's and went out in a language the site has no more, such as its front page."""
+    first = next(iter(site.presenters))
+    folders = {
+        folder_of(language, site.library.site)
+        for one in site.published.publications
+        for language in one.languages
+        if language not in site.presenters
+    }
+    home = folder_of(first, site.library.site)
+    for path in dict.fromkeys(page for one in site.published.publications for page in one.pages):
+        folder, name = next(
+            ((one, path[len(one) :]) for one in folders if path.startswith(one)), ("", "")
+        )
+        if folder:
+            target = home + (name if home + name in site.pages else FRONT)
+            title = escape(site.library.site.name_in(first), quote=False)
+            yield first, Former(path, Why.PAGE_LANGUAGE, title, target, first)
+
+
 def _not_there(one: WentOut, heir: KeptLesson | None) -> Iterator[str]:
     """The pages that its lesson has no more under this name."""
     here = heir.facts.addresses.get(one.language, {}) if heir and heir.id == one.name else {}

@@ -33,6 +33,9 @@ TOLD = (
     Went(f"{OLD}/index.html", "This lesson has another address now", f"{NEW}/index.html"),
     Went(f"{OLD}/quiz.html", "This lesson no longer has that page", f"{NEW}/index.html"),
     Went(f"fr/{OLD}/index.html", "It is here in another one: English", f"{NEW}/index.html"),
+    Went("fr/index.html", "This page is no longer here in this language", "index.html"),
+    Went("fr/old.html", "It is here in another one: English", "index.html"),
+    Went("fr/teachers.html", "It is here in another one: English", "teachers.html"),
     Went("es/meal/index.html", "Está en otro: English", "meal/index.html"),
     Went("es/meal/notes.html", "Está en otro: English", "meal/notes.html"),
     Went("embed/es/meal/stop.html", "Está en otro: English", "meal/index.html"),
@@ -72,7 +75,8 @@ def record(project: Path) -> None:
     meal = {one: state(one, "Meal", "notes.html") for one in ("en", "es")}
     supper = {one: state(one, "Supper & <tea>", "cards.html") for one in ("en", "es")}
     everything = {NEW: walk, OLD: creek, "meal": meal, "supper": supper, "tea": meal}
-    first = Publication(DAY, "0.3", "", ("en", "es", "fr"), tuple(everything))
+    pages = ("fr/index.html", "fr/old.html", "fr/teachers.html", "teachers.html")
+    first = Publication(DAY, "0.3", "", ("en", "es", "fr"), tuple(everything), pages)
     append_publication(project, first, everything)
     later = Publication("2026-04-01T08:00:00Z", "0.3", "", ("en", "es"), (NEW,))
     append_publication(project, later, {NEW: walk})

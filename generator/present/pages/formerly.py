@@ -28,6 +28,8 @@ class Why(StrEnum):
     """The lesson is there, and has no such page any more."""
     NO_LANGUAGE = "no_language"
     """The lesson is there, and in this language no more."""
+    PAGE_LANGUAGE = "page_language"
+    """The page is no lesson's, and is there in another language alone."""
     GONE = "gone"
     """The lesson is there no more."""
 
@@ -105,6 +107,8 @@ def _says(one: Former, say: Say) -> str:
             return say("formerly_no_page")
         case Why.NO_LANGUAGE:
             return say("formerly_no_language", language=say.language_name(one.language))
+        case Why.PAGE_LANGUAGE:
+            return say("formerly_page_language", language=say.language_name(one.language))
         case Why.GONE:
             return say("formerly_gone")
 
@@ -114,4 +118,5 @@ def _label(one: Former, say: Say) -> str:
         return say("all_lessons")
     if one.label:
         return one.label
-    return say("formerly_page") if one.why is Why.MOVED else say("formerly_lesson")
+    of_page = one.why in {Why.MOVED, Why.PAGE_LANGUAGE}
+    return say("formerly_page") if of_page else say("formerly_lesson")
