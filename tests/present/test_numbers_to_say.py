@@ -101,7 +101,7 @@ def test_only_what_check_names_is_to_be_filmed_again() -> None:
     told = {one.key.split(" ")[1] for one in flat(view.to_say)}
     assert told == {part.split("`")[1] for part in asked if "any more" not in part}
     assert len(view.gone) == len([one for one in asked if "any more" in one]) == 1
-    assert all(one.was.startswith("the film says ") for one in flat(view.to_say))
+    assert all(one.was.startswith("the video says ") for one in flat(view.to_say))
     assert not told & {one.key.split(" ")[1] for one in flat(view.filmed)}
 
 
