@@ -32,7 +32,7 @@ def listed(site: Path) -> list[str | None]:
     """Where the list leads to; the second way to the first lesson, "Begin here", and pages of the site left out."""
     main = next(read_page(site / "index.html").iter("main"))
     links = [link.get("href") for link in main.iter("a") if link.get("data-begins") is None]
-    return [href for href in links if href not in {"lessons.html", "updates.html"}]
+    return [href for href in links if href not in {"lessons.html", "updates.html", "stamps.html"}]
 
 
 def test_without_a_page_of_its_own_the_front_page_lists_the_lessons(project: Path) -> None:

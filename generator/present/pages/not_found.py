@@ -10,7 +10,7 @@ from markupsafe import Markup
 from generator.present.addresses import Addresses
 from generator.present.entry import LessonEntry
 from generator.present.pages.home import FRONT, MANY, PROSE
-from generator.present.pages.page import Surround
+from generator.present.pages.page import STAMPS, Surround
 from generator.present.updates.paths import UPDATES
 from generator.present.views.not_found import NotFoundInLanguageView, NotFoundView
 from generator.present.views.page import LinkView
@@ -48,6 +48,7 @@ def _in_language(surround: Surround, entries: Iterable[LessonEntry]) -> NotFound
         says=say("not_found_says"),
         front=LinkView(folder + FRONT, say("all_lessons")),
         updates=LinkView(folder + UPDATES, say("updates_link")),
+        stamps=LinkView(folder + STAMPS, say("stamps_title")),
         moved=(say("formerly_file"), say("formerly_file_link")),
         lessons=lessons if len(lessons) < MANY else (),
     )

@@ -22,6 +22,8 @@ class NotFoundInLanguageView:
     """The front page of the language, which lists all lessons."""
     updates: LinkView
     """The page that says what changed."""
+    stamps: LinkView
+    """The page where the stamp of a sheet is typed."""
     moved: tuple[str, str]
     """What is said of a file of a lesson that has another name, and of the way to it."""
     lessons: tuple[LinkView, ...]
