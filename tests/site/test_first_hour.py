@@ -150,7 +150,7 @@ def test_nothing_else_is_published(educator: Educator) -> None:
     tops = {path.relative_to(site).parts[0] for path in site.rglob("*.html")}
     assert tops == {
         *("404.html", "care.html", "codes.html", "index.html", "lessons.html"),
-        *("sources.html", "teachers.html", "updates.html"),
+        *("sources.html", "stamps.html", "teachers.html", "updates.html"),
         *("embed", "supper-on-the-hill"),
     }
     for file in site.rglob("*.html"):
