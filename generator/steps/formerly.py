@@ -13,10 +13,10 @@ from generator.present.pages.embed import EMBED
 from generator.present.pages.formerly import Former, FormerPlace, Why
 from generator.present.pages.page import Build
 from generator.present.pages.table import PAGES, START
-from generator.present.pages.take_home import KEEP_LIST
 from generator.present.policy import FRAMED
 from generator.present.words.families import STOP
 from generator.present.words.prose import plain
+from generator.steps.formerly_kept import kept_lists
 from generator.steps.formerly_published import pages_of_lost_languages, published_formers
 from generator.steps.lessons import KeptLesson
 from generator.steps.site import FRONT, Site
@@ -27,10 +27,13 @@ def formerly(site: Site) -> Iterator[Output]:
     """A page at each address of before, and the lists that scripts ask; none of them is in the way of another page."""
     found = {one.path: (language, one) for language, one in formers(site)}
     there = site.pages | set(_framed(site))
-    for path, (language, one) in found.items():
-        if path not in there:
-            yield site.presenters[language].formerly(one)
-    yield from _kept_lists(site)
+    pages = {
+        path: site.presenters[language].formerly(one)
+        for path, (language, one) in found.items()
+        if path not in there
+    }
+    yield from pages.values()
+    yield from kept_lists(site, pages)
     yield from _older_names(site)
 
 
@@ -151,18 +154,3 @@ def _framed(site: Site) -> Iterator[str]:
     for lesson in site.lessons:
         for language in lesson.facts.addresses:
             yield f"{FRAMED}{folder_of(language, site.library.site)}{lesson.id}/{EMBED}"
-
-
-def _kept_lists(site: Site) -> Iterator[Output]:
-    """Where a device looks for a newer version of a lesson that it kept under the older name.
-
-    It finds one, so it asks the site for the page it opens, and is led on from there.
-    """
-    if not site.library.site.keep_lessons:
-        return
-    for lesson in site.lessons:
-        for name in lesson.facts.standing.formerly:
-            for language in lesson.facts.addresses:
-                path = f"{folder_of(language, site.library.site)}{name}/{KEEP_LIST}"
-                told = json.dumps({"version": f"now {lesson.id}", "files": []})
-                yield Output(path, told.encode())

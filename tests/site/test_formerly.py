@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from hashlib import sha256
 from pathlib import Path
 from posixpath import normpath
 from xml.etree.ElementTree import Element
@@ -100,11 +101,22 @@ def test_no_list_and_no_search_names_an_old_address(site: Path) -> None:
         assert f'rel="canonical" href="https://kitchen.example.org/{NEW}/{page.name}"' in text
 
 
-def test_a_device_that_kept_the_lesson_learns_that_there_is_a_newer_one(site: Path) -> None:
+def test_a_device_that_kept_the_lesson_keeps_what_it_is_now(site: Path) -> None:
+    """What a list names is there and holds what the list says, so that a copy made by it is whole."""
     for folder in SAID:
-        now = json.loads((site / folder / NEW / "keep.json").read_text("utf-8"))
-        old = json.loads((site / folder / OLD / "keep.json").read_text("utf-8"))
+        there, here = site / folder / NEW, site / folder / OLD
+        now = json.loads((there / "keep.json").read_text("utf-8"))
+        old = json.loads((here / "keep.json").read_text("utf-8"))
         assert old["version"] != now["version"]
+        assert not re.search(r"\s", old["version"])  # it is part of the copy's name
+        held = {(here / one["path"]).resolve(): one for one in old["files"]}
+        assert len(held) == len(old["files"])
+        assert held.keys() >= {(there / one["path"]).resolve() for one in now["files"]}
+        assert (here / "index.html").resolve() in held
+        for file, one in held.items():
+            content = file.read_bytes()
+            assert not one["hash"] or sha256(content).hexdigest()[:16] == one["hash"], file
+            assert not one["hash"] or len(content) == one["bytes"], file
 
 
 def test_a_lesson_without_an_older_name_has_nothing_of_it(built_site: Path) -> None:
