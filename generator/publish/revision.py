@@ -94,21 +94,32 @@ def laid_out(root: Path, of: Revision) -> Path:
     folder = states / of.tree
     if folder.is_dir():
         os.utime(folder)
-        return folder
+    else:
+        _begin(root, of, states, folder)
+    if is_home(root):
+        _take_theme_of_today(root, folder)
+    return folder
+
+
+def _begin(root: Path, of: Revision, states: Path, folder: Path) -> None:
+    """The folder is there whole or not at all."""
     states.mkdir(parents=True, exist_ok=True)
     growing = states / f"{of.tree}.{os.getpid()}"
     remove(growing)
     try:
         _lay_out(root, of, growing)
-        if is_home(root):  # its theme and its data are the program's, which is that of today
-            remove(growing / "theme")
         _fill_pointers(root, of, growing)
         growing.rename(folder)
     finally:
         remove(growing)
         growing.with_suffix(".index").unlink(missing_ok=True)
     _sweep(states)
-    return folder
+
+
+def _take_theme_of_today(root: Path, folder: Path) -> None:
+    """In the program's own repository the theme is a part of the program, which is that of today."""
+    remove(folder / "theme")
+    shutil.copytree(root / "theme", folder / "theme")
 
 
 def _lay_out(root: Path, of: Revision, folder: Path) -> None:

@@ -196,6 +196,19 @@ def test_a_theme_made_for_another_program_is_one_sentence(root: Path) -> None:
     assert "its theme/ was made for another program" in line
 
 
+def test_in_the_programs_own_repository_the_theme_is_the_programs(
+    root: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """There it goes with the code, and an old one may lack what the code of today asks for."""
+    monkeypatch.setattr("generator.publish.revision.is_home", lambda _: True)
+    file = root / "theme/js/former-file.js"
+    held = file.read_bytes()
+    file.unlink()
+    commit(root, "A theme of before")
+    file.write_bytes(held)
+    assert changes(root).stdout.startswith("Nothing differs from the last commit, ")
+
+
 def test_a_mistake_of_today_is_told_with_its_line(root: Path) -> None:
     edit(root, "lessons/one/lesson.yaml", "150 g", "150 gallons")
     done = changes(root)
