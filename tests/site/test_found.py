@@ -107,6 +107,8 @@ def test_what_is_listed_may_be_found_and_what_may_not_be_found_is_not_listed(
             "codes.html",
             "lessons.html",
             "updates.html",
+            "sheets.html",
+            "stamps.html",
             "stop.html",
         ),
         NOT_FOUND,
