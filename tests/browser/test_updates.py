@@ -72,7 +72,6 @@ def test_nothing_of_it_needs_a_script(browser: Browser, site: Path) -> None:
         page.goto(f"{address}updates.html")
         assert page.locator("h2").count() == 4
         page.get_by_role("link", name="Atom").focus()
-        assert (
-            page.get_by_text("Now 920 mg, before").count() == 0
-        )  # of another food: both are named
-        assert page.get_by_text("Now 920 mg, what it holds").is_visible()
+        # of another food: both are named
+        assert page.get_by_text("920 mg now, 910 mg before").count() == 0
+        assert page.get_by_text("920 mg now. In its place before: ").is_visible()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from xml.etree.ElementTree import Element
 
@@ -30,7 +31,13 @@ def pages(result: LessonResult) -> dict[str, str]:
     """All pages, those for filming among them."""
     around = surroundings(ROOT, library(), preview=True)
     outputs = make_lesson({"en": result}, around)
-    return {one.path: one.content.decode() for one in outputs if one.path.endswith(".html")}
+    made = {one.path: one.content.decode() for one in outputs if one.path.endswith(".html")}
+    return {path: unstamped(page) for path, page in made.items()}
+
+
+def unstamped(page: str) -> str:
+    """A page without its stamp, which is made of the notice too: that is printed."""
+    return re.sub(r"\b[2-9A-HJ-NP-Z]{6}\b", "stamp", page)
 
 
 def written(element: Element) -> str:

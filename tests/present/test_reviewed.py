@@ -70,8 +70,8 @@ def test_what_changed_since_stands_beside_it(root: Path) -> None:
     dearer(root)
     told = pages(root)
     for path, language, pie in (
-        ("river-walk/notes.html", "en", "(Apple pie, 1 slice): 420 kcal"),
-        ("es/river-walk/notes.html", "es", "(Pay de manzana, 1 rebanada): 420 kcal"),
+        ("river-walk/notes.html", "en", "Apple pie, 1 slice: 420 kcal"),
+        ("es/river-walk/notes.html", "es", "Pay de manzana, 1 rebanada: 420 kcal"),
     ):
         after = told[path].partition(READ[language])[2]
         assert after.strip().startswith(SINCE[language])

@@ -70,7 +70,7 @@ def test_what_differs_by_meaning_and_who_must_be_told(root: Path) -> None:
     shutil.rmtree(root / "lessons/three")
     before = {file: file.read_bytes() for file in root.glob("lessons/**/*.yaml")}
     done = changes(root)
-    assert "Before, in its place: 130\N{NO-BREAK SPACE}kcal, what it holds (Banana, 150 g)." in done.stdout  # fmt: skip
+    assert "In its place before: Banana, 150 g, 130\N{NO-BREAK SPACE}kcal." in done.stdout  # fmt: skip
     assert "Teachers with links to two (en): 4 answers are other than before." in done.stdout
     assert "Teachers with links to three (en): the lesson is gone." in done.stdout
     assert "Families with paper of two (es): " in done.stdout
@@ -132,7 +132,7 @@ def test_against_what_was_published(root: Path) -> None:
     append_publication(root, OUT, states)
     alone = changes(root)
     assert "Against the last publication, 2026-01-01 08:00 UTC: " in alone.stdout
-    assert "before 131\N{NO-BREAK SPACE}kcal" in alone.stdout
+    assert "131\N{NO-BREAK SPACE}kcal before" in alone.stdout
     assert "python3 generator changes HEAD" in alone.stdout, "what the record does not keep"
     commit(root, "Publish")
     edit(root, "lessons/one/lesson.yaml", "One row.", "One line.")

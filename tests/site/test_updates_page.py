@@ -49,17 +49,17 @@ def feed_text(content: bytes) -> str:
 
 OTHER = {"worksheet": "AAAAAA", "answers": "BBBBBB"}
 KINDS = {
-    "holds": "Now 920 mg, before 910 mg: what it holds (Broth).",
-    "gap": "Now 920 mg, before 910 mg: the gap (Broth).",
-    "count": "Now 920, before 910: the count (Two soups).",
-    "left-over": "Now 920, before 910: what is left over (Two soups).",
-    "total": "Now 920 mg, before 910 mg: the total (Broth).",
-    "one-move-per": "Now 920 mg, before 910 mg: what one count stands for (Two soups).",
-    "estimate": "Now 920 mg, before 910 mg: an estimate (Broth).",
-    "answer": "Now 920 mg, before 910 mg: the answer (Broth).",
+    "holds": "Broth: 920 mg now, 910 mg before.",
+    "gap": "The gap (Broth): 920 mg now, 910 mg before.",
+    "count": "The count (Two soups): 920 now, 910 before.",
+    "left-over": "What is left over (Two soups): 920 now, 910 before.",
+    "total": "The total (Broth): 920 mg now, 910 mg before.",
+    "one-move-per": "What one count stands for (Two soups): 920 mg now, 910 mg before.",
+    "estimate": "An estimate (Broth): 920 mg now, 910 mg before.",
+    "answer": "The answer (Broth): 920 mg now, 910 mg before.",
     "minutes": "Minutes in the teaching notes changed.",
-    "eaten": "Now 920 mg, before 910 mg: what the day gave (Broth).",
-    "needed": "Now 920 mg, before 910 mg: what the day took (Broth).",
+    "eaten": "What the day gave (Broth): 920 mg now, 910 mg before.",
+    "needed": "What the day took (Broth): 920 mg now, 910 mg before.",
 }
 
 
@@ -90,15 +90,15 @@ PLANTED: dict[str, tuple[dict[str, object], tuple[str, str]]] = {
     "another food": (
         {"numbers": {"soups.broth": number("40", "Pea soup, 1 cup")}},
         (
-            "Now 40 mg, what it holds (Pea soup, 1 cup). Before, in its place: 910 mg, what it holds (Chicken broth",
-            "Ahora 40 mg, lo que contiene (Pea soup, 1 cup). Antes, en su lugar: 910 mg, lo que contiene (Chicken",
+            "Pea soup, 1 cup: 40 mg now. In its place before: Chicken broth",
+            "Pea soup, 1 cup: 40 mg ahora. Antes, en su lugar: Chicken",
         ),
     ),
     "a number gone": (
         {"numbers": {"soups.total.gap": number("320", "all rows", "gap")}},
         (
-            "No longer here: what it holds (Chicken broth, 1 cup). It was 910 mg.",
-            "Ya no está: lo que contiene (Chicken broth, 1 cup). Era 910 mg.",
+            "No longer here: Chicken broth, 1 cup. It was 910 mg.",
+            "Ya no está: Chicken broth, 1 cup. Era 910 mg.",
         ),
     ),
     "same numbers, other sheets": (

@@ -118,7 +118,7 @@ def _said_number(one: Difference, heading: str, say: Say) -> str:
             return _said_of_another(one.old, one.new, heading, say)
         return say(
             "updates_number",
-            what=number_name(one.new, heading, say),
+            what=_begun(number_name(one.new, heading, say)),
             now=number_said(one.new, say),
             was=number_said(one.old, say),
         )
@@ -134,11 +134,16 @@ def _said_of_another(old: PublishedNumber, new: PublishedNumber, heading: str, s
     """Two numbers of two things, such as a row with another food than before: no correction of either."""
     return say(
         "update_number_of_another",
-        what=number_name(new, heading, say),
+        what=_begun(number_name(new, heading, say)),
         now=number_said(new, say),
         what_was=number_name(old, heading, say),
         was=number_said(old, say),
     )
+
+
+def _begun(name: str) -> str:
+    """A name that begins a sentence."""
+    return name[:1].upper() + name[1:]
 
 
 def _said_time(one: Difference, heading: str, say: Say) -> str:

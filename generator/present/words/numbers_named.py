@@ -12,7 +12,9 @@ BARE = {FigureKind.COUNT, FigureKind.LEFT_OVER, FigureKind.MINUTES, FigureKind.O
 
 
 def number_name(number: PublishedNumber, heading: str, say: Say) -> str:
-    """``the gap (Apple, Banana)``; from the gap on its stop stands in the place of its foods."""
+    """``the gap (Apple, Banana)``; from the gap on its stop stands in the place of its foods, and a food is its own name."""
+    if number.kind is FigureKind.HOLDS and number.of:
+        return number.of
     name = say(NUMBER.key(number.kind))
     of = heading if number.kind in BARE else number.of
     return f"{name} ({of})" if of else name

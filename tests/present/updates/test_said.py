@@ -31,11 +31,11 @@ BEFORE = LessonState(
 ONE_EACH = {
     "a gap": (
         {"numbers": {**BEFORE.numbers, "lunch.r.gap": replace(GAP, value=Decimal(310))}},
-        "Now 310\N{NO-BREAK SPACE}kcal, before 320\N{NO-BREAK SPACE}kcal: the gap (Apple, Apple pie).",
+        "The gap (Apple, Apple pie): 310\N{NO-BREAK SPACE}kcal now, 320\N{NO-BREAK SPACE}kcal before.",
     ),
     "a count names no food": (
         {"numbers": {**BEFORE.numbers, "lunch.r.count": replace(COUNT, value=Decimal(31))}},
-        "Now 31, before 32: the count (Two lunches).",
+        "The count (Two lunches): 31 now, 32 before.",
     ),
     "a number gone": (
         {"numbers": {k: v for k, v in BEFORE.numbers.items() if k != "lunch.r.count"}},
@@ -43,7 +43,7 @@ ONE_EACH = {
     ),
     "a number new": (
         {"numbers": {**BEFORE.numbers, "lunch.x": replace(APPLE, of="Pear, 1")}},
-        "New: what it holds (Pear, 1), 95\N{NO-BREAK SPACE}kcal.",
+        "New: Pear, 1, 95\N{NO-BREAK SPACE}kcal.",
     ),
     "a food called otherwise": (
         {"numbers": {**BEFORE.numbers, "lunch.r.home": replace(APPLE, of="Red apple, 1 medium")}},
