@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path, PurePosixPath
 from unicodedata import normalize
 
@@ -13,6 +14,8 @@ LARGEST_LESSON = 100_000
 """Bytes of a lesson file; the longest of the demo has a tenth of it."""
 
 LINKED = "this is a link to another place, and no link is followed"
+_LINE_END = re.compile(rb"\r\n|[\r\n]")
+"""As YAML, Markdown and captions end a line; an old Mac wrote the first sign alone."""
 _OWN = "lessons"
 """The folder whose files go out; what it leads to elsewhere is nobody's to publish."""
 
@@ -46,7 +49,7 @@ def read_text(root: Path, path: str, largest: int = LARGEST_TEXT) -> str | Probl
     try:
         return normalize("NFC", data.decode("utf-8"))
     except UnicodeDecodeError as error:
-        before = data[: error.start].split(b"\n")
+        before = _LINE_END.split(data[: error.start])
         column = len(normalize("NFC", before[-1].decode("utf-8"))) + 1
         return Problem(
             Place(path, len(before), column),

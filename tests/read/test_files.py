@@ -23,9 +23,16 @@ def told(root: Path, data: bytes) -> Problem:
         (b"title: caf\xe9\n", "1:11"),
         (b"a: 1\nb: \xc3\xa9\xff\n", "2:5"),
         (b"\xef\xbb\xbfa: \xff\n", "1:4"),
+        (b"a: 1\rb: \xff\n", "2:4"),
         (b"\xff\xfea\x00", "1:1"),
     ],
-    ids=["Latin-1", "behind a wide sign", "behind a byte order mark", "UTF-16"],
+    ids=[
+        "Latin-1",
+        "behind a wide sign",
+        "behind a byte order mark",
+        "lines of an old Mac",
+        "UTF-16",
+    ],
 )
 def test_other_encodings(tmp_path: Path, data: bytes, at: str) -> None:
     problem = told(tmp_path, data)
