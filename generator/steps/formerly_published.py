@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from html import escape
 
 from generator.model.published import LessonState
@@ -43,8 +43,9 @@ def published_formers(
         moved: the page that stands for a lesson that is gone, by its name, in a language.
     """
     first = next(iter(site.presenters))
-    for one in went_out(site.published.lessons):
-        speaks = one.language if one.language in site.presenters else first
+    for said in went_out(site.published.lessons):
+        speaks = said.language if said.language in site.presenters else first
+        one = _marked(said, speaks)
         folder = folder_of(one.language, site.library.site)
         front = folder_of(speaks, site.library.site) + FRONT
         heir, to = heirs.get(one.name), moved(one.name, speaks)
@@ -73,6 +74,13 @@ def pages_of_lost_languages(site: Site) -> Iterator[tuple[str, Former]]:
             target = home + (name if home + name in site.pages else FRONT)
             title = escape(site.library.site.name_in(first), quote=False)
             yield first, Former(path, Why.PAGE_LANGUAGE, title, target, first)
+
+
+def _marked(one: WentOut, speaks: str) -> WentOut:
+    """With its title marked where the page that names it speaks another language (WCAG 2.2, 3.1.2)."""
+    if one.language == speaks:
+        return one
+    return replace(one, title=f'<span lang="{escape(one.language)}">{one.title}</span>')
 
 
 def _not_there(one: WentOut, heir: KeptLesson | None) -> Iterator[str]:

@@ -118,6 +118,13 @@ def test_what_an_address_of_before_says_is_so(site: Path, went: Went) -> None:
     assert '<meta name="robots" content="noindex">' in page.read_text("utf-8")
 
 
+def test_a_title_in_a_language_of_before_is_marked(site: Path) -> None:
+    (heading,) = main(site / f"fr/{OLD}/index.html").iter("h1")
+    assert [(one.get("lang"), one.text) for one in heading] == [("fr", "Marche")]
+    (heading,) = main(site / "es/meal/index.html").iter("h1")
+    assert list(heading) == []
+
+
 def test_no_page_that_went_out_is_lost(site: Path) -> None:
     for lesson, states in read_published(site.parent).lessons.items():
         for one in states:
