@@ -68,13 +68,19 @@ def _meant(root: Path, lesson: str) -> Iterator[str]:
 
 
 def day(ctx: click.Context, parameter: click.Parameter, written: str | None) -> str:
-    """A day as it was written, or today."""
+    """A day as it was written, or today; none that is still to come."""
     today = datetime.now(UTC).astimezone().date()
     try:
-        return (date.fromisoformat(written) if written else today).isoformat()
+        found = date.fromisoformat(written) if written else today
     except ValueError:
         what = f"`{written}` is no day; write year, month and day, such as 2026-03-14"
         raise click.BadParameter(what, ctx, parameter) from None
+    if found > today:
+        what = (
+            f"{found} is still to come; write the day on which it was done, {today} at the latest"
+        )
+        raise click.BadParameter(what, ctx, parameter)
+    return found.isoformat()
 
 
 lesson_argument = click.argument("lesson", callback=_known)

@@ -131,6 +131,13 @@ def test_a_day_that_is_none_is_told_with_one(root: Path) -> None:
     assert "such as 2026-03-14" in done.stderr
 
 
+def test_a_day_that_is_still_to_come_is_refused(root: Path) -> None:
+    done = plumline(root, "recorded", "meal", "--on", "9999-01-01")
+    assert done.exit_code == 2
+    assert "9999-01-01 is still to come" in done.stderr
+    assert not (root / "lessons/meal/recorded.yaml").exists()
+
+
 @pytest.mark.parametrize("word", ["rehearse", "recorded"])
 def test_a_lesson_that_is_not_there_is_told_with_those_that_are(root: Path, word: str) -> None:
     done = plumline(root, word, "mael")
