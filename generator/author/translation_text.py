@@ -14,6 +14,7 @@ from generator.model.translation import Translation, dotted, text_mark
 from generator.problems import Place
 
 _MARKS = re.compile(r"^made_from:.*\Z", re.MULTILINE | re.DOTALL)
+_PARAGRAPHS = re.compile(r"\n[ \t]*\n\s*")
 _HEAD = "made_from:  # written by python3 generator translated; says which original each text was made from\n"
 
 
@@ -28,7 +29,9 @@ def first_draft(
         lacking: names that the libraries lack, each with its place there; the file lists them.
     """
     texts = {key: original for key, _, original in translatable(lesson)}
-    lines = [f"# {lesson.file.title}, in {language}. Write each text between the quotes."]
+    lines = [
+        f"# {lesson.file.title}, in {language}. Write each text between the quotes, or indented below its |."
+    ]
     return "\n".join([*lines, *_names(lacking, language), *_lines(texts, (), 0)]) + "\n"
 
 
@@ -67,8 +70,17 @@ def _lines(texts: dict[Path, str], path: Path, depth: int) -> Iterator[str]:
         )
         head = "-" if isinstance(part, int) else key
         if inner in texts:
-            yield f"{indent}# {' '.join(texts[inner].split())}"
-            yield f'{indent}{head} ""'
+            yield from _to_fill_in(texts[inner], head, indent)
         else:
             yield f"{indent}{head}"
             yield from _lines(texts, inner, depth + 1)
+
+
+def _to_fill_in(original: str, head: str, indent: str) -> Iterator[str]:
+    """An original as comments, and its empty place; of a script, paragraph by paragraph: there the slides turn."""
+    parts = [" ".join(part.split()) for part in _PARAGRAPHS.split(original.strip())]
+    for number, part in enumerate(parts):
+        if number:
+            yield f"{indent}#"
+        yield f"{indent}# {part}"
+    yield f'{indent}{head} ""' if len(parts) == 1 else f"{indent}{head} |"

@@ -158,6 +158,24 @@ def test_a_first_draft_asks_for_every_text_and_is_never_written_over(project: Pa
         begin_translation(project, "two-soups", "es")
 
 
+def test_a_script_is_asked_for_paragraph_by_paragraph(project: Path) -> None:
+    lesson = project / "lessons/two-soups/lesson.yaml"
+    stop = "reveal: We will see.}\n"
+    script = "    say: |\n      Cold hands,\n      warm soup.\n\n      Two bowls.\n"
+    lesson.write_text(lesson.read_text("utf-8").replace(stop, stop + script), "utf-8")
+    file = project / "lessons/two-soups/lesson.es.yaml"
+    file.unlink()
+    begin_translation(project, "two-soups", "es")
+    draft = file.read_text("utf-8")
+    asked = "    # Cold hands, warm soup.\n    #\n    # Two bowls.\n    say: |\n"
+    assert asked in draft
+    missing = [what for what in questions(project) if "is missing" in what]
+    file.write_text(
+        draft.replace(asked, f"{asked}      Manos frías.\n\n      Dos tazones.\n"), "utf-8"
+    )
+    assert len([what for what in questions(project) if "is missing" in what]) == len(missing) - 1
+
+
 def test_a_lesson_without_a_translation_is_not_offered(project: Path) -> None:
     (project / "lessons/two-soups/lesson.es.yaml").unlink()
     paths = {one.path for one in page_outputs(project)}
