@@ -147,5 +147,5 @@ def test_without_a_script_a_plain_link_is_explained_and_one_is_ready(
     assert read_class_link(ready.partition("#")[2], "river-walk") == ClassLink(answers=Answers.TRY)
     expect(page.locator("class-link form")).to_be_hidden()
     page.locator("class-link [data-no-script] a").click()
-    assert page.locator(".stop:visible").count() == 7  # without one the whole lesson is there
+    expect(page.locator(".stop:visible")).to_have_count(7)  # without one the whole lesson is there
     page.close()
