@@ -9,7 +9,8 @@ from generator.model.recorded import RECORDED, Recorded, RecordedFile
 from generator.problems import Problem
 from generator.read.explain import validate
 from generator.read.files import LARGEST_LESSON, read_text
-from generator.read.source import Data, read_source
+from generator.read.kept_file import read_kept
+from generator.read.source import Data
 
 
 def read_recorded(
@@ -23,16 +24,8 @@ def read_recorded(
         video: the recording the lesson names.
         problems: where mistakes in the file are added.
     """
-    path = f"{folder}/{RECORDED}"
-    if not (root / path).is_file():
-        return None
-    text = read_text(root, path, LARGEST_LESSON)
-    if isinstance(text, Problem):
-        problems.append(text)
-        return None
-    source = read_source(path, text)
-    problems += source.problems
-    if source.problems:
+    source = read_kept(root, f"{folder}/{RECORDED}", LARGEST_LESSON, problems)
+    if source is None:
         return None
     data, by_place = _without_places(source.data)
     made = validate(RecordedFile, data, source.places)

@@ -7,8 +7,7 @@ from pathlib import Path
 from generator.model.reviewed import REVIEWED, Reviewed, ReviewedFile
 from generator.problems import Problem
 from generator.read.explain import validate
-from generator.read.files import read_text
-from generator.read.source import read_source
+from generator.read.kept_file import read_kept
 
 LARGEST_REVIEWED = 500_000
 """Bytes of the file: some ten readings of a lesson with all the numbers and texts it can have."""
@@ -22,16 +21,8 @@ def read_reviewed(root: Path, folder: str, problems: list[Problem]) -> Reviewed 
         folder: the lesson's own folder, from the root.
         problems: where mistakes in the file are added.
     """
-    path = f"{folder}/{REVIEWED}"
-    if not (root / path).is_file():
-        return None
-    text = read_text(root, path, LARGEST_REVIEWED)
-    if isinstance(text, Problem):
-        problems.append(text)
-        return None
-    source = read_source(path, text)
-    problems += source.problems
-    if source.problems:
+    source = read_kept(root, f"{folder}/{REVIEWED}", LARGEST_REVIEWED, problems)
+    if source is None:
         return None
     made = validate(ReviewedFile, source.data, source.places)
     if isinstance(made, list):
